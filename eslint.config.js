@@ -1,0 +1,53 @@
+import js from '@eslint/js';
+import svelte from 'eslint-plugin-svelte';
+import globals from 'globals';
+import ts from 'typescript-eslint';
+import svelteConfig from './svelte.config.js';
+
+/** What each room of `src/` may import from the others. Imports go one way; nothing else is allowed. */
+const mayImport = {
+  craft: [],
+  notebook: ['craft'],
+  sheet: ['craft', 'notebook'],
+  pictures: ['craft', 'notebook'],
+  words: ['craft', 'notebook'],
+  keeping: ['notebook'],
+  starters: ['craft', 'notebook'],
+  page: ['craft', 'notebook', 'sheet', 'pictures', 'words', 'keeping', 'starters'],
+};
+const rooms = Object.keys(mayImport);
+
+const directions = rooms.map((room) => {
+  const barred = rooms.filter((other) => other !== room && !mayImport[room].includes(other));
+  const patterns = barred.map((other) => ({
+    group: [`**/${other}`, `**/${other}/**`],
+    message: `${room}/ does not import from ${other}/: see "The rooms" in DEVELOPERS.md.`,
+  }));
+  if (room === 'craft') {
+    patterns.push({ regex: '^[^.]', message: 'craft/ imports nothing but its own files.' });
+  }
+  return { files: [`src/${room}/**`], rules: { 'no-restricted-imports': ['error', { patterns }] } };
+});
+
+export default ts.config(
+  { ignores: ['dist/', 'node_modules/', 'reports/'] },
+  js.configs.recommended,
+  ...ts.configs.recommended,
+  ...svelte.configs['flat/recommended'],
+  ...svelte.configs['flat/prettier'],
+  {
+    languageOptions: { globals: { ...globals.browser, ...globals.node } },
+    rules: {
+      'no-undef': 'off',
+      eqeqeq: 'error',
+      'no-console': 'error',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+    },
+  },
+  {
+    files: ['**/*.svelte', '**/*.svelte.ts'],
+    languageOptions: { parserOptions: { parser: ts.parser, extraFileExtensions: ['.svelte'], svelteConfig } },
+  },
+  { files: ['tests/bench/**'], rules: { 'no-console': 'off' } },
+  ...directions,
+);
