@@ -1,0 +1,79 @@
+export { CraftError } from './craft-error';
+export type {
+  Ease,
+  EdgeStretch,
+  Fabric,
+  Gauge,
+  Join,
+  Order,
+  Piece,
+  Reading,
+  Repeat,
+  Row,
+  Rule,
+  Stretch,
+  TaperPlan,
+} from './types';
+
+// Numbers that are one kind, and rounding that is not led astray by floating point
+export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './numbers';
+
+// Swatches
+export { gaugeOf } from './gauge';
+export { guessGauge } from './hook-guess';
+export { measureWhileWorking } from './blocking';
+export { hangingGrowth, lengthToWork, strainOf } from './hanging';
+export { passes, stretchOf } from './stretch';
+
+// Measurements and ease
+export { bodyMeasures, chartNames, chartPoint, chartPoints, chartRange, charts, chartSource } from './charts';
+export type { BodyMeasure, Chart, ChartName, ChartPoint } from './charts';
+export { finished, fitName } from './ease';
+export { fitBands } from './fit-bands';
+export type { FitBand } from './fit-bands';
+export { dropSleeveLength } from './drop-sleeve';
+export { armholeDepthFor } from './armhole-depth';
+export { frontWidth, neckWidth } from './bands';
+export { seamedWidth, seamsTake } from './seams';
+
+// Repeats
+export { fitCount } from './fit-count';
+export { fitMotifs } from './fit-motifs';
+export type { MotifFit } from './fit-motifs';
+export { narrowMotifs } from './narrow-motifs';
+export { foundationChain } from './foundation-chain';
+
+// Shaping
+export { gather } from './gather';
+export { shapeEachRepeat } from './shape-each-repeat';
+export { spaceEvenly } from './space-evenly';
+export { taper } from './taper';
+export type { Taper } from './taper';
+
+// Edges
+export { buttonholes } from './buttonholes';
+export { armholeFit, joinArmhole } from './join-armhole';
+export { checkJoins } from './joins';
+export { pickUp } from './pick-up';
+export { pickUpBesideConvention, pickUpConventions } from './pick-up-conventions';
+export type { EdgeFabric } from './pick-up-conventions';
+export { pickUpEdge } from './pick-up-edge';
+export { pickUpRatio } from './pick-up-ratio';
+export { sidewaysRib } from './sideways-rib';
+
+// Pieces
+export { workPiece } from './work-piece';
+export { areaOf, lengthOf, stitchesIn, widthAt } from './rows';
+
+// Yarn, notions, time
+export { notionsFor } from './notions';
+export { timeFor } from './time';
+export { poolYarn, yarnFor } from './yarn';
+export { yarnWeights, yarnWeightsFor, yarnWeightsSource } from './yarn-weights';
+export type { YarnWeight } from './yarn-weights';
+
+// Give or take
+export { chanceAbove, chanceWithin, t95 } from './student-t';
+export { combineUncertainty, countUncertainty, widthUncertainty } from './uncertainty';
+export type { UncertaintyPart } from './uncertainty';
+export { neighbourChance } from './neighbour-chance';

@@ -1,0 +1,115 @@
+import { CraftError } from './craft-error';
+import { fitCount } from './fit-count';
+import {
+  listed,
+  notNegative,
+  oneOf,
+  perCm,
+  roundDown,
+  roundNearest,
+  rows,
+  said,
+  same,
+  stitches,
+  whole,
+  wholeCount,
+} from './numbers';
+import type { EdgeStretch, Repeat, Rule } from './types';
+
+/** Beyond this a share can no longer be told from the whole number beside it. */
+const mostStitches = 100_000_000;
+
+/**
+ * The stitches picked up along an edge that is made of several stretches: a neck, a front edge, a blanket's border.
+ *
+ * Row ends take `pick` stitches for every `of` rows, stitch tops one for one, motifs or chains `each` stitches, a
+ * curve its length × the stitch gauge. `unfitted` is the exact sum. The total is the nearest whole number, or with
+ * `fit` the count that fits the band's multiple. What the total adds or takes away is shared over the stretches by
+ * their size, in whole stitches: everyone gets the whole part of its share, and the stitches left over go to the
+ * largest remainders (of equal ones, to the first). `perStretch` adds up to `total`.
+ *
+ * @param edge the stretches in working order; a stretch of 0 rows, stitches or cm takes no stitch
+ * @param fit the repeats of the band and the rule for fitting it, as for fitCount
+ * @returns the total, the stitches of each stretch, and the exact sum
+ * @throws CraftError where a count or gauge is no such thing, and where the whole edge takes no stitch
+ * @example
+ * pickUpEdge(
+ *   [
+ *     { kind: 'rows', rows: 30, pick: 3, of: 4 },
+ *     { kind: 'stitches', count: 25 },
+ *     { kind: 'rows', rows: 30, pick: 3, of: 4 },
+ *   ],
+ *   { repeats: [{ multiple: 4, plus: 2 }], rule: 'nearest' },
+ * )
+ * // { total: 70, perStretch: [23, 25, 22], unfitted: 70 }
+ *
+ * Source: common practice; the largest remainder is Hamilton's way of sharing out whole seats.
+ */
+export function pickUpEdge(
+  edge: EdgeStretch[],
+  fit?: { repeats: Repeat[]; rule: Rule },
+): { total: number; perStretch: number[]; unfitted: number } {
+  const exact = listed(edge, 'The stretches of the edge', 1).map((stretch, index) =>
+    exactStitches(stretch, `stretch ${index + 1}`),
+  );
+  const unfitted = whole(exact.reduce((sum, one) => sum + one, 0));
+  withinReach(unfitted);
+  if (unfitted === 0) {
+    throw new CraftError(
+      'nothing-to-pick-up',
+      'The edge takes no stitch: give at least one stretch rows, stitches, motifs or a length.',
+    );
+  }
+  const total = fit ? fitCount(unfitted, fit.repeats, fit.rule).count : roundNearest(unfitted);
+  if (total < 1) {
+    throw new CraftError(
+      'nothing-to-pick-up',
+      'The edge is less than half a stitch long: make it longer, or leave it without a band.',
+    );
+  }
+  withinReach(total);
+  return { total, perStretch: shared(total, exact, unfitted), unfitted };
+}
+
+function withinReach(count: number): void {
+  if (count <= mostStitches) return;
+  throw new CraftError(
+    'too-large',
+    `The edge would take ${said(count)} stitches, and at most ${mostStitches} can be shared out: check its counts and its gauge.`,
+  );
+}
+
+function exactStitches(stretch: EdgeStretch, where: string): number {
+  oneOf(stretch?.kind, ['rows', 'stitches', 'motifs', 'curve'], `The kind of ${where}`);
+  switch (stretch.kind) {
+    case 'rows': {
+      const rowEnds = rows(stretch.rows, `The number of row ends of ${where}`);
+      const pick = stitches(stretch.pick, `The number of stitches picked up on ${where}`);
+      const of = wholeCount(stretch.of, `The number of row ends they are picked up over on ${where}`, 1);
+      return (rowEnds * pick) / of;
+    }
+    case 'stitches':
+      return stitches(stretch.count, `The number of stitch tops of ${where}`, 0);
+    case 'motifs': {
+      const motifs = wholeCount(stretch.motifs, `The number of motifs of ${where}`);
+      return motifs * stitches(stretch.each, `The number of stitches for each motif of ${where}`);
+    }
+    case 'curve': {
+      const length = notNegative(stretch.length, `The length of ${where}`);
+      return length * perCm(stretch.stitchesPerCm, `The stitch gauge of ${where}`);
+    }
+  }
+}
+
+/** Shares `total` out by size, in whole stitches, what is left over to the largest remainders. */
+function shared(total: number, exact: number[], unfitted: number): number[] {
+  const quotas = exact.map((size) => whole((size / unfitted) * total));
+  const counts = quotas.map(roundDown);
+  const left = total - counts.reduce((sum, count) => sum + count, 0);
+  const byRemainder = quotas.map((quota, index) => ({ index, remainder: quota - counts[index]! }));
+  byRemainder.sort((a, b) =>
+    same(a.remainder, b.remainder) ? a.index - b.index : b.remainder - a.remainder,
+  );
+  for (const { index } of byRemainder.slice(0, left)) counts[index]!++;
+  return counts;
+}

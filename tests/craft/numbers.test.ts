@@ -1,0 +1,186 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { CraftError } from '../../src/craft/craft-error';
+import {
+  cm,
+  finite,
+  heightOf,
+  listed,
+  minus,
+  notNegative,
+  oneOf,
+  perCm,
+  plus,
+  positive,
+  roundDown,
+  roundNearest,
+  roundUp,
+  rows,
+  rowsOver,
+  said,
+  same,
+  stitches,
+  stitchesAcross,
+  times,
+  whole,
+  wholeCount,
+  wholeNumber,
+  widthOf,
+} from '../../src/craft/numbers';
+import type { Rows, Stitches } from '../../src/craft/numbers';
+
+describe('kinds of number', () => {
+  test('45 cm at 14 stitches to 10 cm take 63 stitches, and 63 stitches are 45 cm wide', () => {
+    const across = stitchesAcross(cm(45, 'The width'), perCm(1.4, 'The gauge'));
+    expect(whole(across)).toBe(63);
+    expect(widthOf(stitches(63, 'The count'), perCm(1.4, 'The gauge'))).toBeCloseTo(45, 12);
+  });
+
+  test('30 cm at 12 rows to 10 cm take 36 rows, and 36 rows are 30 cm high', () => {
+    expect(rowsOver(cm(30, 'The length'), perCm(1.2, 'The gauge'))).toBe(36);
+    expect(heightOf(rows(36, 'The rows'), perCm(1.2, 'The gauge'))).toBe(30);
+  });
+
+  test('two of a kind add up, and a kind stays what it is', () => {
+    const back: Stitches = stitches(75, 'The back');
+    const both: Stitches = plus(back, back);
+    expect(both).toBe(150);
+    expect(minus(both, back)).toBe(75);
+    expect(times(back, 2)).toBe(150);
+  });
+
+  test('stitches and rows do not add up: the type check refuses it', () => {
+    const across: Stitches = stitches(10, 'The stitches');
+    const high: Rows = rows(12, 'The rows');
+    // @ts-expect-error stitches and rows are different kinds
+    plus(across, high);
+    // @ts-expect-error a width is not a count
+    widthOf(cm(10, 'The width'), perCm(1, 'The gauge'));
+    // @ts-expect-error a sum of two kinds is neither
+    const mixed: Stitches = across + high;
+    expect(mixed).toBe(22);
+  });
+});
+
+describe('the float edge', () => {
+  test('45 × 1.4 is 63 and not 62.99999999999999', () => {
+    expect(45 * 1.4).not.toBe(63);
+    expect(whole(45 * 1.4)).toBe(63);
+    expect(roundDown(45 * 1.4)).toBe(63);
+  });
+
+  test('750 g × 1.1 / 25 g is 33 balls and not 34', () => {
+    expect((750 * 1.1) / 25).toBeGreaterThan(33);
+    expect(roundUp((750 * 1.1) / 25)).toBe(33);
+  });
+
+  test('a value farther than 1e-9 from a whole number is not that number', () => {
+    expect(roundUp(33 + 1e-6)).toBe(34);
+    expect(roundDown(63 - 1e-6)).toBe(62);
+    expect(whole(77.2)).toBe(77.2);
+  });
+
+  test('a half goes up, on both sides of 0, even where floating point has blurred it', () => {
+    expect(roundNearest(49.5)).toBe(50);
+    expect(roundNearest(71.5 - 1e-12)).toBe(72);
+    expect(roundNearest(2.4)).toBe(2);
+    expect(roundNearest(-2.5)).toBe(-2);
+    expect(Object.is(roundNearest(-0.5), 0)).toBe(true);
+  });
+
+  test('no rounding leaves a negative zero', () => {
+    for (const round of [whole, roundUp, roundDown, roundNearest]) {
+      expect(Object.is(round(-0), 0)).toBe(true);
+      expect(Object.is(round(-1e-15), 0)).toBe(true);
+    }
+  });
+
+  test('a quotient of whole numbers rounds as whole numbers divide', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 100_000 }), fc.integer({ min: 1, max: 1000 }), (a, b) => {
+        const exact = a / b;
+        expect(roundUp(exact)).toBe(Math.floor((a + b - 1) / b));
+        expect(roundDown(exact)).toBe((a - (a % b)) / b);
+        expect(roundNearest(exact)).toBe(Math.floor((2 * a + b) / (2 * b)));
+      }),
+      { numRuns: 5000 },
+    );
+  });
+
+  test('two ways to the same number are the same', () => {
+    expect(same(0.1 + 0.2, 0.3)).toBe(true);
+    expect(same(0.3, 0.3001)).toBe(false);
+  });
+});
+
+describe('guards', () => {
+  const refused = (work: () => unknown, code: string, says: RegExp) => {
+    try {
+      work();
+    } catch (error) {
+      expect(error).toBeInstanceOf(CraftError);
+      expect((error as CraftError).code).toBe(code);
+      expect((error as CraftError).message).toMatch(says);
+      return;
+    }
+    expect.unreachable('nothing was refused');
+  };
+
+  test('what is no number is refused by name', () => {
+    refused(
+      () => finite(NaN, 'The ease'),
+      'not-a-number',
+      /^The ease has to be a number; it is not a number\.$/,
+    );
+    refused(() => finite(Infinity, 'The ease'), 'not-a-number', /endless/);
+    refused(() => finite('5' as unknown as number, 'The ease'), 'not-a-number', /"5"/);
+    refused(() => finite(undefined as unknown as number, 'The ease'), 'not-a-number', /missing/);
+    refused(() => finite(1e13, 'The ease'), 'too-large', /beyond anything/);
+    expect(finite(-4, 'The ease')).toBe(-4);
+  });
+
+  test('a length is more than 0', () => {
+    refused(() => positive(0, 'The width'), 'not-positive', /more than 0; it is 0/);
+    refused(() => positive(-3, 'The width'), 'not-positive', /it is -3/);
+    refused(() => positive(1e-300, 'The width'), 'too-small', /smaller than anything/);
+    expect(positive(0.5, 'The width')).toBe(0.5);
+  });
+
+  test('a reserve is 0 or more', () => {
+    refused(() => notNegative(-0.1, 'The reserve'), 'negative', /0 or more; it is -0\.1/);
+    expect(Object.is(notNegative(-0, 'The reserve'), 0)).toBe(true);
+  });
+
+  test('a count is whole, and the sentence says between which two it lies', () => {
+    refused(() => wholeCount(3.5, 'The count'), 'not-whole', /3\.5 lies between 3 and 4/);
+    refused(() => wholeCount(0, 'The count', 1), 'too-few', /1 or more; it is 0/);
+    expect(wholeNumber(-3, 'The plus')).toBe(-3);
+    expect(wholeCount(7, 'The count')).toBe(7);
+  });
+
+  test('a word is one of those there are', () => {
+    refused(
+      () => oneOf('sideways' as string, ['flat', 'round'], 'The way'),
+      'not-a-choice',
+      /"flat" or "round"; it is "sideways"/,
+    );
+    expect(oneOf('flat', ['flat', 'round'], 'The way')).toBe('flat');
+  });
+
+  test('a list is a list, neither too short nor too long', () => {
+    refused(() => listed('no' as unknown as [], 'The readings'), 'not-a-list', /have to be a list/);
+    refused(() => listed([], 'The readings', 1), 'too-few', /1 or more/);
+    refused(() => listed([1, 2, 3], 'The readings', 0, 2), 'too-many', /2 are the most/);
+    expect(listed([1, 2], 'The readings')).toEqual([1, 2]);
+  });
+
+  test('numbers are said with 6 digits, and counts in full', () => {
+    expect(said(62.99999999999999)).toBe('63');
+    expect(said(1234567)).toBe('1234567');
+    expect(said(2.857142857)).toBe('2.85714');
+    expect(said(-Infinity)).toBe('endlessly negative');
+    expect(said({})).toBe('not a number');
+    expect(said(1e300)).toBe('more than a million million');
+    expect(said(-1e-300)).toBe('a hair below 0');
+  });
+});
