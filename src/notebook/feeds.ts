@@ -1,0 +1,59 @@
+import { allCells, type Cell, type Notebook } from './document';
+import { namesIn, sameName } from './formula';
+import { inputsOf, outputsOf } from './kinds';
+import { nameTable } from './names';
+
+const used = new WeakMap<Cell, readonly string[]>();
+
+/** The names that the formulas of a cell use, its own included. */
+export function namesUsedBy(cell: Cell): readonly string[] {
+  const cached = used.get(cell);
+  if (cached) return cached;
+  const formulas = [
+    ...inputsOf(cell).flatMap(({ entry }) => ('formula' in entry ? [entry.formula] : [])),
+    ...outputsOf(cell).map((output) => output.formula),
+  ];
+  const names = [...new Set(formulas.flatMap(namesIn))];
+  used.set(cell, names);
+  return names;
+}
+
+/** Which cells each cell feeds, and which it is fed by, one step away, by id. */
+export interface Feeds {
+  readonly feeds: ReadonlyMap<string, ReadonlySet<string>>;
+  readonly fedBy: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+const links = new WeakMap<Notebook['sections'], Feeds>();
+
+export function feedsOf(notebook: Notebook): Feeds {
+  const cached = links.get(notebook.sections);
+  if (cached) return cached;
+  const table = nameTable(notebook);
+  const feeds = new Map<string, Set<string>>();
+  const fedBy = new Map<string, Set<string>>();
+  for (const cell of allCells(notebook)) {
+    feeds.set(cell.id, feeds.get(cell.id) ?? new Set());
+    const sources = new Set<string>();
+    for (const name of namesUsedBy(cell)) {
+      const source = table.get(sameName(name))?.cell;
+      if (source === undefined || source === cell.id) continue;
+      sources.add(source);
+      const fed = feeds.get(source) ?? new Set<string>();
+      feeds.set(source, fed.add(cell.id));
+    }
+    fedBy.set(cell.id, sources);
+  }
+  const made = { feeds, fedBy };
+  links.set(notebook.sections, made);
+  return made;
+}
+
+/** Everything that depends on a cell, however far away; nearest first, the cell itself left out. */
+export function downstream(notebook: Notebook, id: string): string[] {
+  const { feeds } = feedsOf(notebook);
+  const reached = new Set<string>([id]);
+  for (const at of reached) for (const next of feeds.get(at) ?? []) reached.add(next);
+  reached.delete(id);
+  return [...reached];
+}

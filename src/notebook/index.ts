@@ -1,0 +1,14 @@
+export * from './changes';
+export * from './document';
+export * from './edits';
+export * from './feeds';
+export * from './file';
+export * from './formula';
+export * from './functions';
+export * from './history';
+export type * from './kind';
+export { inputsOf, kindOf, kinds, mapFormulas, outputsOf } from './kinds';
+export * from './must';
+export * from './names';
+export * from './quantities';
+export * from './units';

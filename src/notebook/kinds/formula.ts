@@ -1,0 +1,19 @@
+import * as v from 'valibot';
+import type { FormulaCell } from '../document';
+import { formulaSchema } from '../entry';
+import type { Kind } from '../kind';
+
+export const formula: Kind<FormulaCell> = {
+  kind: 'formula',
+  label: 'Formula',
+  about:
+    'A result worked from other cells by their names. Its unit follows from what stands in it, and what cannot be added is said.',
+  schema: v.object({ formula: formulaSchema }),
+  fresh: (base) => ({ kind: 'formula', ...base, formula: '' }),
+  inputs: (cell) => [
+    { key: 'value', name: cell.name, label: cell.label, unit: 'any', entry: { formula: cell.formula } },
+  ],
+  outputs: () => [],
+  put: (cell, _key, entry) => ('formula' in entry ? { ...cell, formula: entry.formula } : cell),
+  mapFormulas: (cell, change) => ({ ...cell, formula: change(cell.formula) }),
+};

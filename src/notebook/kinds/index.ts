@@ -1,0 +1,40 @@
+import type { Cell, CellKind } from '../document';
+import type { Input, Kind, Output } from '../kind';
+import { ease } from './ease';
+import { fit } from './fit';
+import { formula } from './formula';
+import { measure } from './measure';
+import { note } from './note';
+import { piece } from './piece';
+import { swatch } from './swatch';
+
+/** Every kind of cell, in the order they are offered. A kind is added here and in its own file. */
+export const kinds = { measure, swatch, ease, formula, fit, piece, note } satisfies {
+  [K in CellKind]: unknown;
+};
+
+export function kindOf(cell: Cell): Kind {
+  return kinds[cell.kind] as unknown as Kind;
+}
+
+export function inputsOf(cell: Cell): Input[] {
+  return kindOf(cell).inputs(cell);
+}
+
+/** The outputs of a cell, with the formulas the person took over in place of the kind's own. */
+export function outputsOf(cell: Cell): Output[] {
+  return kindOf(cell)
+    .outputs(cell)
+    .map((output) => {
+      const taken = cell.taken?.[output.key];
+      return taken === undefined ? output : { ...output, formula: taken };
+    });
+}
+
+/** The cell with every formula in it passed through `change`: a renamed name, say. */
+export function mapFormulas(cell: Cell, change: (formula: string) => string): Cell {
+  const mapped = kindOf(cell).mapFormulas(cell, change);
+  if (!mapped.taken) return mapped;
+  const taken = Object.entries(mapped.taken).map(([key, formula]) => [key, change(formula)] as const);
+  return { ...mapped, taken: Object.fromEntries(taken) };
+}

@@ -1,0 +1,33 @@
+import * as v from 'valibot';
+import type { Measure, MeasureUnit } from '../document';
+import { entrySchema, mapEntry } from '../entry';
+import type { Kind } from '../kind';
+import { length, mass, plain, rows, stitches, type Unit } from '../units';
+
+const units: Record<MeasureUnit, Unit> = { length, stitches, rows, mass, number: plain, percent: plain };
+
+export const measure: Kind<Measure> = {
+  kind: 'measure',
+  label: 'Measure',
+  about:
+    'A value from the tape, from a body chart or of your own choosing: one for all sizes, or one for each. Everything else is worked from measures and swatches.',
+  schema: v.object({
+    unit: v.picklist(['length', 'stitches', 'rows', 'mass', 'number', 'percent']),
+    entry: entrySchema,
+  }),
+  fresh: (base) => ({ kind: 'measure', ...base, unit: 'length', entry: { value: null } }),
+  inputs: (cell) => [
+    {
+      key: 'value',
+      name: cell.name,
+      label: cell.label,
+      unit: units[cell.unit],
+      entry: cell.entry,
+      ...(cell.unit === 'percent' ? { written: 'percent' } : {}),
+      ...(cell.unit === 'stitches' || cell.unit === 'rows' ? { must: { whole: true } } : {}),
+    },
+  ],
+  outputs: () => [],
+  put: (cell, _key, entry) => ({ ...cell, entry }),
+  mapFormulas: (cell, change) => ({ ...cell, entry: mapEntry(cell.entry, change) }),
+};

@@ -1,0 +1,15 @@
+import * as v from 'valibot';
+import type { NoteCell } from '../document';
+import type { Kind } from '../kind';
+
+export const note: Kind<NoteCell> = {
+  kind: 'note',
+  label: 'Note',
+  about: 'Words for whoever reads the notebook. Nothing is worked from a note.',
+  schema: v.object({ text: v.pipe(v.string(), v.maxLength(10_000)) }),
+  fresh: (base) => ({ kind: 'note', ...base, text: '' }),
+  inputs: () => [],
+  outputs: () => [],
+  put: (cell) => cell,
+  mapFormulas: (cell) => cell,
+};

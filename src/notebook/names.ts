@@ -1,0 +1,89 @@
+import { allCells, type Cell, type Notebook } from './document';
+import { sameName } from './formula';
+import { functionNamed } from './functions';
+import { inputsOf, outputsOf } from './kinds';
+
+/** What a name stands for: one input or output of a cell. */
+export interface Named {
+  readonly name: string;
+  readonly cell: string;
+  readonly key: string;
+  readonly label: string;
+}
+
+const known = new WeakMap<Cell, Named[]>();
+
+/** Every name that a cell brings into the notebook. Notes bring none. */
+export function namesOf(cell: Cell): readonly Named[] {
+  const cached = known.get(cell);
+  if (cached) return cached;
+  const names = [...inputsOf(cell), ...outputsOf(cell)].map((part) => ({
+    name: part.name,
+    cell: cell.id,
+    key: part.key,
+    label: part.label === cell.label ? cell.label : `${cell.label}: ${part.label.toLowerCase()}`,
+  }));
+  known.set(cell, names);
+  return names;
+}
+
+/** All names of a notebook, by the form in which names are compared. */
+export function nameTable(notebook: Notebook): Map<string, Named> {
+  const table = new Map<string, Named>();
+  for (const cell of allCells(notebook)) {
+    for (const named of namesOf(cell)) {
+      if (!table.has(sameName(named.name))) table.set(sameName(named.name), named);
+    }
+  }
+  return table;
+}
+
+/** Why a cell, as it would be, cannot stand in the notebook under its name; undefined where it can. */
+export function wrongName(notebook: Notebook, cell: Cell): string | undefined {
+  const { name } = cell;
+  if (!/^[\p{L}_][\p{L}\p{M}\p{N}_]*$/u.test(name)) {
+    return `"${name}" cannot be a name: a name begins with a letter and goes on with letters, digits and _, as in finished_bust.`;
+  }
+  if (name.length > 64) return 'A name has at most 64 characters.';
+  if (functionNamed(name))
+    return `"${name}" is a function; choose another name, such as ${name.toLowerCase()}_count.`;
+  const others = new Map<string, Named>();
+  for (const other of allCells(notebook)) {
+    if (other.id === cell.id) continue;
+    for (const named of namesOf(other)) others.set(sameName(named.name), named);
+  }
+  const own = new Set<string>();
+  for (const named of namesOf(cell)) {
+    const key = sameName(named.name);
+    const taken = others.get(key);
+    if (taken) return `The name ${named.name} is taken by "${taken.label}"; choose another.`;
+    if (own.has(key))
+      return `The name ${named.name} would stand twice in this cell; choose another for one of them.`;
+    own.add(key);
+  }
+  return undefined;
+}
+
+/**
+ * A name made of a label, as formulas can use it.
+ *
+ * @example nameFrom('Finished bust') // 'finished_bust'
+ * @example nameFrom('2nd sleeve') // '_2nd_sleeve'
+ */
+export function nameFrom(label: string): string {
+  const joined = label
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{M}\p{N}]+/gu, '_')
+    .replace(/^_+|_+$/g, '')
+    .slice(0, 48);
+  return /^[\p{L}]/u.test(joined) ? joined : `_${joined}`;
+}
+
+/** The cell under a name that is free: the wished one, or with a number after it. */
+export function withFreeName(notebook: Notebook, cell: Cell): Cell {
+  for (let number = 1; ; number++) {
+    const named = number === 1 ? cell : { ...cell, name: `${cell.name}_${number}` };
+    if (wrongName(notebook, named) === undefined || number > 10_000) return named;
+  }
+}

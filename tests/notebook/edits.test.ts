@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import {
+  advance,
+  allCells,
+  apply,
+  begin,
+  cellById,
+  inputsOf,
+  redo,
+  undo,
+  type Edit,
+  type Notebook,
+} from '../../src/notebook';
+import { jacket } from '../../src/starters';
+
+const start = jacket();
+
+function done(notebook: Notebook, ...edits: Edit[]): Notebook {
+  return edits.reduce((before, edit) => {
+    const applied = apply(before, edit);
+    if ('refused' in applied) throw new Error(applied.refused);
+    return applied.notebook;
+  }, notebook);
+}
+
+function refusal(edit: Edit, notebook = start): string {
+  const applied = apply(notebook, edit);
+  return 'refused' in applied ? applied.refused : '';
+}
+
+const entryOf = (notebook: Notebook, cell: string, key: string): unknown =>
+  inputsOf(cellById(notebook, cell)!).find((input) => input.key === key)!.entry;
+
+describe('an edit', () => {
+  it('shares every cell it did not touch with the notebook before', () => {
+    const after = done(start, { do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 25 });
+    const same = allCells(after).filter((cell) => allCells(start).includes(cell));
+    expect(same).toHaveLength(allCells(start).length - 1);
+  });
+
+  it('leaves the notebook before as it was', () => {
+    const before = JSON.stringify(start);
+    done(
+      start,
+      { do: 'rename', cell: 'bust', name: 'chest' },
+      { do: 'remove cell', cell: 'cuff' },
+      { do: 'remove size', size: 'm' },
+    );
+    expect(JSON.stringify(start)).toBe(before);
+  });
+});
+
+describe('giving a value', () => {
+  it('for one size leaves the others', () => {
+    const after = done(start, { do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 25 });
+    expect(entryOf(after, 'cuff', 'value')).toMatchObject({ each: { xs: 22, m: 25 } });
+  });
+
+  it('for one size where all had the same keeps it for the others', () => {
+    const after = done(start, { do: 'give', cell: 'finished-bust', key: 'ease', size: 'l', value: 24 });
+    expect(entryOf(after, 'finished-bust', 'ease')).toMatchObject({ each: { m: 20, l: 24 } });
+  });
+
+  it('for one size of a chart is that size’s own, and giving nothing goes back to the chart', () => {
+    const own = done(start, { do: 'give', cell: 'bust', key: 'value', size: 'm', value: 97 });
+    expect(entryOf(own, 'bust', 'value')).toEqual({ chart: 'bust', point: 'middle', own: { m: 97 } });
+    const back = done(own, { do: 'give', cell: 'bust', key: 'value', size: 'm', value: null });
+    expect(entryOf(back, 'bust', 'value')).toEqual({ chart: 'bust', point: 'middle' });
+  });
+
+  it('to a swatch is for every size, since it is one swatch', () => {
+    const after = done(start, { do: 'give', cell: 'body', key: 'sts.0.count', size: 'm', value: 15 });
+    expect(entryOf(after, 'body', 'sts.0.count')).toEqual({ value: 15 });
+  });
+
+  it.each([
+    ['a gauge of no stitches', 'body', 'sts.0.count', 0, 'Stitches counted has to be more than 0.'],
+    ['a gauge of fewer than none', 'body', 'sts.0.count', -3, 'Stitches counted has to be more than 0.'],
+    ['half a stitch in a repeat', 'back-sts', 'multiple', 7.5, 'Multiple of has to be a whole number.'],
+    ['a repeat over nothing', 'back-sts', 'multiple', 0, 'Multiple of has to be at least 1.'],
+    ['no number', 'cuff', 'value', NaN, 'Round of the cuff has to be a number.'],
+  ])('%s is refused with a sentence', (_what, cell, key, value, sentence) => {
+    expect(refusal({ do: 'give', cell, key, size: null, value })).toBe(sentence);
+  });
+});
+
+describe('a name', () => {
+  it('changes in every formula that uses it, and in what the cell’s parts are called', () => {
+    const after = done(start, { do: 'rename', cell: 'body', name: 'shell' });
+    const text = JSON.stringify(after);
+    expect(text).toContain('finished_bust / 2 * shell_sts');
+    expect(text).toContain('ROUNDCOUNT(body_length * shell_rows');
+    expect(text).toContain('"fabric":"shell"');
+    expect(text).not.toMatch(/\bbody_(sts|rows)\b/);
+  });
+
+  it('leaves cells alone that do not use it', () => {
+    const after = done(start, { do: 'rename', cell: 'cuff', name: 'cuff_round' });
+    expect(cellById(after, 'back')).toBe(cellById(start, 'back'));
+  });
+
+  it.each([
+    ['hips!', 'cannot be a name'],
+    ['2sleeves', 'cannot be a name'],
+    ['', 'cannot be a name'],
+    ['Max', 'is a function'],
+    ['BUST', 'is taken by "Bust"'],
+    ['back_length', 'is taken by "Back: length"'],
+    ['a'.repeat(65), 'at most 64 characters'],
+  ])('%s is refused', (name, sentence) => {
+    expect(refusal({ do: 'rename', cell: 'cuff', name })).toContain(sentence);
+  });
+
+  it('may change its case alone', () => {
+    const after = done(start, { do: 'rename', cell: 'bust', name: 'Bust' });
+    expect(JSON.stringify(after)).toContain('"formula":"Bust"');
+  });
+});
+
+describe('cells and sizes', () => {
+  it('a formula taken over stays through a rename and can be given back', () => {
+    const taken = done(start, {
+      do: 'take over',
+      cell: 'back-sts',
+      key: 'count',
+      formula: 'back_sts_wanted + 1',
+    });
+    const renamed = done(taken, { do: 'rename', cell: 'back-sts', name: 'across' });
+    expect(cellById(renamed, 'back-sts')?.taken).toEqual({ count: 'across_wanted + 1' });
+    expect(done(taken, { do: 'take over', cell: 'back-sts', key: 'count', formula: null })).toEqual(start);
+  });
+
+  it('the last size cannot be removed', () => {
+    const one = { ...start, sizes: start.sizes.slice(0, 1) };
+    expect(refusal({ do: 'remove size', size: 'xs' }, one)).toContain('at least one size');
+  });
+
+  it('a cell cannot stand twice, nor become another kind', () => {
+    const cell = cellById(start, 'cuff')!;
+    expect(refusal({ do: 'add cell', section: 'swatches', at: 0, cell })).toContain('already');
+    const other = { ...cellById(start, 'body')!, id: 'cuff', name: 'x' };
+    expect(refusal({ do: 'change', cell: other })).toContain('keeps its kind');
+  });
+});
+
+describe('undo and redo', () => {
+  it('go back and forward through the very same notebooks', () => {
+    const one = done(start, { do: 'give', cell: 'body', key: 'sts.0.count', size: null, value: 15 });
+    const two = done(one, { do: 'retitle', title: 'Another' });
+    const history = advance(advance(begin(start), one, 'one'), two, 'two');
+    expect(undo(history).now).toBe(one);
+    expect(undo(undo(history)).now).toBe(start);
+    expect(undo(undo(undo(history))).now).toBe(start);
+    expect(redo(redo(undo(undo(history))))).toEqual(history);
+    expect(redo(advance(undo(history), start, 'back')).future).toEqual([]);
+  });
+});

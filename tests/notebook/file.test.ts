@@ -1,0 +1,86 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readFile, writeFile } from '../../src/notebook';
+import { jacket, starters } from '../../src/starters';
+
+const problem = (text: string): string => {
+  const read = readFile(text);
+  return 'problem' in read ? read.problem : '';
+};
+const altered = (change: (file: ReturnType<typeof JSON.parse>) => void): string => {
+  const file = JSON.parse(writeFile(jacket()));
+  change(file);
+  return JSON.stringify(file);
+};
+
+describe('a file', () => {
+  it.each(starters.map((starter) => [starter.label, starter] as const))(
+    'keeps the starter %s whole',
+    (_label, starter) => {
+      expect(readFile(writeFile(starter.make()))).toEqual({ notebook: starter.make() });
+    },
+  );
+
+  it('that is no notebook is refused with a sentence', () => {
+    expect(problem('')).toContain('not a notebook');
+    expect(problem('PK\u0003\u0004')).toContain('not a notebook');
+    expect(problem('null')).toContain('not a notebook');
+    expect(problem('{"format":"something else","version":1}')).toContain('not a notebook');
+  });
+
+  it('from a newer version says so', () => {
+    expect(problem(altered((file) => (file.version = 2)))).toContain('newer version');
+  });
+
+  it.each<[string, (file: ReturnType<typeof JSON.parse>) => void, string]>([
+    [
+      'a text where a number belongs',
+      (file) => (file.notebook.sections[2].cells[0].ease = { value: 'wide' }),
+      'ease',
+    ],
+    ['an unknown kind of cell', (file) => (file.notebook.sections[0].cells[0].kind = 'oracle'), 'kind'],
+    ['no sizes', (file) => (file.notebook.sizes = []), 'sizes'],
+    [
+      'a number beyond all measure',
+      (file) => (file.notebook.sections[2].cells[0].ease = { value: 1e300 }),
+      'ease',
+    ],
+    ['a name that is none', (file) => (file.notebook.sections[1].cells[0].name = 'a b'), 'name'],
+    [
+      'a formula without end',
+      (file) => (file.notebook.sections[2].cells[2].formula = '1+'.repeat(5000)),
+      'formula',
+    ],
+    ['an id that stands twice', (file) => (file.notebook.sections[1].cells[1].id = 'bust'), 'the same id'],
+  ])('with %s is refused and says where', (_what, change, where) => {
+    const said = problem(altered(change));
+    expect(said).toContain('damaged');
+    expect(said).toContain(where);
+  });
+
+  it('keeps a formula that is wrong, to be put right', () => {
+    const read = readFile(altered((file) => (file.notebook.sections[2].cells[2].formula = 'bust + + *')));
+    expect(read).toHaveProperty('notebook');
+  });
+
+  it('brings no field that the document does not have, and nothing that reaches a prototype', () => {
+    const text = altered((file) => {
+      file.notebook.extra = 1;
+      file.notebook.sections[0].cells[0].onclick = 'alert(1)';
+    }).replace('"title"', '"__proto__":{"polluted":1},"title"');
+    const read = readFile(text);
+    expect(read).toEqual({ notebook: jacket() });
+    expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
+  });
+
+  it('of any JSON at all is refused or read, never thrown at', () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), (value) => {
+        expect(readFile(JSON.stringify(value))).toHaveProperty('problem');
+        readFile(altered((file) => (file.notebook.sections[0].cells[0].stitches = value)));
+        readFile(altered((file) => (file.notebook.sizes = value)));
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
