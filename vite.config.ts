@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
@@ -30,12 +31,13 @@ export default defineConfig({
   root: 'src',
   base: './',
   publicDir: '../static',
-  plugins: [svelte()],
+  plugins: [svelte({ configFile: fileURLToPath(new URL('svelte.config.js', import.meta.url)) })],
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', manifest: true },
   worker: { format: 'es' },
   preview: { headers, port: 4173 },
   test: {
     root: '.',
+    setupFiles: ['./tests/same-cases.ts'],
     reporters: ['default', './tests/closing-line.ts'],
     projects: [
       {

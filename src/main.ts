@@ -1,0 +1,13 @@
+import '@fontsource/alegreya/latin-500.css';
+import '@fontsource/alegreya/latin-ext-500.css';
+import '@fontsource/alegreya-sans/latin-400.css';
+import '@fontsource/alegreya-sans/latin-400-italic.css';
+import '@fontsource/alegreya-sans/latin-700.css';
+import '@fontsource/alegreya-sans/latin-ext-400.css';
+import '@fontsource/alegreya-sans/latin-ext-400-italic.css';
+import '@fontsource/alegreya-sans/latin-ext-700.css';
+import { mount } from 'svelte';
+import App from './page/App.svelte';
+import './page/page.css';
+
+mount(App, { target: document.getElementById('page')! });

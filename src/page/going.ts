@@ -1,0 +1,28 @@
+import { tick } from 'svelte';
+import type { Place } from '../sheet';
+import type { Desk } from './desk.svelte';
+
+/** Puts the focus on a place of the leaf, if it is drawn: on its first value, or on its cell's label. */
+export function goTo(desk: Desk, place: Place): void {
+  desk.spot = { ...place, size: null };
+  const target =
+    document.querySelector<HTMLElement>(at(place)) ?? document.querySelector<HTMLElement>(at(place.cell));
+  target?.scrollIntoView({ block: 'center' });
+  target?.focus();
+}
+
+/**
+ * After an editor has closed: the focus returns to the place it stood for, unless the person has gone on to another.
+ * `more` tells that place from others of the same value, as an attribute selector.
+ */
+export async function returnTo(place: Place, more = ''): Promise<void> {
+  await tick();
+  const active = document.activeElement;
+  if (active && active !== document.body && active.isConnected) return;
+  document.querySelector<HTMLElement>(at(place) + more)?.focus();
+}
+
+function at(place: Place | string): string {
+  if (typeof place === 'string') return `[data-place][data-cell="${CSS.escape(place)}"]`;
+  return `[data-place][data-cell="${CSS.escape(place.cell)}"][data-key="${CSS.escape(place.key)}"]`;
+}

@@ -1,0 +1,158 @@
+import {
+  isDimension,
+  length,
+  readCount,
+  readGauge,
+  readLength,
+  readNumber,
+  readPercent,
+  rowGauge,
+  rows,
+  sameUnit,
+  stitchGauge,
+  stitches,
+  unitSymbol,
+  writeGauge,
+  writeLength,
+  writeNumber,
+  writePercent,
+  type Entry,
+  type Input,
+  type Notebook,
+  type Settings,
+  type Unit,
+} from '../notebook';
+import type { Place } from '../sheet';
+import { chartPoint, charts } from '../craft';
+import type { Desk } from './desk.svelte';
+import type { ValueLine } from './lines';
+
+const cmInInch = 2.54;
+
+/** A stored number as the notebook shows it, without its unit. */
+export function showNumber(value: number, unit: Unit, settings: Settings, written?: 'percent'): string {
+  if (!isDimension(unit)) return '';
+  const { decimal } = settings;
+  if (written === 'percent') return writePercent(value, { decimal });
+  if (sameUnit(unit, length)) return writeLength(value, { unit: settings.length, decimal });
+  if (isGauge(unit)) return writeGauge(value, settings.gaugeOver, { decimal });
+  if (isCount(unit)) return writeNumber(value, { decimal, places: isWhole(value) ? 0 : 1 });
+  const lengths = unit.length ?? 0;
+  const converted = settings.length === 'in' ? value / cmInInch ** lengths : value;
+  if (lengths >= 2) return writeNumber(converted, { decimal, places: 0 });
+  return writeNumber(converted, { decimal, places: isWhole(converted) ? 0 : 2 });
+}
+
+/** A stored number as it stands in an editor: whole, so that leaving it untouched loses nothing. */
+export function typeable(value: number, unit: Unit, settings: Settings, written?: 'percent'): string {
+  if (isDimension(unit) && sameUnit(unit, length)) {
+    const inUnit = settings.length === 'in' ? value / cmInInch : value;
+    return trimmed(inUnit, settings.decimal);
+  }
+  if (written === 'percent') return trimmed(value * 100, settings.decimal);
+  return trimmed(value, settings.decimal);
+}
+
+function trimmed(value: number, decimal: '.' | ','): string {
+  return String(Number(value.toPrecision(12))).replace('.', decimal);
+}
+
+/** By how much a result moved: "+4", "−1.5". */
+export function showDifference(by: number, unit: Unit, settings: Settings): string {
+  const shown = showNumber(Math.abs(by), unit, settings);
+  return `${by < 0 ? '−' : '+'}${shown}`;
+}
+
+/** The unit as it stands once in a row. */
+export function symbolFor(unit: Unit, settings: Settings, written?: 'percent'): string {
+  if (written === 'percent') return '%';
+  if (!isDimension(unit)) return '';
+  if (isGauge(unit)) return `${unit.stitch ? 'sts' : 'rows'} / ${settings.gaugeOver}`;
+  return unitSymbol(unit, settings.length);
+}
+
+function isGauge(unit: Unit): boolean {
+  return sameUnit(unit, stitchGauge) || sameUnit(unit, rowGauge);
+}
+
+function isCount(unit: Unit): boolean {
+  return sameUnit(unit, stitches) || sameUnit(unit, rows);
+}
+
+function isWhole(value: number): boolean {
+  return Math.abs(value - Math.round(value)) <= 1e-9 * Math.max(1, Math.abs(value));
+}
+
+/** The number a person typed for an input, as it is stored; nothing typed is no value yet. */
+export function typedNumber(
+  typed: string,
+  input: Input,
+  unit: Unit,
+  settings: Settings,
+): { value: number | null } | { problem: string } {
+  if (typed.trim() === '') return { value: null };
+  const { decimal } = settings;
+  if (input.written === 'percent') return readPercent(typed, { decimal });
+  if (sameUnit(unit, length)) return readLength(typed, { unit: settings.length, decimal });
+  if (isGauge(unit)) return readGauge(typed, settings.gaugeOver, { decimal });
+  if (input.must?.whole && isCount(unit)) return readCount(typed, { decimal });
+  return readNumber(typed, { decimal });
+}
+
+/** The number at a place: from the results, or, until they arrive, the value that was given. */
+export function numberOf(desk: Desk, cell: string, line: ValueLine, size: string): number | undefined {
+  const worked = desk.results(cell).number(size, cell, line.key);
+  if (worked !== undefined || desk.worked || !line.input) return worked;
+  return givenValue(line.input.entry, desk.notebook, size);
+}
+
+function givenValue(entry: Entry, notebook: Notebook, size: string): number | undefined {
+  if ('value' in entry) return entry.value ?? undefined;
+  if ('each' in entry) return entry.each[size] ?? undefined;
+  if (!('chart' in entry)) return undefined;
+  if (entry.own?.[size] !== undefined) return entry.own[size];
+  const chart = notebook.sizes.find((candidate) => candidate.id === size)?.chart;
+  return chart && charts[chart.name].sizes.includes(chart.size)
+    ? chartPoint(chart.name, chart.size, entry.chart, entry.point)
+    : undefined;
+}
+
+const people = { woman: 'women’s', man: 'men’s', child: 'children’s', baby: 'babies’' };
+const points = { lower: 'lower end', middle: 'middle', upper: 'upper end' };
+
+/** Where the values of an entry come from, where that is not from the person. */
+export function fromWhere(entry: Entry, notebook: Notebook): string {
+  if (!('chart' in entry)) return '';
+  const used = [...new Set(notebook.sizes.flatMap((size) => size.chart?.name ?? []))];
+  const named = used.map((name) => people[name]).join(' and ') || 'no';
+  const ranged = used.some((name) =>
+    charts[name].measures[entry.chart].some((printed) => typeof printed !== 'number'),
+  );
+  return `${named} chart${ranged ? `, ${points[entry.point]}` : ''}`;
+}
+
+export interface ToldTrouble {
+  readonly message: string;
+  /** The sizes it concerns, where not all. */
+  readonly sizes: string;
+  readonly from?: Place;
+}
+
+/** The troubles of a place, each told once with the sizes it concerns. */
+export function troublesOf(desk: Desk, cell: string, key: string): ToldTrouble[] {
+  const results = desk.results(cell);
+  const told = new Map<string, { sizes: string[]; from?: Place }>();
+  for (const size of desk.notebook.sizes) {
+    const trouble = results.trouble(size.id, cell, key);
+    // Where the trouble starts in the same cell, it is told there, a few lines above.
+    if (!trouble || trouble.from?.cell === cell) continue;
+    const same = told.get(trouble.message) ?? { sizes: [], ...(trouble.from ? { from: trouble.from } : {}) };
+    same.sizes.push(size.label);
+    told.set(trouble.message, same);
+  }
+  return [...told].map(([message, { sizes, ...rest }]) => ({
+    message,
+    sizes: sizes.length === desk.notebook.sizes.length ? '' : sizes.join(', '),
+    ...rest,
+  }));
+}

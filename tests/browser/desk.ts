@@ -1,0 +1,37 @@
+import type { Page } from 'playwright';
+import type { Plotted } from '../../src/pictures';
+
+/** The values of a line of a cell as the page shows them, from the first size to the last. */
+export async function shown(page: Page, cell: string, key: string): Promise<string[]> {
+  return page.$$eval(`tr[data-line="${cell} ${key}"] [data-size]`, (places) =>
+    places.map((place) => (place.firstChild?.textContent ?? '').trim()),
+  );
+}
+
+export async function numbers(page: Page, cell: string, key: string): Promise<number[]> {
+  return (await shown(page, cell, key)).map((text) => Number(text.replace('−', '-')));
+}
+
+/** Types over the value at a place, as a person does: go there, type, Enter. */
+export async function type(
+  page: Page,
+  cell: string,
+  key: string,
+  text: string,
+  size?: string,
+): Promise<void> {
+  const at = size === undefined ? ':not([data-size])' : `[data-size="${size}"]`;
+  await page.locator(`[data-place][data-cell="${cell}"][data-key="${key}"]${at}`).first().dblclick();
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+}
+
+/** Waits until the page has worked everything out that it was told. */
+export async function settled(page: Page): Promise<void> {
+  await page.waitForSelector('#page main[aria-busy="false"]', { timeout: 20_000 });
+}
+
+export async function plotted(page: Page): Promise<Plotted> {
+  return page.$eval('figure canvas', (canvas) => (canvas as unknown as { plotted(): Plotted }).plotted());
+}

@@ -1,0 +1,19 @@
+import { build, preview, type PreviewServer } from 'vite';
+import type { TestProject } from 'vitest/node';
+import { ensureBrowser } from './browser';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Where the built page is served, with the headers it is served with everywhere. */
+    address: string;
+  }
+}
+
+/** Builds the page once for all browser tests and serves it as `npm start` does. */
+export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  ensureBrowser();
+  await build({ logLevel: 'error' });
+  const server: PreviewServer = await preview({ logLevel: 'error', preview: { port: 0, host: '127.0.0.1' } });
+  project.provide('address', server.resolvedUrls!.local[0]!);
+  return () => server.close();
+}

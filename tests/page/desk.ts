@@ -1,0 +1,26 @@
+import { changesBetween, type Notebook } from '../../src/notebook';
+import { Desk } from '../../src/page/desk.svelte';
+import { WorkedSheet } from '../../src/sheet/sheet';
+
+/** A desk whose sheet works in the same thread, for tests of the components. */
+export function deskWith(notebook: Notebook): { desk: Desk; settled(): Promise<void> } {
+  const sheet = new WorkedSheet();
+  let shown: Notebook | null = null;
+  let newest: Notebook | null = null;
+  let turn: Promise<void> = Promise.resolve();
+  const desk = new Desk(notebook, (owner) => ({
+    show(next) {
+      newest = next;
+      turn = turn.then(async () => {
+        const answer = await sheet.update(changesBetween(shown, next));
+        shown = next;
+        owner.take(answer);
+      });
+    },
+    check: (formula, place) => sheet.check(formula, place),
+    get settled() {
+      return shown === newest;
+    },
+  }));
+  return { desk, settled: () => turn };
+}

@@ -1,0 +1,143 @@
+import { render, screen, within } from '@testing-library/svelte';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it } from 'vitest';
+import { cellById, type Notebook } from '../../src/notebook';
+import Leaf from '../../src/page/Leaf.svelte';
+import { jacket } from '../../src/starters';
+import { deskWith } from './desk';
+
+async function open(notebook: Notebook = jacket()) {
+  const { desk, settled } = deskWith(notebook);
+  await settled();
+  const user = userEvent.setup();
+  render(Leaf, { desk, folded: false });
+  const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
+  const retype = async (name: string | RegExp, text: string): Promise<void> => {
+    place(name).focus();
+    await user.keyboard('{Enter}');
+    await user.clear(screen.getByRole('textbox'));
+    await user.keyboard(text);
+  };
+  return { desk, settled, user, place, retype };
+}
+
+describe('a value', () => {
+  it('is changed with Enter, and what depends on it follows without pressing anything', async () => {
+    const { settled, user, retype, place } = await open();
+    expect(place('Back stitches, size M: 83')).toBeDefined();
+    await retype('Body fabric, stitches counted: 14', '15');
+    await user.keyboard('{Enter}');
+    await settled();
+    // 37 in and 20 cm of ease, halved, at 15 sts to 10 cm: 85.5, and 83 is the nearest multiple of 8 plus 3.
+    expect(await screen.findByRole('button', { name: 'Back stitches, wanted, size M: 85.5' })).toBeDefined();
+    expect(place('Back stitches, size M: 83')).toBeDefined();
+    expect(place('Back stitches, size L: 91')).toBeDefined();
+  });
+
+  it('is left as it was with Escape', async () => {
+    const { desk, user, retype, place } = await open();
+    const before = desk.notebook;
+    await retype('Round of the cuff, size M: 24.0', '99');
+    await user.keyboard('{Escape}');
+    expect(desk.notebook).toBe(before);
+    expect(place('Round of the cuff, size M: 24.0')).toBeDefined();
+  });
+
+  it('that is no number stays in the editor with a sentence, and nothing is changed', async () => {
+    const { desk, user, retype } = await open();
+    const before = desk.notebook;
+    await retype('Round of the cuff, size M: 24.0', 'wide');
+    await user.keyboard('{Enter}');
+    expect((await screen.findByRole('alert')).textContent).toMatch(/Type a number, such as 26 cm/);
+    expect(screen.getByRole('textbox')).toHaveProperty('value', 'wide');
+    expect(desk.notebook).toBe(before);
+  });
+
+  it('left empty says on the cells after it what is missing', async () => {
+    const { settled, user, retype } = await open();
+    await retype('Round of the cuff, size M: 24.0', '{Backspace}');
+    await user.keyboard('{Enter}');
+    await settled();
+    const cuff = document.querySelector<HTMLElement>('[data-cell-rows="cuff-sts"]')!;
+    expect(await within(cuff).findByText(/Waits for Round of the cuff/)).toBeDefined();
+  });
+});
+
+describe('a formula', () => {
+  it('that cannot be is refused in its editor, and taken when it is put right', async () => {
+    const { desk, settled, user, retype } = await open();
+    await retype(/^Formula of Body length/, 'back_waist_length + 14');
+    await user.keyboard('{Enter}');
+    expect((await screen.findByRole('alert')).textContent).toMatch(/14 of what/);
+    await user.clear(screen.getByRole('textbox'));
+    await user.keyboard('back_waist_length + CM(10){Enter}');
+    await settled();
+    expect(cellById(desk.notebook, 'body-length')).toHaveProperty('formula', 'back_waist_length + CM(10)');
+  });
+
+  it('of a result can be taken over, and given back by leaving nothing', async () => {
+    const { desk, settled, user, retype, place } = await open();
+    await user.click(place('Back stitches: all that is worked out, and how'));
+    await retype(/^Formula of Back stitches: = FITREPEAT/, 'back_sts_wanted');
+    await user.keyboard('{Enter}');
+    await settled();
+    expect(await screen.findByRole('button', { name: 'Back stitches, size M: 79.8' })).toBeDefined();
+    await retype(/^Formula of Back stitches: = back_sts_wanted/, '{Backspace}');
+    await user.keyboard('{Enter}');
+    await settled();
+    expect(cellById(desk.notebook, 'back-sts')?.taken).toBeUndefined();
+  });
+});
+
+describe('a name', () => {
+  it('that is taken is refused; a free one changes the formulas on the leaf', async () => {
+    const { settled, user, retype, place } = await open();
+    await user.click(place('Bust: all that is worked out, and how'));
+    await retype(/^Bust is called bust/, 'cuff');
+    await user.keyboard('{Enter}');
+    expect((await screen.findByRole('alert')).textContent).toMatch(/is taken by "Round of the cuff"/);
+    await user.clear(screen.getByRole('textbox'));
+    await user.keyboard('chest{Enter}');
+    await settled();
+    expect(place('Formula of Finished bust, body: = chest')).toBeDefined();
+  });
+});
+
+describe('by keyboard', () => {
+  it('arrows go from place to place, along a row and between rows', async () => {
+    const { user, place } = await open();
+    place('Bust, size M: 94.0').focus();
+    await user.keyboard('{ArrowRight}');
+    expect(document.activeElement).toBe(place('Bust, size L: 104.1'));
+    await user.keyboard('{Home}');
+    expect(document.activeElement).toBe(place('Bust: change the label'));
+    expect(document.querySelectorAll('[data-place][tabindex="0"]')).toHaveLength(1);
+  });
+
+  it('a digit begins typing over the value', async () => {
+    const { settled, user, place } = await open();
+    place('Bust, size M: 94.0').focus();
+    await user.keyboard('97{Enter}');
+    await settled();
+    expect(await screen.findByRole('button', { name: 'Bust, size M: 97.0' })).toBeDefined();
+    expect(place('Bust, size L: 104.1')).toBeDefined();
+  });
+});
+
+it('every kind of cell has its lines', async () => {
+  await open({
+    ...jacket(),
+    sections: [
+      ...jacket().sections,
+      {
+        id: 'more',
+        label: 'More',
+        cells: [{ kind: 'note', id: 'n', label: 'Note', name: 'note', text: 'Try it <b>on</b>.' }],
+      },
+    ],
+  });
+  for (const cell of ['body', 'bust', 'finished-bust', 'back-sts', 'body-length', 'sleeve', 'n']) {
+    expect(document.querySelector(`[data-cell-rows="${cell}"] tr`)?.textContent).not.toBe('');
+  }
+  expect(screen.getByText('Try it <b>on</b>.')).toBeDefined();
+});
