@@ -1,0 +1,67 @@
+import type { Answer, Place, Trouble } from './answers';
+import type { Slot } from './slot';
+
+/** What an update tells of one size. */
+export interface OfSize {
+  number(slot: number, value: number): void;
+  text(slot: number, text: string): void;
+  truth(slot: number, truth: boolean): void;
+  trouble(slot: number, trouble: Trouble): void;
+}
+
+/** An answer while its results come in. */
+export class AnswerBeingMade {
+  #numbers = new Float64Array(3 * 1024);
+  #filled = 0;
+  readonly #texts: [number, number, string][] = [];
+  readonly #truths: [number, number, boolean][] = [];
+  readonly #troubles: [number, number, Trouble][] = [];
+  readonly #start: Pick<Answer, 'firstSlot' | 'slots' | 'gone' | 'units'>;
+
+  constructor(
+    firstSlot: number,
+    slots: readonly (Slot | undefined)[],
+    gone: readonly number[],
+    units: ReadonlySet<Slot>,
+  ) {
+    const places: Place[] = slots.slice(firstSlot).map((slot) => slot!.plan.place);
+    const told = new Set([...units, ...(slots.slice(firstSlot) as Slot[])]);
+    this.#start = {
+      firstSlot,
+      slots: places,
+      gone,
+      units: [...told].map((slot) => [slot.row, slot.unit] as const),
+    };
+  }
+
+  ofSize(size: number): OfSize {
+    return {
+      number: (slot, value) => this.#number(size, slot, value),
+      text: (slot, text) => void this.#texts.push([size, slot, text]),
+      truth: (slot, truth) => void this.#truths.push([size, slot, truth]),
+      trouble: (slot, trouble) => void this.#troubles.push([size, slot, trouble]),
+    };
+  }
+
+  made(sizes: readonly string[]): Answer {
+    return {
+      ...this.#start,
+      sizes,
+      numbers: this.#numbers.slice(0, this.#filled),
+      texts: this.#texts,
+      truths: this.#truths,
+      troubles: this.#troubles,
+    };
+  }
+
+  #number(size: number, slot: number, value: number): void {
+    if (this.#filled + 3 > this.#numbers.length) {
+      const wider = new Float64Array(this.#numbers.length * 2);
+      wider.set(this.#numbers);
+      this.#numbers = wider;
+    }
+    this.#numbers[this.#filled++] = size;
+    this.#numbers[this.#filled++] = slot;
+    this.#numbers[this.#filled++] = value;
+  }
+}

@@ -1,0 +1,106 @@
+import {
+  fitCount,
+  fitMotifs,
+  foundationChain,
+  gaugeOf,
+  guessGauge,
+  narrowMotifs,
+  type MotifFit,
+  type Rule,
+} from '../../craft';
+import { cm, perCm, whole } from '../../craft/numbers';
+import { fabricText } from '../piece-text';
+import { chosen, nth } from './choice';
+import { pairs, readingsOf } from './pairs';
+import type { TradeFunction } from './trade-function';
+
+type Worked = 'flat' | 'round';
+
+const turningCounts = { counts: true, 'does not count': false } as const;
+const parities = { any: undefined, odd: 'odd', even: 'even' } as const;
+
+function motifFit(
+  wanted: number,
+  motif: number,
+  least: number,
+  most: number,
+  edge: number,
+  worked: string,
+  which: number = 1,
+): MotifFit {
+  const fits = fitMotifs({
+    target: wanted,
+    motif: whole(motif),
+    gap: { least: whole(least), most: whole(most) },
+    edge: whole(edge),
+    worked: worked as Worked,
+  });
+  return nth(fits, whole(which), ['way to set these motifs', 'ways to set these motifs']);
+}
+
+/** Counts and gauges, and the counts that repeats and motifs allow. A gauge is per cm. */
+export const counts = {
+  STS: (number: number) => number,
+  ROWS: (number: number) => number,
+  GAUGE: (...values: number[]) => gaugeOf(readingsOf('GAUGE', values)).perCm,
+  GUESSGAUGE: (gauge: number, hook: number, other: number) => guessGauge({ perCm: gauge, hook, other }).perCm,
+  FABRIC: (stitches: number, rows: number, ...heights: number[]) =>
+    fabricText(
+      perCm(stitches, 'The stitch gauge of a fabric'),
+      perCm(rows, 'The row gauge of a fabric'),
+      heights.map((height) => cm(height, 'The height of a row')),
+    ),
+  FITREPEAT: (wanted: number, multiple: number, plus: number, rule: string = 'nearest') =>
+    fitCount(wanted, [{ multiple: whole(multiple), plus: whole(plus) }], rule as Rule).count,
+  FITREPEATS: (...[wanted, rule, parity, ...repeats]: [number, string, string, ...number[]]) =>
+    fitCount(
+      wanted,
+      pairs('FITREPEATS', 'a multiple and what is added to it', repeats).map(([multiple, plus]) => ({
+        multiple: whole(multiple),
+        plus: whole(plus),
+      })),
+      rule as Rule,
+      chosen('FITREPEATS', parity, parities),
+    ).count,
+  FITCHAIN: (
+    wanted: number,
+    multiple: number,
+    plus: number,
+    rule: string,
+    turning: number,
+    counts: string,
+  ) => {
+    const chains = { turning: whole(turning), counts: chosen('FITCHAIN', counts, turningCounts) };
+    // The chain is so much longer than its row, whatever the row: so the row has the same multiple with less added.
+    const longer = foundationChain({ stitches: 1, ...chains }) - 1;
+    return fitCount(wanted, [{ multiple: whole(multiple), plus: whole(plus) - longer }], rule as Rule).count;
+  },
+  FOUNDATIONCHAIN: (stitches: number, turning: number, counts: string) =>
+    foundationChain({
+      stitches: whole(stitches),
+      turning: whole(turning),
+      counts: chosen('FOUNDATIONCHAIN', counts, turningCounts),
+    }),
+  ROUNDCOUNT: (wanted: number, rule: string = 'nearest') => {
+    const [rounded, parity] = chosen('ROUNDCOUNT', rule, {
+      nearest: ['nearest', undefined],
+      up: ['up', undefined],
+      down: ['down', undefined],
+      even: ['nearest', 'even'],
+      odd: ['nearest', 'odd'],
+    } as const);
+    return fitCount(wanted, [], rounded, parity).count;
+  },
+  FITMOTIFS: (...asked: Parameters<typeof motifFit>) => motifFit(...asked).count,
+  MOTIFS: (...asked: Parameters<typeof motifFit>) => motifFit(...asked).motifs,
+  MOTIFGAP: (...asked: Parameters<typeof motifFit>) => motifFit(...asked).gap,
+  NARROWMOTIFS: (motifs: number, motif: number, gap: number, least: number, edge: number, worked: string) =>
+    narrowMotifs({
+      motifs: whole(motifs),
+      motif: whole(motif),
+      gap: whole(gap),
+      least: whole(least),
+      edge: whole(edge),
+      worked: worked as Worked,
+    }).count,
+} satisfies Record<string, TradeFunction>;

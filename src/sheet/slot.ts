@@ -1,0 +1,82 @@
+import type { Cell, Entry } from '../notebook/document';
+import { sameName, type FormulaProblem } from '../notebook/formula';
+import type { Must } from '../notebook/kind';
+import { inputsOf, outputsOf } from '../notebook/kinds';
+import { namesOf } from '../notebook/names';
+import type { Unit } from '../notebook/units';
+import type { Place } from './answers';
+import type { Circle } from './circles';
+import type { Linked, Reading } from './link';
+import type { Derivation } from './units/derive';
+import type { Syntax } from './units/syntax';
+
+/** What a cell declares of one of its inputs or outputs. */
+export interface SlotPlan {
+  readonly place: Place;
+  readonly name: string;
+  /** As the cell calls it, and as other cells call it. */
+  readonly label: string;
+  readonly calledElsewhere: string;
+  readonly unit: Unit | 'any';
+  readonly must?: Must;
+  readonly entry: Entry;
+}
+
+/** An input or an output on its row, with all that is known of its formula. */
+export interface Slot {
+  readonly row: number;
+  plan: SlotPlan;
+  /** Set aside: its formula is not worked. */
+  held: boolean;
+  /** Undefined where no formula stands in it. */
+  formula?: {
+    readonly read: Reading | FormulaProblem;
+    link: Linked | FormulaProblem;
+    tree?: Syntax | undefined;
+    circle?: Circle | undefined;
+    derivation: Derivation;
+  };
+  /** Its unit as other formulas see it; null where it is not known. */
+  unit: Unit | null;
+}
+
+/** What a cell declares, each key once. */
+export function plansOf(cell: Cell): SlotPlan[] {
+  const parts = [
+    ...inputsOf(cell),
+    ...outputsOf(cell).map((output) => ({ ...output, entry: { formula: output.formula } })),
+  ];
+  const called = new Map(namesOf(cell).map(({ key, label }) => [key, label]));
+  const plans = new Map<string, SlotPlan>();
+  for (const part of parts) {
+    if (plans.has(part.key)) continue;
+    plans.set(part.key, {
+      place: { cell: cell.id, key: part.key },
+      name: part.name,
+      label: part.label,
+      calledElsewhere: called.get(part.key) ?? cell.label,
+      unit: part.unit,
+      ...('must' in part && part.must ? { must: part.must } : {}),
+      entry: part.entry,
+    });
+  }
+  return [...plans.values()];
+}
+
+export function isProblem<T extends object>(found: T): found is Extract<T, { problem: string }> {
+  return 'problem' in found;
+}
+
+/** The rows a slot's formula uses, as far as it is worked. */
+export function usesOf({ held, formula }: Slot): readonly number[] {
+  return held || !formula || isProblem(formula.link) ? [] : formula.link.uses;
+}
+
+/** The names a slot's formula mentions, as they are compared. */
+export function namesIn({ formula }: Slot): readonly string[] {
+  return !formula || isProblem(formula.read) ? [] : formula.read.names;
+}
+
+export function isNamed(slot: Slot, name: string): boolean {
+  return sameName(slot.plan.name) === name;
+}

@@ -1,0 +1,170 @@
+import { changesBetween } from '../../src/notebook/changes';
+import type { Notebook } from '../../src/notebook/document';
+import { SheetClient } from '../../src/sheet/client';
+import { Results } from '../../src/sheet/results';
+import { WorkedSheet } from '../../src/sheet/sheet';
+import { threadInNode } from '../sheet/thread-in-node';
+import { bustOf, garment, lastWidthOf, reswatched } from './garment';
+import { plainGarment } from './plain';
+import { rawEngines } from './raw';
+
+/** Times of the same work done two ways, one after the other in turn, so that what else the machine does meets both. */
+export interface Pairs {
+  readonly ours: number[];
+  readonly theirs: number[];
+}
+
+/** Another gauge at every turn: no result can be one that is remembered. */
+const gaugeAt = (turn: number): number => 13 + (turn % 40) * 0.1 + turn * 1e-6;
+const warmUp = 15;
+
+/** An edit of the swatch in a notebook of so many cells: our sheet, and HyperFormula alone. */
+export async function againstRaw(cells: number, turns: number): Promise<Pairs> {
+  const following = await followed(garment(cells));
+  const { engines, rowOf } = rawEngines(garment(cells));
+  const row = rowOf('body', 'sts.0.count');
+  let told = 0;
+  return pairs(
+    turns,
+    (turn) => following.reswatch(gaugeAt(turn)),
+    (turn) => {
+      for (const engine of engines)
+        told += engine.setCellContents({ sheet: 0, col: 0, row }, gaugeAt(turn)).length;
+      if (told === 0) throw new Error('Nothing was worked.');
+    },
+  );
+}
+
+/** The same edit with cells beside it that have nothing to do with it, and without. */
+export async function withUnrelated(cells: number, unrelated: number, turns: number): Promise<Pairs> {
+  const [beside, alone] = [await followed(garment(cells, unrelated)), await followed(garment(cells))];
+  return pairs(
+    turns,
+    (turn) => beside.reswatch(gaugeAt(turn)),
+    (turn) => alone.reswatch(gaugeAt(turn)),
+  );
+}
+
+/** The same edit, and the arithmetic of it written out in TypeScript. */
+export async function againstPlain(cells: number, turns: number): Promise<Pairs> {
+  const following = await followed(garment(cells));
+  const { sizes } = following.notebook;
+  let sum = 0;
+  const result = await pairs(
+    turns,
+    (turn) => following.reswatch(gaugeAt(turn)),
+    (turn) => {
+      sizes.forEach((_, size) => (sum += plainGarment(cells, gaugeAt(turn), bustOf(size)).sum));
+    },
+  );
+  if (!(sum > 0)) throw new Error('Nothing was worked.');
+  sizes.forEach(({ id }, size) => {
+    const [ours, plain] = [
+      following.results.number(id, lastWidthOf(cells), 'value'),
+      plainGarment(cells, gaugeAt(turns + warmUp - 1), bustOf(size)).last,
+    ];
+    if (ours === undefined || Math.abs(ours - plain) > 1e-9 * plain) {
+      throw new Error(`The sheet gives ${ours} where plain arithmetic gives ${plain}.`);
+    }
+  });
+  return result;
+}
+
+/** Milliseconds from showing an edited notebook to its results, through a thread. */
+export async function throughThread(file: string, cells: number, turns: number): Promise<number[]> {
+  let answered = (): void => {};
+  const results = new Results();
+  const client = new SheetClient(() => threadInNode(file), {
+    answer: (answer) => {
+      results.apply(answer);
+      answered();
+    },
+    held: (_, sentence) => {
+      throw new Error(sentence);
+    },
+  });
+  let notebook = garment(cells);
+  const whole = (): boolean => results.sizes.length === notebook.sizes.length;
+  const answer = (): Promise<void> => new Promise((resolve) => (answered = resolve));
+  client.show(notebook);
+  while (!whole()) await answer();
+  const times: number[] = [];
+  for (let turn = 0; turn < turns + warmUp; turn++) {
+    notebook = reswatched(notebook, gaugeAt(turn));
+    const start = performance.now();
+    client.show(notebook);
+    await answer();
+    if (turn >= warmUp) times.push(performance.now() - start);
+  }
+  client.stop();
+  return times;
+}
+
+/** Milliseconds from starting a thread for a notebook to the results of its first size, and of all. */
+export async function opening(
+  file: string,
+  cells: number,
+  times: number,
+): Promise<{ first: number[]; all: number[] }> {
+  const taken = { first: [] as number[], all: [] as number[] };
+  for (let i = 0; i < times; i++) {
+    const notebook = garment(cells);
+    const results = new Results();
+    await new Promise<void>((resolve) => {
+      const start = performance.now();
+      const client = new SheetClient(() => threadInNode(file), {
+        answer: (answer) => {
+          results.apply(answer);
+          const list = results.sizes.length === notebook.sizes.length ? taken.all : taken.first;
+          list.push(performance.now() - start);
+          if (list === taken.first) return;
+          client.stop();
+          resolve();
+        },
+        held: (_, sentence) => {
+          throw new Error(sentence);
+        },
+      });
+      client.show(notebook);
+    });
+  }
+  return taken;
+}
+
+/** A sheet in this thread that follows a notebook, results and all. */
+async function followed(first: Notebook) {
+  const sheet = new WorkedSheet();
+  const results = new Results();
+  const opened = await sheet.update(changesBetween(null, first));
+  if (opened.troubles.length > 0) throw new Error(opened.troubles[0]![2].message);
+  results.apply(opened);
+  const following = {
+    notebook: first,
+    results,
+    async reswatch(stitches: number): Promise<void> {
+      const next = reswatched(following.notebook, stitches);
+      results.apply(await sheet.update(changesBetween(following.notebook, next)));
+      following.notebook = next;
+    },
+  };
+  return following;
+}
+
+async function pairs(
+  turns: number,
+  ours: (turn: number) => Promise<void>,
+  theirs: (turn: number) => void | Promise<void>,
+): Promise<Pairs> {
+  const times: Pairs = { ours: [], theirs: [] };
+  for (let turn = 0; turn < turns + warmUp; turn++) {
+    const start = performance.now();
+    await ours(turn);
+    const between = performance.now();
+    await theirs(turn);
+    const end = performance.now();
+    if (turn < warmUp) continue;
+    times.ours.push(between - start);
+    times.theirs.push(end - between);
+  }
+  return times;
+}

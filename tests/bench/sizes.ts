@@ -1,0 +1,39 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+
+interface Chunk {
+  readonly file: string;
+  readonly isEntry?: boolean;
+  readonly css?: readonly string[];
+  readonly imports?: readonly string[];
+}
+
+/** Bytes, after gzip, of what the built page loads before it can be read, and of everything it loads later. */
+export async function loads(dist: string): Promise<{ first: number; later: number }> {
+  const manifest = JSON.parse(await readFile(join(dist, '.vite/manifest.json'), 'utf8')) as Record<
+    string,
+    Chunk
+  >;
+  const first = new Set<string>();
+  const add = (key: string): void => {
+    const chunk = manifest[key]!;
+    if (first.has(chunk.file)) return;
+    first.add(chunk.file);
+    for (const css of chunk.css ?? []) first.add(css);
+    for (const imported of chunk.imports ?? []) add(imported);
+  };
+  for (const [key, { isEntry }] of Object.entries(manifest)) if (isEntry) add(key);
+  const files = (await readdir(dist, { recursive: true })).filter((file) => /\.(js|css)$/.test(file));
+  const weights = await Promise.all(
+    files.map(async (file) => ({
+      file,
+      bytes: gzipSync(await readFile(join(dist, file)), { level: 9 }).length,
+    })),
+  );
+  const total = (some: typeof weights): number => some.reduce((sum, { bytes }) => sum + bytes, 0);
+  return {
+    first: total(weights.filter(({ file }) => first.has(file))),
+    later: total(weights.filter(({ file }) => !first.has(file))),
+  };
+}

@@ -1,0 +1,41 @@
+import type { Cell, FormulaCell, Measure, Notebook, Size, Swatch } from '../../src/notebook/document';
+
+/** A notebook of some cells, in sizes that follow the women's chart unless told. */
+export function notebookOf(
+  cells: readonly Cell[],
+  sizes: readonly Size[] = [{ id: 'm', label: 'M', chart: { name: 'woman', size: 'M' } }],
+): Notebook {
+  return {
+    title: '',
+    settings: { length: 'cm', gaugeOver: '10 cm', decimal: '.' },
+    sizes,
+    sections: [{ id: 'all', label: '', cells }],
+  };
+}
+
+/** A cell with a formula, called by its name in sentences too. */
+export function formula(name: string, text: string): FormulaCell {
+  return { kind: 'formula', id: name, label: name, name, formula: text };
+}
+
+export function measure(
+  name: string,
+  unit: Measure['unit'],
+  entry: Measure['entry'] | number | null,
+): Measure {
+  const given = typeof entry === 'object' && entry !== null ? entry : { value: entry };
+  return { kind: 'measure', id: name, label: name, name, unit, entry: given };
+}
+
+/** A swatch with one reading of stitches and one of rows, over 10 cm. */
+export function swatch(name: string, stitches: number | null, rows: number | null): Swatch {
+  return {
+    kind: 'swatch',
+    id: name,
+    label: name,
+    name,
+    worked: '',
+    stitches: [{ count: { value: stitches }, over: { value: 10 } }],
+    rows: [{ count: { value: rows }, over: { value: 10 } }],
+  };
+}
