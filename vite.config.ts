@@ -45,13 +45,18 @@ export default defineConfig({
         test: {
           ...plain,
           name: 'units',
-          include: ['tests/{craft,notebook,sheet,pictures,published}/**/*.test.ts'],
+          include: ['tests/{craft,notebook,sheet,pictures,starters,published}/**/*.test.ts'],
         },
       },
       {
         extends: true,
         plugins: [svelteTesting()],
-        test: { name: 'components', environment: 'happy-dom', include: ['tests/page/**/*.test.ts'] },
+        test: {
+          name: 'components',
+          environment: 'happy-dom',
+          include: ['tests/page/**/*.test.ts'],
+          testTimeout: 30_000,
+        },
       },
       {
         extends: true,

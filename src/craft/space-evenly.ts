@@ -81,10 +81,7 @@ function tooMany(
   asked: number,
   room: number,
 ): CraftError {
-  const most =
-    room === 0
-      ? `There is no room to decrease on ${from} ${from === 1 ? 'stitch' : 'stitches'}`
-      : `One row of ${from} stitches has room for ${room} ${kind}s, which end it on ${kind === 'decrease' ? from - room : from + room}`;
+  const most = `One row of ${from} stitches has room for ${room} ${kind}s, which end it on ${kind === 'decrease' ? from - room : from + room}`;
   const rest = asked - room;
   const otherwise = kind === 'decrease' ? 'work 3 or more together' : 'make 2 or more in one place';
   return new CraftError(

@@ -76,6 +76,21 @@ export interface Swatch extends CellBase {
   readonly worked: string;
   readonly stitches: readonly SwatchReading[];
   readonly rows: readonly SwatchReading[];
+  /** The same swatch before blocking, where `stitches` and `rows` were counted after it. */
+  readonly asWorked?: { readonly stitches: SwatchReading; readonly rows: SwatchReading };
+  /** The whole swatch on the scales, for yarn. */
+  readonly weighed?: { readonly width: Entry; readonly length: Entry; readonly grams: Entry };
+  /** A width of it, relaxed and pulled, for openings that have to pass a head or a hand. */
+  readonly pulled?: { readonly relaxed: Entry; readonly stretched: Entry };
+  /** A clipped strip with a weight hung on it, for what the garment grows by hanging. */
+  readonly hung?: {
+    readonly width: Entry;
+    readonly length: Entry;
+    readonly grams: Entry;
+    readonly stretched: Entry;
+  };
+  /** The height of each row of a repeat, where they differ. */
+  readonly heights?: readonly Entry[];
 }
 
 /** A body measurement and what is added to it. */
@@ -91,14 +106,22 @@ export interface FormulaCell extends CellBase {
   readonly formula: string;
 }
 
-/** A count near a target that a repeat allows. */
-export interface RepeatFit extends CellBase {
+export interface RepeatEntry {
+  readonly multiple: Entry;
+  readonly plus: Entry;
+}
+
+/** A count near a target that a repeat, or several at once, allow. */
+export interface RepeatFit extends CellBase, RepeatEntry {
   readonly kind: 'fit';
   readonly counts: 'stitches' | 'rows';
   readonly target: Entry;
-  readonly multiple: Entry;
-  readonly plus: Entry;
   readonly rule: 'nearest' | 'up' | 'down';
+  /** Further repeats that have to come out even in the same count. */
+  readonly more?: readonly RepeatEntry[];
+  readonly parity?: 'odd' | 'even';
+  /** The multiple is of the foundation chain, not of the stitches worked into it. */
+  readonly chain?: { readonly turning: Entry; readonly counts: boolean };
 }
 
 interface StretchBase {
@@ -125,7 +148,41 @@ export interface TaperStretch extends StretchBase {
   readonly order: 'longFirst' | 'shortFirst' | 'spread';
 }
 
-export type PieceStretch = EvenStretch | TaperStretch;
+/** Shaping spread over one row. */
+export interface EvenlyStretch extends StretchBase {
+  readonly kind: 'evenly';
+  readonly to: Entry;
+  readonly ends: 'half' | 'whole';
+}
+
+/** One row in which every repeat loses or gains as many. */
+export interface RepeatsStretch extends StretchBase {
+  readonly kind: 'eachRepeat';
+  readonly repeats: Entry;
+  readonly by: Entry;
+}
+
+export interface GatherStretch extends StretchBase {
+  readonly kind: 'gather';
+  readonly to: Entry;
+  readonly rounds: Entry;
+}
+
+/** Stitches left unworked, or new ones added, at the ends of the row that comes next. */
+export interface EndsStretch extends StretchBase {
+  readonly kind: 'leave' | 'add';
+  readonly atStart: Entry;
+  readonly atEnd: Entry;
+}
+
+/** Rows whose counts are given one by one. */
+export interface CountedStretch extends StretchBase {
+  readonly kind: 'rows';
+  readonly counts: readonly Entry[];
+}
+
+export type PieceStretch =
+  EvenStretch | TaperStretch | EvenlyStretch | RepeatsStretch | GatherStretch | EndsStretch | CountedStretch;
 
 /** Something worked from a first row to a last. */
 export interface PieceCell extends CellBase {
@@ -141,7 +198,77 @@ export interface NoteCell extends CellBase {
   readonly text: string;
 }
 
-export type Cell = Measure | Swatch | EaseCell | FormulaCell | RepeatFit | PieceCell | NoteCell;
+/** Shaping spread over one row, to be read out. */
+export interface SpacingCell extends CellBase {
+  readonly kind: 'spacing';
+  readonly from: Entry;
+  readonly to: Entry;
+  readonly worked: 'flat' | 'round';
+  readonly ends: 'half' | 'whole';
+}
+
+interface EdgePartBase {
+  /** Unique in its cell; its inputs are called cell_part_input. */
+  readonly name: string;
+  readonly label: string;
+}
+
+/** A stretch of an edge along which stitches are picked up. */
+export type EdgePart = EdgePartBase &
+  (
+    | { readonly kind: 'rows'; readonly rows: Entry; readonly pick: Entry; readonly of: Entry }
+    | { readonly kind: 'stitches'; readonly count: Entry }
+    | { readonly kind: 'motifs'; readonly motifs: Entry; readonly each: Entry }
+    | { readonly kind: 'curve'; readonly length: Entry; readonly gauge: Entry }
+  );
+
+/** Stitches picked up along an edge, stretch by stretch, and fitted to what is worked on them. */
+export interface PickUpCell extends CellBase, RepeatEntry {
+  readonly kind: 'pickUp';
+  readonly edge: readonly EdgePart[];
+  readonly rule: 'nearest' | 'up' | 'down';
+}
+
+/** One yarn, over all the fabrics it is worked in. */
+export interface YarnCell extends CellBase {
+  readonly kind: 'yarn';
+  /** An area, and the name of the weighed swatch of its fabric. */
+  readonly uses: readonly { readonly area: Entry; readonly fabric: string }[];
+  readonly reserve: Entry;
+  readonly ballGrams: Entry;
+  readonly ballLength: Entry;
+}
+
+/** Ribbons, buttons, beads: one at every so many places. */
+export interface NotionsCell extends CellBase {
+  readonly kind: 'notions';
+  readonly sites: Entry;
+  readonly every: Entry;
+  readonly startAt: Entry;
+  readonly each: Entry;
+  readonly waste: Entry;
+}
+
+/** A condition that has to hold in every size, and what to say where it does not. */
+export interface CheckCell extends CellBase {
+  readonly kind: 'check';
+  readonly condition: string;
+  readonly message: string;
+}
+
+export type Cell =
+  | Measure
+  | Swatch
+  | EaseCell
+  | FormulaCell
+  | RepeatFit
+  | SpacingCell
+  | PickUpCell
+  | PieceCell
+  | YarnCell
+  | NotionsCell
+  | CheckCell
+  | NoteCell;
 export type CellKind = Cell['kind'];
 
 export function allCells(notebook: Notebook): Cell[] {

@@ -12,7 +12,7 @@ import { renameIn, sameName } from './formula';
 import type { Input } from './kind';
 import { inputsOf, kindOf, mapFormulas, outputsOf } from './kinds';
 import { wrongValue } from './must';
-import { namesOf, wrongName } from './names';
+import { namesOf, withFreeName, wrongName } from './names';
 
 /** One thing a person does to a notebook. */
 export type Edit =
@@ -28,11 +28,25 @@ export type Edit =
   | { do: 'change'; cell: Cell }
   | { do: 'add cell'; section: string; at: number; cell: Cell }
   | { do: 'remove cell'; cell: string }
+  /** A cell after itself, under a free name and with an id of its own. */
+  | { do: 'duplicate cell'; cell: string; id: string }
+  /** Puts a cell before the one that is `at` in a section, counted with the cell itself taken out. */
+  | { do: 'move cell'; cell: string; section: string; at: number }
+  | { do: 'add section'; at: number; section: Section }
+  | { do: 'remove section'; section: string }
+  | { do: 'duplicate section'; section: string; id: string }
+  | { do: 'move section'; section: string; at: number }
+  | { do: 'relabel section'; section: string; label: string }
   | { do: 'add size'; at: number; size: Size }
   | { do: 'remove size'; size: string }
   | { do: 'relabel size'; size: string; label: string }
+  | { do: 'move size'; size: string; at: number }
+  /** Exchanges all sizes, as when a whole chart is taken; what was given for sizes that stay, stays. */
+  | { do: 'take sizes'; sizes: readonly Size[] }
   | { do: 'set'; settings: Partial<Settings> }
-  | { do: 'retitle'; title: string };
+  | { do: 'retitle'; title: string }
+  /** Several edits as one, all or none: a pasted block, say. `what` is what undo calls it. */
+  | { do: 'several'; edits: readonly Edit[]; what: string };
 
 export type Applied = { readonly notebook: Notebook } | { readonly refused: string };
 
@@ -64,6 +78,16 @@ export function apply(notebook: Notebook, edit: Edit): Applied {
       return inSections(notebook, (cells) =>
         cells.some((cell) => cell.id === edit.cell) ? cells.filter((cell) => cell.id !== edit.cell) : cells,
       );
+    case 'duplicate cell':
+      return duplicated(notebook, edit.cell, edit.id);
+    case 'move cell':
+      return moved(notebook, edit.cell, edit.section, edit.at);
+    case 'add section':
+    case 'remove section':
+    case 'duplicate section':
+    case 'move section':
+    case 'relabel section':
+      return sectionEdited(notebook, edit);
     case 'add size':
       return sizeAdded(notebook, edit.at, edit.size);
     case 'remove size':
@@ -74,6 +98,22 @@ export function apply(notebook: Notebook, edit: Edit): Applied {
       if (!label) return { refused: 'A size needs a label, such as M or 38.' };
       const sizes = notebook.sizes.map((size) => (size.id === edit.size ? { ...size, label } : size));
       return { notebook: { ...notebook, sizes } };
+    }
+    case 'move size': {
+      const sizes = shifted(notebook.sizes, edit.size, edit.at);
+      return sizes
+        ? { notebook: { ...notebook, sizes } }
+        : { refused: 'That size is no longer in the notebook.' };
+    }
+    case 'take sizes':
+      return sizesTaken(notebook, edit.sizes);
+    case 'several': {
+      let applied: Applied = { notebook };
+      for (const one of edit.edits) {
+        applied = apply(applied.notebook, one);
+        if ('refused' in applied) return applied;
+      }
+      return applied;
     }
     case 'set':
       return { notebook: { ...notebook, settings: { ...notebook.settings, ...edit.settings } } };
@@ -229,9 +269,111 @@ function sizeAdded(notebook: Notebook, at: number, size: Size): Applied {
   return { notebook: { ...notebook, sizes: notebook.sizes.toSpliced(at, 0, size) } };
 }
 
+function sizesTaken(notebook: Notebook, sizes: readonly Size[]): Applied {
+  if (sizes.length === 0) return { refused: 'A notebook keeps at least one size.' };
+  if (sizes.length > mostSizes) return { refused: `A notebook has at most ${mostSizes} sizes.` };
+  if (new Set(sizes.map((size) => size.id)).size !== sizes.length) {
+    return { refused: 'Two of these sizes are the same one.' };
+  }
+  return { notebook: { ...notebook, sizes } };
+}
+
+/** A list with one of its members put elsewhere; undefined where it has no such member. */
+function shifted<T extends { readonly id: string }>(
+  list: readonly T[],
+  id: string,
+  at: number,
+): T[] | undefined {
+  const member = list.find((candidate) => candidate.id === id);
+  return member && list.filter((candidate) => candidate !== member).toSpliced(at, 0, member);
+}
+
+function moved(notebook: Notebook, id: string, section: string, at: number): Applied {
+  const cell = cellById(notebook, id);
+  if (!cell) return gone;
+  if (!notebook.sections.some((candidate) => candidate.id === section)) {
+    return { refused: 'That section is no longer there.' };
+  }
+  return inSections(notebook, (cells, { id: here }) => {
+    const others = cells.includes(cell) ? cells.filter((candidate) => candidate !== cell) : cells;
+    return here === section ? others.toSpliced(at, 0, cell) : others;
+  });
+}
+
+/** A copy of a cell. Where its formulas use its own parts, the copy's use the copy's. */
+function copyOf(notebook: Notebook, cell: Cell, id: string): Cell {
+  const named = withFreeName(notebook, { ...cell, id, label: `${cell.label}, copy`.slice(0, 200) });
+  const now = new Map(namesOf(named).map(({ key, name }) => [key, name]));
+  const renames = new Map(namesOf(cell).map(({ key, name }) => [sameName(name), now.get(key) ?? name]));
+  return mapFormulas(named, (formula) => renameIn(formula, renames));
+}
+
+function duplicated(notebook: Notebook, id: string, newId: string): Applied {
+  const cell = cellById(notebook, id);
+  const section = notebook.sections.find(({ cells }) => cells.some((candidate) => candidate.id === id));
+  if (!cell || !section) return gone;
+  return added(notebook, section.id, section.cells.indexOf(cell) + 1, copyOf(notebook, cell, newId));
+}
+
+type SectionEdit = Extract<Edit, { section: unknown }> & { do: `${string} section` };
+
+function sectionEdited(notebook: Notebook, edit: SectionEdit): Applied {
+  const { sections } = notebook;
+  if (edit.do === 'add section') {
+    if (sections.some(({ id }) => id === edit.section.id))
+      return { refused: 'That section is in the notebook already.' };
+    return { notebook: { ...notebook, sections: sections.toSpliced(edit.at, 0, edit.section) } };
+  }
+  const section = sections.find(({ id }) => id === edit.section);
+  if (!section) return { refused: 'That section is no longer there.' };
+  switch (edit.do) {
+    case 'remove section':
+      return { notebook: { ...notebook, sections: sections.filter((other) => other !== section) } };
+    case 'move section':
+      return { notebook: { ...notebook, sections: shifted(sections, section.id, edit.at) ?? sections } };
+    case 'relabel section': {
+      const label = edit.label.trim().slice(0, 200);
+      if (!label) return { refused: 'A section needs a label, such as Sleeve.' };
+      return {
+        notebook: { ...notebook, sections: sections.with(sections.indexOf(section), { ...section, label }) },
+      };
+    }
+    case 'duplicate section':
+      return sectionDuplicated(notebook, section, edit.id);
+  }
+}
+
+/** A copy of a section whose formulas, where they use cells of the section, use the copies. */
+function sectionDuplicated(notebook: Notebook, section: Section, id: string): Applied {
+  const label = `${section.label}, copy`.slice(0, 200);
+  let applied: Applied = {
+    notebook: {
+      ...notebook,
+      sections: notebook.sections.toSpliced(notebook.sections.indexOf(section) + 1, 0, {
+        id,
+        label,
+        cells: [],
+      }),
+    },
+  };
+  const renames = new Map<string, string>();
+  for (const [at, cell] of section.cells.entries()) {
+    const copy = { ...copyOf(applied.notebook, cell, `${id}-${at + 1}`), label: cell.label };
+    const now = new Map(namesOf(copy).map(({ key, name }) => [key, name]));
+    for (const { key, name } of namesOf(cell)) renames.set(sameName(name), now.get(key) ?? name);
+    applied = added(applied.notebook, id, at, copy);
+    if ('refused' in applied) return applied;
+  }
+  return inSections(applied.notebook, (cells, { id: here }) =>
+    here === id ? cells.map((cell) => following(cell, renames)) : cells,
+  );
+}
+
 /** What an edit does, as undo and redo call it: "the change to Bust". */
 export function describe(notebook: Notebook, edit: Edit): string {
   const label = (id: string): string => cellById(notebook, id)?.label || 'a cell';
+  const sectionLabel = (id: string): string =>
+    notebook.sections.find((section) => section.id === id)?.label ?? '';
   switch (edit.do) {
     case 'give':
     case 'enter':
@@ -247,6 +389,26 @@ export function describe(notebook: Notebook, edit: Edit): string {
       return `adding ${edit.cell.label}`;
     case 'remove cell':
       return `removing ${label(edit.cell)}`;
+    case 'duplicate cell':
+      return `the copy of ${label(edit.cell)}`;
+    case 'move cell':
+      return `moving ${label(edit.cell)}`;
+    case 'add section':
+      return `adding the section ${edit.section.label}`;
+    case 'remove section':
+      return `removing the section ${sectionLabel(edit.section)}`;
+    case 'duplicate section':
+      return `the copy of the section ${sectionLabel(edit.section)}`;
+    case 'move section':
+      return `moving the section ${sectionLabel(edit.section)}`;
+    case 'relabel section':
+      return `the new label of the section ${sectionLabel(edit.section)}`;
+    case 'move size':
+      return 'the new order of sizes';
+    case 'take sizes':
+      return 'taking other sizes';
+    case 'several':
+      return edit.what;
     case 'add size':
       return `adding size ${edit.size.label}`;
     case 'remove size':

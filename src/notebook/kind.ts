@@ -11,14 +11,16 @@ export interface Input {
   readonly label: string;
   /** 'any' where the formula in it decides. */
   readonly unit: Unit | 'any';
-  /** How a person writes it, where the unit alone does not say. */
-  readonly written?: 'percent';
+  readonly written?: WrittenAs;
   readonly entry: Entry;
   /** What a typed value must be, beyond a number. */
   readonly must?: Must;
   /** A value that every size shares by its nature: a swatch is the same swatch in every size. */
   readonly shared?: true;
 }
+
+/** How a person writes a number, where its unit alone does not say: a share as a per cent, yarn by the metre. */
+export type WrittenAs = 'percent' | 'metres';
 
 export interface Must {
   readonly whole?: true;
@@ -33,6 +35,7 @@ export interface Output {
   readonly label: string;
   /** The unit its formula must give; 'any' where the formula decides. */
   readonly unit: Unit | 'any';
+  readonly written?: WrittenAs;
   /** The formula the person reads and may take over. */
   readonly formula: string;
   /** Among the cell's lines, among its details, or not as a number at all. */

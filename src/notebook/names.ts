@@ -1,6 +1,5 @@
 import { allCells, type Cell, type Notebook } from './document';
 import { sameName } from './formula';
-import { functionNamed } from './functions';
 import { inputsOf, outputsOf } from './kinds';
 
 /** What a name stands for: one input or output of a cell. */
@@ -45,8 +44,6 @@ export function wrongName(notebook: Notebook, cell: Cell): string | undefined {
     return `"${name}" cannot be a name: a name begins with a letter and goes on with letters, digits and _, as in finished_bust.`;
   }
   if (name.length > 64) return 'A name has at most 64 characters.';
-  if (functionNamed(name))
-    return `"${name}" is a function; choose another name, such as ${name.toLowerCase()}_count.`;
   const others = new Map<string, Named>();
   for (const other of allCells(notebook)) {
     if (other.id === cell.id) continue;

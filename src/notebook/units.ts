@@ -8,7 +8,7 @@ export interface Dimension {
   readonly row?: number;
   readonly mass?: number;
 }
-export type Unit = Dimension | 'text' | 'truth' | 'fabric' | 'stretch' | 'piece';
+export type Unit = Dimension | 'text' | 'truth' | 'fabric' | 'stretch' | 'piece' | 'edge';
 
 export const plain: Dimension = {};
 export const length: Dimension = { length: 1 };
@@ -18,6 +18,10 @@ export const rows: Dimension = { row: 1 };
 export const mass: Dimension = { mass: 1 };
 export const stitchGauge: Dimension = { stitch: 1, length: -1 };
 export const rowGauge: Dimension = { row: 1, length: -1 };
+/** What a fabric weighs, per area. */
+export const massPerArea: Dimension = { mass: 1, length: -2 };
+/** The part by which a fabric grows under a weight, per gram on each cm of its width: 1 / (g / cm). */
+export const strain: Dimension = { length: 1, mass: -1 };
 
 const bases = ['length', 'stitch', 'row', 'mass'] as const;
 
@@ -49,11 +53,14 @@ const named: [Unit, string][] = [
   [mass, 'a weight'],
   [stitchGauge, 'a stitch gauge'],
   [rowGauge, 'a row gauge'],
+  [massPerArea, 'a weight per area'],
+  [strain, 'a strain'],
   ['text', 'text'],
   ['truth', 'yes or no'],
   ['fabric', 'a fabric'],
   ['stretch', 'a stretch of a piece'],
   ['piece', 'a piece'],
+  ['edge', 'a stretch of an edge'],
 ];
 
 /** The unit as a sentence calls it: "a length", "a stitch gauge", "stitches² per cm". */

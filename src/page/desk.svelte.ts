@@ -146,20 +146,23 @@ export class Desk {
     return this.do({ do: 'take over', cell, key, formula: tried.formula });
   }
 
+  /** What a formula, as typed, would give in a place, without keeping it. */
+  async tryFormula(typed: string, place: Place): Promise<Checked> {
+    const read = readFormula(typed, this.notebook.settings.decimal);
+    if ('problem' in read) return read;
+    try {
+      return await this.#follower.check(storedFormula(read.tokens), place);
+    } catch {
+      return { problem: 'This formula took too long to try.' };
+    }
+  }
+
   /** A typed formula as it is stored, once it has been read whole and its unit found right. */
   async #tried(typed: string, place: Place): Promise<{ formula: string } | { problem: string }> {
     const read = readFormula(typed, this.notebook.settings.decimal);
     if ('problem' in read) return read;
-    const formula = storedFormula(read.tokens);
-    try {
-      const checked = await this.#follower.check(formula, place);
-      return 'problem' in checked ? checked : { formula };
-    } catch {
-      return {
-        problem:
-          'This formula took too long to try, so it was not taken. Is something in it worked again and again?',
-      };
-    }
+    const tried = await this.tryFormula(typed, place);
+    return 'problem' in tried ? tried : { formula: storedFormula(read.tokens) };
   }
 
   #become(history: History): void {
@@ -214,7 +217,7 @@ export class Desk {
     return this.#moved.get(spotKey(spot));
   }
 
-  /** The piece to draw: the one in focus, else the first that the cell in focus feeds, else the last there is. */
+  /** The piece to draw: the one in focus, else the first that the cell in focus feeds, else one that tapers. */
   readonly pieceAtHand: PieceCell | undefined = $derived.by(() => {
     const pieces = allCells(this.notebook).filter((cell): cell is PieceCell => cell.kind === 'piece');
     if (this.spot) {
@@ -224,7 +227,7 @@ export class Desk {
         if (piece) return piece;
       }
     }
-    return pieces.at(-1);
+    return pieces.findLast(({ stretches }) => stretches.some(({ kind }) => kind === 'taper')) ?? pieces[0];
   });
 
   readonly #opened = new SvelteSet<string>();

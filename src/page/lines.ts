@@ -2,52 +2,54 @@ import {
   inputsOf,
   outputsOf,
   type Cell,
+  type EdgePart,
   type Input,
   type Output,
   type PieceStretch,
   type Unit,
+  type WrittenAs,
 } from '../notebook';
 
-/** One line of a cell on the leaf: a value or a result with a column for each size, or words across them. */
+/** One line of a cell on the leaf with a value or a result for each size. */
 export interface ValueLine {
   readonly line: 'input' | 'output';
   readonly key: string;
   readonly name: string;
   readonly label: string;
   readonly unit: Unit | 'any';
+  readonly written?: WrittenAs;
   /** The cell's own line carries its label; the others are parts of it. */
   readonly rank: 'own' | 'part';
   readonly input?: Input;
   readonly output?: Output;
 }
 
+/** One line of a cell in words across the sizes. */
 export interface WordsLine {
-  readonly line: 'title' | 'readings' | 'fit' | 'piece' | 'stretch' | 'note';
+  readonly line: 'words';
   readonly key: string;
+  readonly says: 'title' | 'cell' | 'stretch' | 'edge' | 'swatch parts';
   readonly stretch?: PieceStretch;
+  readonly edge?: EdgePart;
 }
 
 export type Line = ValueLine | WordsLine;
 
-const asInput = (input: Input, rank: ValueLine['rank'] = 'part'): ValueLine => ({
-  line: 'input',
-  key: input.key,
-  name: input.name,
-  label: input.label,
-  unit: input.unit,
-  rank,
-  input,
-});
+export function valueLine(part: Input | Output, rank: ValueLine['rank'] = 'part'): ValueLine {
+  return {
+    line: 'entry' in part ? 'input' : 'output',
+    key: part.key,
+    name: part.name,
+    label: part.label,
+    unit: part.unit,
+    rank,
+    ...(part.written ? { written: part.written } : {}),
+    ...('entry' in part ? { input: part } : { output: part }),
+  };
+}
 
-const asOutput = (output: Output, rank: ValueLine['rank'] = 'part'): ValueLine => ({
-  line: 'output',
-  key: output.key,
-  name: output.name,
-  label: output.label,
-  unit: output.unit,
-  rank,
-  output,
-});
+const title: WordsLine = { line: 'words', says: 'title', key: 'title' };
+const words: WordsLine = { line: 'words', says: 'cell', key: 'words' };
 
 /** The lines of a cell, from the top. `opened` adds the results that are shown only on asking. */
 export function linesOf(cell: Cell, opened: boolean): Line[] {
@@ -55,47 +57,76 @@ export function linesOf(cell: Cell, opened: boolean): Line[] {
   const outputs = outputsOf(cell).filter(
     (output) => output.shown === 'line' || (opened && output.shown === 'detail'),
   );
-  const input = (key: string): ValueLine => asInput(inputs.find((candidate) => candidate.key === key)!);
+  const all = (parts: readonly (Input | Output)[]): ValueLine[] => parts.map((part) => valueLine(part));
+  const lined = all(inputs.filter((input) => !isAside(input)));
   switch (cell.kind) {
     case 'measure':
     case 'formula':
-      return [asInput(inputs[0]!, 'own')];
+      return [valueLine(inputs[0]!, 'own')];
+    case 'check':
+      return [valueLine(inputs[0]!, 'own'), words];
     case 'ease':
-      return [asOutput(outputs[0]!, 'own'), ...inputs.map((part) => asInput(part))];
+      return [valueLine(outputs[0]!, 'own'), ...lined, ...all(outputs.slice(1))];
     case 'fit':
-      return [
-        asOutput(outputs[0]!, 'own'),
-        input('target'),
-        { line: 'fit', key: 'fit' },
-        ...outputs.slice(1).map((part) => asOutput(part)),
-      ];
+    case 'yarn':
+    case 'notions':
+      return [valueLine(outputs[0]!, 'own'), ...lined, words, ...all(outputs.slice(1))];
+    case 'spacing':
+      return [title, words, ...lined, ...all(outputs)];
     case 'swatch':
       return [
-        { line: 'title', key: 'title' },
-        { line: 'readings', key: 'readings' },
+        title,
+        words,
+        ...(opened ? [{ line: 'words', says: 'swatch parts', key: 'parts' } as const] : []),
+        ...all(outputs.filter((output) => output.shown === 'detail')),
+      ];
+    case 'pickUp':
+      return [
+        valueLine(outputs[0]!, 'own'),
+        ...cell.edge.flatMap((edge): Line[] => [
+          { line: 'words', says: 'edge', key: edge.name, edge },
+          ...lined.filter((line) => line.key.startsWith(`${edge.name}.`)),
+          ...all(outputs.filter((output) => output.key === `${edge.name}.share`)),
+        ]),
+        words,
+        ...lined.filter((line) => !line.key.includes('.')),
+        ...all(outputs.slice(1).filter((output) => !output.key.endsWith('.share'))),
       ];
     case 'piece':
       return [
-        { line: 'title', key: 'title' },
-        { line: 'piece', key: 'piece' },
-        input('start'),
+        title,
+        words,
+        ...lined.filter((line) => line.key === 'start'),
         ...cell.stretches.flatMap((stretch): Line[] => [
-          { line: 'stretch', key: stretch.name, stretch },
-          ...inputs
-            .filter((part) => part.key.startsWith(`${stretch.name}.`) && !isAside(part))
-            .map((part) => asInput(part)),
+          { line: 'words', says: 'stretch', key: stretch.name, stretch },
+          ...lined.filter((line) => line.key.startsWith(`${stretch.name}.`)),
         ]),
-        ...outputs.map((part) => asOutput(part)),
+        ...all(outputs),
       ];
     case 'note':
-      return [{ line: 'note', key: 'note' }];
+      return [words];
   }
 }
 
-const asides = new Set(['perRow', 'before', 'after']);
+/** Inputs that are read in a sentence, as long as they are one value for every size. */
+const asides = new Set([
+  ...['perRow', 'before', 'after', 'by', 'rounds'],
+  ...['multiple', 'plus', 'turning', 'pick', 'of', 'each'],
+  ...['reserve', 'ballGrams', 'ballLength', 'every', 'startAt', 'waste'],
+]);
 
-/** A small whole number that is the same in every size is read in its stretch's sentence, not on a line of its own. */
+/** Whether an input stands in the sentence of its cell, stretch or edge rather than on a line of its own. */
 export function isAside(input: Input): boolean {
+  if (input.shared) return true;
   const field = input.key.split('.').at(-1) ?? '';
   return asides.has(field) && 'value' in input.entry;
+}
+
+/** The inputs that stand in the sentence of a part of a cell; of the cell itself where no part is named. */
+export function asidesOf(cell: Cell, part?: string): Input[] {
+  return inputsOf(cell).filter((input) => {
+    const own =
+      part === undefined ? cell.kind === 'fit' || !input.key.includes('.') : input.key.startsWith(`${part}.`);
+    return own && isAside(input);
+  });
 }

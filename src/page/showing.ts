@@ -21,6 +21,7 @@ import {
   type Notebook,
   type Settings,
   type Unit,
+  type WrittenAs,
 } from '../notebook';
 import type { Place } from '../sheet';
 import { chartPoint, charts } from '../craft';
@@ -30,10 +31,11 @@ import type { ValueLine } from './lines';
 const cmInInch = 2.54;
 
 /** A stored number as the notebook shows it, without its unit. */
-export function showNumber(value: number, unit: Unit, settings: Settings, written?: 'percent'): string {
+export function showNumber(value: number, unit: Unit, settings: Settings, written?: WrittenAs): string {
   if (!isDimension(unit)) return '';
   const { decimal } = settings;
   if (written === 'percent') return writePercent(value, { decimal });
+  if (written === 'metres') return writeNumber(value / yarnUnit(settings).cm, { decimal, places: 0 });
   if (sameUnit(unit, length)) return writeLength(value, { unit: settings.length, decimal });
   if (isGauge(unit)) return writeGauge(value, settings.gaugeOver, { decimal });
   if (isCount(unit)) return writeNumber(value, { decimal, places: isWhole(value) ? 0 : 1 });
@@ -44,7 +46,8 @@ export function showNumber(value: number, unit: Unit, settings: Settings, writte
 }
 
 /** A stored number as it stands in an editor: whole, so that leaving it untouched loses nothing. */
-export function typeable(value: number, unit: Unit, settings: Settings, written?: 'percent'): string {
+export function typeable(value: number, unit: Unit, settings: Settings, written?: WrittenAs): string {
+  if (written === 'metres') return trimmed(value / yarnUnit(settings).cm, settings.decimal);
   if (isDimension(unit) && sameUnit(unit, length)) {
     const inUnit = settings.length === 'in' ? value / cmInInch : value;
     return trimmed(inUnit, settings.decimal);
@@ -64,11 +67,17 @@ export function showDifference(by: number, unit: Unit, settings: Settings): stri
 }
 
 /** The unit as it stands once in a row. */
-export function symbolFor(unit: Unit, settings: Settings, written?: 'percent'): string {
+export function symbolFor(unit: Unit, settings: Settings, written?: WrittenAs): string {
   if (written === 'percent') return '%';
+  if (written === 'metres') return yarnUnit(settings).symbol;
   if (!isDimension(unit)) return '';
   if (isGauge(unit)) return `${unit.stitch ? 'sts' : 'rows'} / ${settings.gaugeOver}`;
   return unitSymbol(unit, settings.length);
+}
+
+/** Yarn is sold by the metre, or by the yard of 36 inches. */
+function yarnUnit(settings: Settings): { cm: number; symbol: string } {
+  return settings.length === 'in' ? { cm: 36 * cmInInch, symbol: 'yd' } : { cm: 100, symbol: 'm' };
 }
 
 function isGauge(unit: Unit): boolean {
@@ -93,9 +102,14 @@ export function typedNumber(
   if (typed.trim() === '') return { value: null };
   const { decimal } = settings;
   if (input.written === 'percent') return readPercent(typed, { decimal });
+  if (input.written === 'metres') {
+    const read = readNumber(typed.replace(/\s*(m|metres?|yd|yards?)\.?\s*$/i, ''), { decimal });
+    return 'problem' in read ? read : { value: read.value * yarnUnit(settings).cm };
+  }
   if (sameUnit(unit, length)) return readLength(typed, { unit: settings.length, decimal });
   if (isGauge(unit)) return readGauge(typed, settings.gaugeOver, { decimal });
-  if (input.must?.whole && isCount(unit)) return readCount(typed, { decimal });
+  if (input.must?.whole && isCount(unit))
+    return readCount(typed, { decimal, least: input.must.least ?? -Infinity });
   return readNumber(typed, { decimal });
 }
 
@@ -129,6 +143,20 @@ export function fromWhere(entry: Entry, notebook: Notebook): string {
     charts[name].measures[entry.chart].some((printed) => typeof printed !== 'number'),
   );
   return `${named} chart${ranged ? `, ${points[entry.point]}` : ''}`;
+}
+
+/** The texts of a place, each once with the sizes it is for. */
+export function textsOf(desk: Desk, cell: string, key: string): { text: string; sizes: string }[] {
+  const results = desk.results(cell);
+  const told = new Map<string, string[]>();
+  for (const size of desk.notebook.sizes) {
+    const text = results.text(size.id, cell, key);
+    if (text !== undefined) told.set(text, [...(told.get(text) ?? []), size.label]);
+  }
+  return [...told].map(([text, sizes]) => ({
+    text,
+    sizes: sizes.length === desk.notebook.sizes.length ? '' : sizes.join(', '),
+  }));
 }
 
 export interface ToldTrouble {

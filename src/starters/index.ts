@@ -12,7 +12,7 @@ export const starters: readonly Starter[] = [
   {
     label: 'Jacket with dropped shoulders',
     about:
-      'Nine women’s sizes from two swatches: the back in a patterned fabric, the sleeve worked down to its cuff.',
+      'Nine women’s sizes from three swatches: back and fronts in a patterned fabric, sleeves down to their cuffs, bands, yarn and joins.',
     make: jacket,
   },
 ];

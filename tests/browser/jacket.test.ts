@@ -16,6 +16,8 @@ const chart = {
   depth: [6.25, 6.75, 7.25, 7.75, 8.25, 8.75, 9.25, 9.75, 10.25],
 };
 const cuffs = [22, 23, 24, 25, 26.5, 28, 29.5, 31, 32];
+const neckWidths = [17, 17, 17.5, 18, 18.5, 19, 19.5, 20, 20.5];
+const rib = { sts: 1.7, rows: 1.3 };
 const cm = (inches: number): number => inches * 2.54;
 const halfUp = (x: number): number => Math.floor(x + 0.5 + 1e-9);
 
@@ -38,17 +40,25 @@ function jacketOf(body: { sts: number; rows: number }, sleeve: { sts: number; ro
         ratio = { pick, of };
     }
   }
+  const even = (count: number): boolean => count % 2 === 0;
   return chart.bust.map((_inches, size) => {
-    const back = nearest(
-      ((cm(chart.bust[size]!) + 20) / 2) * body.sts,
+    const bust = cm(chart.bust[size]!) + 20;
+    const armhole = Math.max(cm(chart.depth[size]!), (cm(chart.upperArm[size]!) + 10) / 2);
+    const back = nearest((bust / 2) * body.sts, (count) => count % 8 === 3 && count >= 11);
+    const front = nearest(
+      ((bust - back / body.sts - 2 * 4) / 2) * body.sts,
       (count) => count % 8 === 3 && count >= 11,
     );
-    const rows = nearest((cm(chart.backWaist[size]!) + 14) * body.rows, (count) => count % 2 === 0);
-    const armhole = Math.max(cm(chart.depth[size]!), (cm(chart.upperArm[size]!) + 10) / 2);
-    const pickedUp = 2 * halfUp((halfUp(armhole * body.rows) * ratio.pick) / ratio.of);
-    const cuff = nearest(cuffs[size]! * sleeve.sts, (count) => count % 2 === 0);
-    const rounds = halfUp((cm(chart.neckToWrist[size]!) - back / body.sts / 2) * sleeve.rows);
-    return { back, rows, pickedUp, cuff, rounds };
+    const lowerRows = nearest((cm(chart.backWaist[size]!) + 14 - armhole) * body.rows, even);
+    const armholeRows = nearest(armhole * body.rows, even);
+    // A repeat of 8 is left at each underarm; the repeats that stay lose a stitch each.
+    const shoulderWidth = 7 * ((back - 3) / 8 - 2) + 3;
+    const shoulder = halfUp((shoulderWidth - neckWidths[size]! * body.sts) / 2);
+    const pickedUp = 2 * halfUp((armholeRows * ratio.pick) / ratio.of) + 16;
+    const cuff = nearest(cuffs[size]! * rib.sts, (count) => count % 4 === 0);
+    const sleeveLength = cm(chart.neckToWrist[size]!) - shoulderWidth / body.sts / 2 - 6;
+    const rounds = halfUp(sleeveLength * sleeve.rows) + halfUp(6 * rib.rows);
+    return { back, front, rows: lowerRows + armholeRows, shoulderWidth, shoulder, pickedUp, cuff, rounds };
   });
 }
 
@@ -86,12 +96,17 @@ async function expectJacket(worked: ReturnType<typeof jacketOf>): Promise<void> 
   expect(await numbers(page, 'back-sts', 'count')).toEqual(worked.map((size) => size.back));
   expect(await numbers(page, 'back', 'rows')).toEqual(worked.map((size) => size.rows));
   expect(await numbers(page, 'sleeve-sts', 'value')).toEqual(worked.map((size) => size.pickedUp));
-  expect(await numbers(page, 'cuff-sts', 'value')).toEqual(worked.map((size) => size.cuff));
+  expect(await numbers(page, 'front-sts', 'count')).toEqual(worked.map((size) => size.front));
+  expect(await numbers(page, 'back', 'end')).toEqual(worked.map((size) => size.shoulderWidth));
+  expect(await numbers(page, 'shoulder-sts', 'value')).toEqual(worked.map((size) => size.shoulder));
+  expect(await numbers(page, 'front', 'end')).toEqual(worked.map((size) => size.shoulder));
+  expect(await numbers(page, 'cuff-sts', 'count')).toEqual(worked.map((size) => size.cuff));
   expect(await numbers(page, 'sleeve', 'rows')).toEqual(worked.map((size) => size.rounds));
 }
 
 /** The lines that are drawn, first and last stitch and rounds of every size. */
 async function expectPlotted(worked: ReturnType<typeof jacketOf>): Promise<void> {
+  await page.locator('[data-place][data-cell="sleeve"]').first().focus();
   await page.getByRole('button', { name: 'Stitches by row' }).click();
   const lines = (await plotted(page)).lines.filter((line) => line.kind === 'worked');
   const sizes = ['xs', 's', 'm', 'l', 'xl', '2x', '3x', '4x', '5x'];
@@ -114,7 +129,6 @@ describe('the jacket', () => {
     const worked = jacketOf({ sts: 1.5, rows: 1.35 }, sleeve);
     expect(worked).not.toEqual(jacketOf(body, sleeve));
     await expectJacket(worked);
-    await page.locator('[data-place][data-cell="sleeve"]').first().focus();
     await expectPlotted(worked);
   });
 
@@ -165,7 +179,8 @@ describe('what cannot be', () => {
     ['finished_bust + body_sts', 'cannot be added'],
     ['finished_bust +', 'missing after +'],
     ['finished_bost', 'no cell called finished_bost'],
-    ['body_length', 'circle'],
+    ['body_length', 'cannot be worked from itself'],
+    ['back_length', 'go in a circle'],
   ])('the formula %s is refused with a sentence', async (formula, sentence) => {
     await type(page, 'body-length', 'value', `=${formula}`);
     await page.getByRole('alert').filter({ hasText: sentence }).waitFor();
@@ -174,7 +189,7 @@ describe('what cannot be', () => {
   });
 
   it('a taper too steep for its rows says so on the sleeve, in the sizes it concerns, and the others are drawn', async () => {
-    await type(page, 'cuff', 'value', '130', 'xs');
+    await type(page, 'cuff', 'value', '160', 'xs');
     await settled(page);
     const said = page.locator('[data-cell-rows="sleeve"]').getByText('XS:');
     await said.first().waitFor();

@@ -90,6 +90,12 @@ describe('what one row has no room for', () => {
     );
   });
 
+  test('more than a million increases in one row are not laid out', () => {
+    expect(() => spaceEvenly({ from: 1_000_001, to: 2_000_002, worked: 'round' })).toThrow(
+      '1000001 shapings in one row are more than can be laid out; 1000000 are the most.',
+    );
+  });
+
   test('21 to 10 is one decrease too many, 21 to 11 is not', () => {
     expect(() => spaceEvenly({ from: 21, to: 10, worked: 'flat' })).toThrow(CraftError);
     expect(spaceEvenly({ from: 21, to: 11, worked: 'flat' }).shapings).toBe(10);

@@ -89,7 +89,7 @@ describe('a name', () => {
     const after = done(start, { do: 'rename', cell: 'body', name: 'shell' });
     const text = JSON.stringify(after);
     expect(text).toContain('finished_bust / 2 * shell_sts');
-    expect(text).toContain('ROUNDCOUNT(body_length * shell_rows');
+    expect(text).toContain('ROUNDCOUNT(armhole * shell_rows');
     expect(text).toContain('"fabric":"shell"');
     expect(text).not.toMatch(/\bbody_(sts|rows)\b/);
   });
@@ -103,12 +103,16 @@ describe('a name', () => {
     ['hips!', 'cannot be a name'],
     ['2sleeves', 'cannot be a name'],
     ['', 'cannot be a name'],
-    ['Max', 'is a function'],
     ['BUST', 'is taken by "Bust"'],
     ['back_length', 'is taken by "Back: length"'],
     ['a'.repeat(65), 'at most 64 characters'],
   ])('%s is refused', (name, sentence) => {
     expect(refusal({ do: 'rename', cell: 'cuff', name })).toContain(sentence);
+  });
+
+  it('may be that of a function, which is one only before a bracket', () => {
+    const after = done(start, { do: 'rename', cell: 'bust', name: 'max' });
+    expect(JSON.stringify(after)).toContain('"formula":"max"');
   });
 
   it('may change its case alone', () => {

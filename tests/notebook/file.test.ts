@@ -7,6 +7,12 @@ const problem = (text: string): string => {
   const read = readFile(text);
   return 'problem' in read ? read.problem : '';
 };
+/** A cell of the starter in a parsed file. */
+const cell = (file: ReturnType<typeof JSON.parse>, id: string) =>
+  file.notebook.sections
+    .flatMap((section: { cells: { id: string }[] }) => section.cells)
+    .find((candidate: { id: string }) => candidate.id === id);
+
 const altered = (change: (file: ReturnType<typeof JSON.parse>) => void): string => {
   const file = JSON.parse(writeFile(jacket()));
   change(file);
@@ -35,23 +41,15 @@ describe('a file', () => {
   it.each<[string, (file: ReturnType<typeof JSON.parse>) => void, string]>([
     [
       'a text where a number belongs',
-      (file) => (file.notebook.sections[2].cells[0].ease = { value: 'wide' }),
+      (file) => (cell(file, 'finished-bust').ease = { value: 'wide' }),
       'ease',
     ],
     ['an unknown kind of cell', (file) => (file.notebook.sections[0].cells[0].kind = 'oracle'), 'kind'],
     ['no sizes', (file) => (file.notebook.sizes = []), 'sizes'],
-    [
-      'a number beyond all measure',
-      (file) => (file.notebook.sections[2].cells[0].ease = { value: 1e300 }),
-      'ease',
-    ],
-    ['a name that is none', (file) => (file.notebook.sections[1].cells[0].name = 'a b'), 'name'],
-    [
-      'a formula without end',
-      (file) => (file.notebook.sections[2].cells[2].formula = '1+'.repeat(5000)),
-      'formula',
-    ],
-    ['an id that stands twice', (file) => (file.notebook.sections[1].cells[1].id = 'bust'), 'the same id'],
+    ['a number beyond all measure', (file) => (cell(file, 'finished-bust').ease = { value: 1e300 }), 'ease'],
+    ['a name that is none', (file) => (cell(file, 'bust').name = 'a b'), 'name'],
+    ['a formula without end', (file) => (cell(file, 'body-length').formula = '1+'.repeat(5000)), 'formula'],
+    ['an id that stands twice', (file) => (cell(file, 'hand').id = 'bust'), 'the same id'],
   ])('with %s is refused and says where', (_what, change, where) => {
     const said = problem(altered(change));
     expect(said).toContain('damaged');
@@ -59,7 +57,7 @@ describe('a file', () => {
   });
 
   it('keeps a formula that is wrong, to be put right', () => {
-    const read = readFile(altered((file) => (file.notebook.sections[2].cells[2].formula = 'bust + + *')));
+    const read = readFile(altered((file) => (cell(file, 'body-length').formula = 'bust + + *')));
     expect(read).toHaveProperty('notebook');
   });
 

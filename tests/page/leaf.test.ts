@@ -58,7 +58,7 @@ describe('a value', () => {
     await retype('Round of the cuff, size M: 24.0', '{Backspace}');
     await user.keyboard('{Enter}');
     await settled();
-    const cuff = document.querySelector<HTMLElement>('[data-cell-rows="cuff-sts"]')!;
+    const cuff = document.querySelector<HTMLElement>('[data-cell-rows="wrist-sts"]')!;
     expect(await within(cuff).findByText(/Waits for Round of the cuff/)).toBeDefined();
   });
 });

@@ -1,8 +1,56 @@
 import * as v from 'valibot';
-import type { RepeatFit } from '../document';
+import type { RepeatEntry, RepeatFit } from '../document';
 import { entrySchema, mapEntry } from '../entry';
-import type { Kind } from '../kind';
+import type { Input, Kind, Output } from '../kind';
 import { plain, rows, stitches } from '../units';
+
+const repeatSchema = v.object({ multiple: entrySchema, plus: entrySchema });
+
+/** The inputs of a repeat: `back_multiple`, and `back_multiple_2` for the second of several. */
+export function repeatInputs(name: string, repeat: RepeatEntry, number: number): Input[] {
+  const nth = number === 1 ? '' : `_${number}`;
+  const key = number === 1 ? '' : `more.${number - 2}.`;
+  return [
+    {
+      key: `${key}multiple`,
+      name: `${name}_multiple${nth}`,
+      label: 'Multiple of',
+      unit: plain,
+      entry: repeat.multiple,
+      must: { whole: true, least: 1 },
+    },
+    {
+      key: `${key}plus`,
+      name: `${name}_plus${nth}`,
+      label: 'plus',
+      unit: plain,
+      entry: repeat.plus,
+      must: { whole: true },
+    },
+  ];
+}
+
+/** The formula of the count: the plainest function that says what is asked. */
+function countFormula(cell: RepeatFit): string {
+  const own = (part: string): string => `${cell.name}_${part}`;
+  const first = `${own('multiple')}; ${own('plus')}`;
+  if (cell.chain) return `FITCHAIN(${own('wanted')}; ${first}; "${cell.rule}"; ${chainArguments(cell)})`;
+  if (!cell.more?.length && !cell.parity) return `FITREPEAT(${own('wanted')}; ${first}; "${cell.rule}")`;
+  const repeats = [
+    first,
+    ...(cell.more ?? []).map((_repeat, at) => `${own(`multiple_${at + 2}`)}; ${own(`plus_${at + 2}`)}`),
+  ];
+  return `FITREPEATS(${own('wanted')}; "${cell.rule}"; "${cell.parity ?? 'any'}"; ${repeats.join('; ')})`;
+}
+
+function chainArguments(cell: RepeatFit): string {
+  return `${cell.name}_turning; "${cell.chain?.counts ? 'counts' : 'does not count'}"`;
+}
+
+const mapRepeat = (repeat: RepeatEntry, change: (formula: string) => string): RepeatEntry => ({
+  multiple: mapEntry(repeat.multiple, change),
+  plus: mapEntry(repeat.plus, change),
+});
 
 export const fit: Kind<RepeatFit> = {
   kind: 'fit',
@@ -12,9 +60,11 @@ export const fit: Kind<RepeatFit> = {
   schema: v.object({
     counts: v.picklist(['stitches', 'rows']),
     target: entrySchema,
-    multiple: entrySchema,
-    plus: entrySchema,
+    ...repeatSchema.entries,
     rule: v.picklist(['nearest', 'up', 'down']),
+    more: v.exactOptional(v.pipe(v.array(repeatSchema), v.maxLength(10))),
+    parity: v.exactOptional(v.picklist(['odd', 'even'])),
+    chain: v.exactOptional(v.object({ turning: entrySchema, counts: v.boolean() })),
   }),
   fresh: (base) => ({
     kind: 'fit',
@@ -34,50 +84,62 @@ export const fit: Kind<RepeatFit> = {
       entry: cell.target,
       must: { above: 0 },
     },
-    {
-      key: 'multiple',
-      name: `${cell.name}_multiple`,
-      label: 'Multiple of',
-      unit: plain,
-      entry: cell.multiple,
-      must: { whole: true, least: 1 },
-    },
-    {
-      key: 'plus',
-      name: `${cell.name}_plus`,
-      label: 'plus',
-      unit: plain,
-      entry: cell.plus,
-      must: { whole: true },
-    },
+    ...repeatInputs(cell.name, cell, 1),
+    ...(cell.more ?? []).flatMap((repeat, at) => repeatInputs(cell.name, repeat, at + 2)),
+    ...(cell.chain
+      ? [
+          {
+            key: 'chain.turning',
+            name: `${cell.name}_turning`,
+            label: 'Turning chain',
+            unit: stitches,
+            entry: cell.chain.turning,
+            must: { whole: true as const, least: 0 },
+          },
+        ]
+      : []),
   ],
   outputs: (cell) => {
     const unit = cell.counts === 'stitches' ? stitches : rows;
-    const own = (part: string): string => `${cell.name}_${part}`;
-    return [
-      {
-        key: 'count',
-        name: cell.name,
-        label: cell.label,
-        unit,
-        formula: `FITREPEAT(${own('wanted')}; ${own('multiple')}; ${own('plus')}; "${cell.rule}")`,
-        shown: 'line',
-      },
-      {
-        key: 'off',
-        name: own('off'),
-        label: 'Off by',
-        unit,
-        formula: `${cell.name} - ${own('wanted')}`,
-        shown: 'detail',
-      },
+    const made: Output[] = [
+      { key: 'count', name: cell.name, label: cell.label, unit, formula: countFormula(cell), shown: 'line' },
     ];
+    if (cell.chain) {
+      made.push({
+        key: 'chain',
+        name: `${cell.name}_chain`,
+        label: 'Foundation chain',
+        unit: stitches,
+        formula: `FOUNDATIONCHAIN(${cell.name}; ${chainArguments(cell)})`,
+        shown: 'line',
+      });
+    }
+    made.push({
+      key: 'off',
+      name: `${cell.name}_off`,
+      label: 'Off by',
+      unit,
+      formula: `${cell.name} - ${cell.name}_wanted`,
+      shown: 'detail',
+    });
+    return made;
   },
-  put: (cell, key, entry) => ({ ...cell, [key]: entry }),
+  put: (cell, key, entry) => {
+    const [first, second, third] = key.split('.') as [string, string | undefined, string | undefined];
+    if (first === 'chain' && cell.chain) return { ...cell, chain: { ...cell.chain, turning: entry } };
+    if (first === 'more' && cell.more) {
+      return {
+        ...cell,
+        more: cell.more.map((old, at) => (at === Number(second) ? { ...old, [third!]: entry } : old)),
+      };
+    }
+    return { ...cell, [first]: entry };
+  },
   mapFormulas: (cell, change) => ({
     ...cell,
+    ...mapRepeat(cell, change),
     target: mapEntry(cell.target, change),
-    multiple: mapEntry(cell.multiple, change),
-    plus: mapEntry(cell.plus, change),
+    ...(cell.more ? { more: cell.more.map((repeat) => mapRepeat(repeat, change)) } : {}),
+    ...(cell.chain ? { chain: { ...cell.chain, turning: mapEntry(cell.chain.turning, change) } } : {}),
   }),
 };

@@ -1,15 +1,33 @@
 import type { Cell, CellKind } from '../document';
 import type { Input, Kind, Output } from '../kind';
+import { check } from './check';
 import { ease } from './ease';
 import { fit } from './fit';
 import { formula } from './formula';
 import { measure } from './measure';
 import { note } from './note';
+import { notions } from './notions';
+import { pickUp } from './pick-up';
 import { piece } from './piece';
+import { spacing } from './spacing';
 import { swatch } from './swatch';
+import { yarn } from './yarn';
 
 /** Every kind of cell, in the order they are offered. A kind is added here and in its own file. */
-export const kinds = { measure, swatch, ease, formula, fit, piece, note } satisfies {
+export const kinds = {
+  measure,
+  swatch,
+  ease,
+  formula,
+  fit,
+  spacing,
+  pickUp,
+  piece,
+  yarn,
+  notions,
+  check,
+  note,
+} satisfies {
   [K in CellKind]: unknown;
 };
 

@@ -1,15 +1,16 @@
 import * as v from 'valibot';
-import type { PieceCell, PieceStretch } from '../document';
+import type { Entry, PieceCell, PieceStretch } from '../document';
 import { entrySchema, labelSchema, mapEntry, nameSchema } from '../entry';
 import type { Input, Kind, Output } from '../kind';
-import { area, length, rows, stitches } from '../units';
+import { area, length, plain, rows, stitches } from '../units';
 
-const stretchBase = { name: nameSchema, label: labelSchema, fabric: nameSchema };
+const base = { name: nameSchema, label: labelSchema, fabric: nameSchema };
+const ends = { ...base, atStart: entrySchema, atEnd: entrySchema };
 const stretchSchema = v.variant('kind', [
-  v.object({ kind: v.literal('even'), ...stretchBase, rows: entrySchema }),
+  v.object({ kind: v.literal('even'), ...base, rows: entrySchema }),
   v.object({
     kind: v.literal('taper'),
-    ...stretchBase,
+    ...base,
     to: entrySchema,
     over: entrySchema,
     perRow: entrySchema,
@@ -18,35 +19,81 @@ const stretchSchema = v.variant('kind', [
     after: entrySchema,
     order: v.picklist(['longFirst', 'shortFirst', 'spread']),
   }),
+  v.object({ kind: v.literal('evenly'), ...base, to: entrySchema, ends: v.picklist(['half', 'whole']) }),
+  v.object({ kind: v.literal('eachRepeat'), ...base, repeats: entrySchema, by: entrySchema }),
+  v.object({ kind: v.literal('gather'), ...base, to: entrySchema, rounds: entrySchema }),
+  v.object({ kind: v.literal('leave'), ...ends }),
+  v.object({ kind: v.literal('add'), ...ends }),
+  v.object({
+    kind: v.literal('rows'),
+    ...base,
+    counts: v.pipe(v.array(entrySchema), v.minLength(1), v.maxLength(400)),
+  }),
 ]);
 
 type Field = Omit<Input, 'key' | 'name' | 'entry'> & { field: string; called: string };
 const count = { whole: true, least: 0 } as const;
+const some = { whole: true, least: 1 } as const;
+const atEnds: Field[] = [
+  { field: 'atStart', called: 'at_start', label: 'At the start', unit: stitches, must: count },
+  { field: 'atEnd', called: 'at_end', label: 'At the end', unit: stitches, must: count },
+];
 
 /** The inputs of each kind of stretch, in the order they are read. */
-const fields: Record<PieceStretch['kind'], Field[]> = {
+const fields: Record<Exclude<PieceStretch['kind'], 'rows'>, Field[]> = {
   even: [{ field: 'rows', called: 'rows', label: 'Rows', unit: rows, must: count }],
   taper: [
-    { field: 'to', called: 'to', label: 'To', unit: stitches, must: { whole: true, least: 1 } },
-    { field: 'over', called: 'over', label: 'Over', unit: rows, must: { whole: true, least: 1 } },
-    {
-      field: 'perRow',
-      called: 'per_row',
-      label: 'Each shaping row',
-      unit: stitches,
-      must: { whole: true, least: 1 },
-    },
+    { field: 'to', called: 'to', label: 'To', unit: stitches, must: some },
+    { field: 'over', called: 'over', label: 'Over', unit: rows, must: some },
+    { field: 'perRow', called: 'per_row', label: 'Each shaping row', unit: stitches, must: some },
     { field: 'before', called: 'before', label: 'Plain before', unit: rows, must: count },
     { field: 'after', called: 'after', label: 'Plain after', unit: rows, must: count },
   ],
+  evenly: [{ field: 'to', called: 'to', label: 'To', unit: stitches, must: some }],
+  eachRepeat: [
+    { field: 'repeats', called: 'repeats', label: 'Repeats', unit: plain, must: some },
+    { field: 'by', called: 'by', label: 'Each by', unit: stitches, must: { whole: true } },
+  ],
+  gather: [
+    { field: 'to', called: 'to', label: 'To about', unit: stitches, must: some },
+    { field: 'rounds', called: 'rounds', label: 'In rounds', unit: rows, must: some },
+  ],
+  leave: atEnds,
+  add: atEnds,
 };
 
+interface StretchPlace {
+  readonly field: Omit<Field, 'field'>;
+  readonly key: string;
+  readonly entry: Entry;
+}
+
+/** Where the entries of a stretch stand. Rows counted one by one are `counts.0`, `counts.1` and so on. */
+function placesOf(stretch: PieceStretch): StretchPlace[] {
+  if (stretch.kind === 'rows') {
+    return stretch.counts.map((entry, at) => ({
+      field: { called: `row_${at + 1}`, label: `Row ${at + 1}`, unit: stitches, must: some },
+      key: `counts.${at}`,
+      entry,
+    }));
+  }
+  return fields[stretch.kind].map(({ field, ...rest }) => ({
+    field: rest,
+    key: field,
+    entry: (stretch as unknown as Record<string, Entry>)[field]!,
+  }));
+}
+
 function stretchInputs(cell: PieceCell, stretch: PieceStretch): Input[] {
-  return fields[stretch.kind].map(({ field, called, ...rest }) => ({
-    key: `${stretch.name}.${field}`,
-    name: `${cell.name}_${stretch.name}_${called}`,
-    entry: stretch[field as keyof PieceStretch] as unknown as Input['entry'],
+  return placesOf(stretch).map(({ field: { called, ...rest }, key, entry }) => ({
     ...rest,
+    label:
+      cell.worked === 'round'
+        ? rest.label.replace(/\brow/i, (row) => (row === 'Row' ? 'Round' : 'round'))
+        : rest.label,
+    key: `${stretch.name}.${key}`,
+    name: `${cell.name}_${stretch.name}_${called}`,
+    entry,
   }));
 }
 
@@ -57,14 +104,52 @@ function stretchFormula(cell: PieceCell, stretch: PieceStretch): string {
       return `EVENROWS(${own('rows')}; ${stretch.fabric})`;
     case 'taper':
       return `TAPERROWS(${own('to')}; ${own('over')}; ${own('per_row')}; ${stretch.every}; ${own('before')}; ${own('after')}; "${stretch.order}"; ${stretch.fabric})`;
+    case 'evenly':
+      return `EVENLYROW(${own('to')}; "${stretch.ends}"; ${stretch.fabric})`;
+    case 'eachRepeat':
+      return `REPEATSROW(${own('repeats')}; ${own('by')}; ${stretch.fabric})`;
+    case 'gather':
+      return `GATHERROUNDS(${own('to')}; ${own('rounds')}; ${stretch.fabric})`;
+    case 'leave':
+      return `LEAVESTITCHES(${own('at_start')}; ${own('at_end')}; ${stretch.fabric})`;
+    case 'add':
+      return `ADDSTITCHES(${own('at_start')}; ${own('at_end')}; ${stretch.fabric})`;
+    case 'rows':
+      return `COUNTEDROWS(${[stretch.fabric, ...stretch.counts.map((_count, at) => own(`row_${at + 1}`))].join('; ')})`;
   }
 }
 
-function mapStretch(stretch: PieceStretch, change: (formula: string) => string): PieceStretch {
-  const mapped: Record<string, unknown> = { ...stretch, fabric: change(stretch.fabric) };
-  for (const { field } of fields[stretch.kind])
-    mapped[field] = mapEntry(mapped[field] as Input['entry'], change);
-  return mapped as unknown as PieceStretch;
+/** The stretch with its entries passed through `change`, by their keys. */
+function withEntries(stretch: PieceStretch, change: (entry: Entry, key: string) => Entry): PieceStretch {
+  if (stretch.kind === 'rows') {
+    return { ...stretch, counts: stretch.counts.map((entry, at) => change(entry, `counts.${at}`)) };
+  }
+  const changed = placesOf(stretch).map(({ key, entry }) => [key, change(entry, key)] as const);
+  return { ...stretch, ...Object.fromEntries(changed) };
+}
+
+function widthLabel(cell: PieceCell, where: string): string {
+  return `${cell.worked === 'round' ? 'Round' : 'Width'} ${where}`;
+}
+
+/** What is asked of each stretch once the piece is worked: joins and pick-ups begin there. */
+function stretchOutputs(cell: PieceCell): Output[] {
+  return cell.stretches.flatMap((stretch, at): Output[] => {
+    if (stretch.kind === 'leave' || stretch.kind === 'add') return [];
+    const own = (part: string, label: string, unit: Output['unit'], called: string): Output => ({
+      key: `${stretch.name}.${part}`,
+      name: `${cell.name}_${stretch.name}_${part}`,
+      label: `${stretch.label}, ${label}`,
+      unit,
+      formula: `${called}(${cell.name}; ${at + 1})`,
+      shown: 'detail',
+    });
+    return [
+      own('last', 'last stitches', stitches, 'STRETCHEND'),
+      own('worked_rows', cell.worked === 'round' ? 'rounds worked' : 'rows worked', rows, 'STRETCHROWS'),
+      own('length', 'length', length, 'STRETCHLENGTH'),
+    ];
+  });
 }
 
 export const piece: Kind<PieceCell> = {
@@ -78,9 +163,9 @@ export const piece: Kind<PieceCell> = {
     stretches: v.pipe(v.array(stretchSchema), v.maxLength(100)),
     ends: v.picklist(['bound off', 'held']),
   }),
-  fresh: (base) => ({
+  fresh: (cell) => ({
     kind: 'piece',
-    ...base,
+    ...cell,
     worked: 'flat',
     start: { value: null },
     stretches: [],
@@ -93,7 +178,7 @@ export const piece: Kind<PieceCell> = {
       label: 'Start with',
       unit: stitches,
       entry: cell.start,
-      must: { whole: true, least: 1 },
+      must: some,
     },
     ...cell.stretches.flatMap((stretch) => stretchInputs(cell, stretch)),
   ],
@@ -132,25 +217,26 @@ export const piece: Kind<PieceCell> = {
       ),
       worked('area', 'Area', area, `PIECEAREA(${cell.name})`, 'detail'),
       worked('stitches', 'Stitches in all', stitches, `PIECESTITCHES(${cell.name})`, 'detail'),
+      ...stretchOutputs(cell),
     ];
   },
   put: (cell, key, entry) => {
     if (key === 'start') return { ...cell, start: entry };
-    const [name, field] = key.split('.');
+    const name = key.slice(0, key.indexOf('.'));
+    const field = key.slice(name.length + 1);
     return {
       ...cell,
       stretches: cell.stretches.map((stretch) =>
-        stretch.name === name ? ({ ...stretch, [field as string]: entry } as PieceStretch) : stretch,
+        stretch.name === name ? withEntries(stretch, (old, at) => (at === field ? entry : old)) : stretch,
       ),
     };
   },
   mapFormulas: (cell, change) => ({
     ...cell,
     start: mapEntry(cell.start, change),
-    stretches: cell.stretches.map((stretch) => mapStretch(stretch, change)),
+    stretches: cell.stretches.map((stretch) => ({
+      ...withEntries(stretch, (entry) => mapEntry(entry, change)),
+      fabric: change(stretch.fabric),
+    })),
   }),
 };
-
-function widthLabel(cell: PieceCell, where: string): string {
-  return `${cell.worked === 'round' ? 'Round' : 'Width'} ${where}`;
-}

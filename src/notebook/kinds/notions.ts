@@ -1,0 +1,104 @@
+import * as v from 'valibot';
+import type { NotionsCell } from '../document';
+import { entrySchema, mapEntry } from '../entry';
+import type { Input, Kind } from '../kind';
+import { length, plain } from '../units';
+
+const some = { whole: true, least: 1 } as const;
+
+export const notions: Kind<NotionsCell> = {
+  kind: 'notions',
+  label: 'Notions',
+  about:
+    'Ribbons, ties, buttons or beads at every so many places of a row or a hem, and the length of ribbon they take. On a child’s garment they can choke or strangle: read the caution there.',
+  schema: v.object({
+    sites: entrySchema,
+    every: entrySchema,
+    startAt: entrySchema,
+    each: entrySchema,
+    waste: entrySchema,
+  }),
+  fresh: (base) => ({
+    kind: 'notions',
+    ...base,
+    sites: { value: null },
+    every: { value: 1 },
+    startAt: { value: 1 },
+    each: { value: null },
+    waste: { value: 0.1 },
+  }),
+  inputs: (cell): Input[] => [
+    {
+      key: 'sites',
+      name: `${cell.name}_places`,
+      label: 'Places',
+      unit: plain,
+      entry: cell.sites,
+      must: some,
+    },
+    {
+      key: 'every',
+      name: `${cell.name}_every`,
+      label: 'one at every',
+      unit: plain,
+      entry: cell.every,
+      must: some,
+    },
+    {
+      key: 'startAt',
+      name: `${cell.name}_from`,
+      label: 'from place',
+      unit: plain,
+      entry: cell.startAt,
+      must: some,
+    },
+    {
+      key: 'each',
+      name: `${cell.name}_each`,
+      label: 'Length of each',
+      unit: length,
+      entry: cell.each,
+      must: { least: 0 },
+    },
+    {
+      key: 'waste',
+      name: `${cell.name}_waste`,
+      label: 'Waste',
+      unit: plain,
+      written: 'percent',
+      entry: cell.waste,
+      must: { least: 0 },
+    },
+  ],
+  outputs: (cell) => {
+    const sites = `${cell.name}_places; ${cell.name}_every; ${cell.name}_from`;
+    return [
+      {
+        key: 'pieces',
+        name: cell.name,
+        label: cell.label,
+        unit: plain,
+        formula: `NOTIONS(${sites})`,
+        shown: 'line',
+      },
+      {
+        key: 'length',
+        name: `${cell.name}_length`,
+        label: 'Length in all',
+        unit: length,
+        written: 'metres',
+        formula: `NOTIONLENGTH(${sites}; ${cell.name}_each; ${cell.name}_waste)`,
+        shown: 'line',
+      },
+    ];
+  },
+  put: (cell, key, entry) => ({ ...cell, [key]: entry }),
+  mapFormulas: (cell, change) => ({
+    ...cell,
+    sites: mapEntry(cell.sites, change),
+    every: mapEntry(cell.every, change),
+    startAt: mapEntry(cell.startAt, change),
+    each: mapEntry(cell.each, change),
+    waste: mapEntry(cell.waste, change),
+  }),
+};

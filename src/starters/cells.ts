@@ -1,0 +1,141 @@
+import type { BodyMeasure } from '../craft';
+import type {
+  Cell,
+  CheckCell,
+  EdgePart,
+  Entry,
+  FormulaCell,
+  Measure,
+  MeasureUnit,
+  PieceCell,
+  PieceStretch,
+  RepeatFit,
+  Size,
+  Swatch,
+} from '../notebook';
+import { nameFrom } from '../notebook';
+
+/*
+ * Cells of starters in few words. A cell's id is its name with hyphens, and its name follows from its label unless
+ * another is given.
+ */
+
+export const f = (formula: string): Entry => ({ formula });
+export const value = (number: number): Entry => ({ value: number });
+export const each = (sizes: readonly Size[], values: readonly number[]): Entry => ({
+  each: Object.fromEntries(sizes.map((size, at) => [size.id, values[at] ?? null])),
+});
+
+interface Head {
+  readonly id: string;
+  readonly label: string;
+  readonly name: string;
+  readonly note?: string;
+}
+
+function head(label: string, name = nameFrom(label), note?: string): Head {
+  return { id: name.replaceAll('_', '-'), label, name, ...(note ? { note } : {}) };
+}
+
+interface More {
+  readonly name?: string;
+  readonly note?: string;
+}
+
+export function charted(label: string, measure: BodyMeasure, more: More = {}): Measure {
+  return {
+    kind: 'measure',
+    ...head(label, more.name, more.note),
+    unit: 'length',
+    entry: { chart: measure, point: 'middle' },
+  };
+}
+
+export function measure(label: string, unit: MeasureUnit, entry: Entry, more: More = {}): Measure {
+  return { kind: 'measure', ...head(label, more.name, more.note), unit, entry };
+}
+
+export function formula(label: string, text: string, more: More = {}): FormulaCell {
+  return { kind: 'formula', ...head(label, more.name, more.note), formula: text };
+}
+
+/** A swatch counted over 10 cm, and weighed whole: width and length in cm, grams. */
+export function swatch(
+  label: string,
+  counted: { worked: string; stitches: number; rows: number; weighed?: readonly [number, number, number] },
+  more: More & Pick<Partial<Swatch>, 'pulled'> = {},
+): Swatch {
+  const [width, length, grams] = counted.weighed ?? [];
+  return {
+    kind: 'swatch',
+    ...head(label, more.name, more.note),
+    worked: counted.worked,
+    stitches: [{ count: value(counted.stitches), over: value(10) }],
+    rows: [{ count: value(counted.rows), over: value(10) }],
+    ...(width && length && grams
+      ? { weighed: { width: value(width), length: value(length), grams: value(grams) } }
+      : {}),
+    ...(more.pulled ? { pulled: more.pulled } : {}),
+  };
+}
+
+export function fit(
+  label: string,
+  wanted: string,
+  multiple: number,
+  plus: number,
+  more: More & Pick<Partial<RepeatFit>, 'chain'> = {},
+): RepeatFit {
+  return {
+    kind: 'fit',
+    ...head(label, more.name, more.note),
+    counts: 'stitches',
+    target: f(wanted),
+    multiple: value(multiple),
+    plus: value(plus),
+    rule: 'nearest',
+    ...(more.chain ? { chain: more.chain } : {}),
+  };
+}
+
+export function piece(
+  label: string,
+  worked: PieceCell['worked'],
+  start: string,
+  stretches: readonly PieceStretch[],
+  more: More & { ends?: PieceCell['ends'] } = {},
+): PieceCell {
+  return {
+    kind: 'piece',
+    ...head(label, more.name, more.note),
+    worked,
+    start: f(start),
+    stretches,
+    ends: more.ends ?? 'bound off',
+  };
+}
+
+export function even(label: string, fabric: string, rows: string, name = nameFrom(label)): PieceStretch {
+  return { kind: 'even', name, label, fabric, rows: f(rows) };
+}
+
+export function pickUp(
+  label: string,
+  edge: readonly EdgePart[],
+  multiple: number,
+  plus: number,
+  more: More = {},
+): Cell {
+  return {
+    kind: 'pickUp',
+    ...head(label, more.name, more.note),
+    edge,
+    multiple: value(multiple),
+    plus: value(plus),
+    rule: 'nearest',
+  };
+}
+
+export function check(label: string, condition: string, message: string, more: More = {}): CheckCell {
+  return { kind: 'check', ...head(label, more.name, more.note), condition, message };
+}
