@@ -28,6 +28,15 @@ export { passes, stretchOf } from './stretch';
 // Measurements and ease
 export { bodyMeasures, chartNames, chartPoint, chartPoints, chartRange, charts, chartSource } from './charts';
 export type { BodyMeasure, Chart, ChartName, ChartPoint } from './charts';
+export {
+  bodySurvey,
+  surveyed,
+  surveyedMeasures,
+  surveyedPercentiles,
+  surveyedSamples,
+  surveySource,
+} from './body-survey';
+export type { Sample, Surveyed, SurveyedMeasure, SurveyedPercentile } from './body-survey';
 export { finished, fitName } from './ease';
 export { fitBands } from './fit-bands';
 export type { FitBand } from './fit-bands';

@@ -57,7 +57,7 @@ export function workPiece(piece: Piece): Row[] {
   piece.stretches.forEach((stretch, index) => {
     const place = placeOf(stretch, index);
     try {
-      const fabric = fabricOf(stretch.fabric);
+      const fabric = fabricOf(stretch?.fabric);
       if (stretch.kind === 'leave' || stretch.kind === 'add') {
         count = leftOrAdded(count, stretch);
         waiting = place;

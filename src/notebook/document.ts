@@ -17,7 +17,19 @@ export interface Settings {
   readonly length: 'cm' | 'in';
   readonly gaugeOver: '10 cm' | '4 in';
   readonly decimal: '.' | ',';
+  readonly craft: 'crochet' | 'knitting';
+  /** Whose words are used: "sc" is a stitch in the US and another in the UK. */
+  readonly terms: 'US' | 'UK';
 }
+
+/** What a notebook begins with, and what an older file that does not say is read with. */
+export const usualSettings: Settings = {
+  length: 'cm',
+  gaugeOver: '10 cm',
+  decimal: '.',
+  craft: 'crochet',
+  terms: 'US',
+};
 
 /** A column. With `chart`, measures that follow a body chart read that size of it. */
 export interface Size {
@@ -252,8 +264,14 @@ export interface NotionsCell extends CellBase {
 /** A condition that has to hold in every size, and what to say where it does not. */
 export interface CheckCell extends CellBase {
   readonly kind: 'check';
+  /** True or false in a size; with `across`, a value that is looked at across the sizes. */
   readonly condition: string;
   readonly message: string;
+  /**
+   * A formula works within one size. With 'differ' the value has to be another than in the size before it in the
+   * notebook, with 'grow' more; with 'no child' it has to be 0 in a size of a child's or a baby's chart.
+   */
+  readonly across?: 'differ' | 'grow' | 'no child';
 }
 
 export type Cell =

@@ -51,9 +51,28 @@ export function feedsOf(notebook: Notebook): Feeds {
 
 /** Everything that depends on a cell, however far away; nearest first, the cell itself left out. */
 export function downstream(notebook: Notebook, id: string): string[] {
-  const { feeds } = feedsOf(notebook);
+  return reachedFrom(feedsOf(notebook).feeds, id);
+}
+
+/** Everything that a cell depends on, however far away; nearest first, the cell itself left out. */
+export function upstream(notebook: Notebook, id: string): string[] {
+  return reachedFrom(feedsOf(notebook).fedBy, id);
+}
+
+/**
+ * A cell with everything it depends on and everything that depends on it, in the order of the notebook. Two cells that
+ * are both fed by a third are not in each other's chain for that.
+ */
+export function chainOf(notebook: Notebook, id: string): string[] {
+  const chain = new Set([...upstream(notebook, id), id, ...downstream(notebook, id)]);
+  return allCells(notebook)
+    .map((cell) => cell.id)
+    .filter((cell) => chain.has(cell));
+}
+
+function reachedFrom(links: ReadonlyMap<string, ReadonlySet<string>>, id: string): string[] {
   const reached = new Set<string>([id]);
-  for (const at of reached) for (const next of feeds.get(at) ?? []) reached.add(next);
+  for (const at of reached) for (const next of links.get(at) ?? []) reached.add(next);
   reached.delete(id);
   return [...reached];
 }

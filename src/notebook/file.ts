@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { chartNames } from '../craft';
-import { allCells, type Cell, type Notebook } from './document';
+import { allCells, usualSettings, type Cell, type Notebook } from './document';
 import { mostCells, mostSizes } from './edits';
 import { formulaSchema, labelSchema, nameSchema } from './entry';
 import { kinds } from './kinds';
@@ -42,6 +42,8 @@ const notebookSchema = v.object({
     length: v.picklist(['cm', 'in']),
     gaugeOver: v.picklist(['10 cm', '4 in']),
     decimal: v.picklist(['.', ',']),
+    craft: v.optional(v.picklist(['crochet', 'knitting']), usualSettings.craft),
+    terms: v.optional(v.picklist(['US', 'UK']), usualSettings.terms),
   }),
   sizes: v.pipe(
     v.array(

@@ -49,6 +49,8 @@ export interface Kind<C extends Cell = Cell> {
   readonly label: string;
   /** Two sentences: what it is, and when it is used. */
   readonly about: string;
+  /** One small worked example, in a sentence. */
+  readonly example: string;
   /** The fields of the kind in a saved file, beyond those every cell has. */
   readonly schema: GenericSchema;
   fresh(base: { id: string; label: string; name: string }): C;

@@ -1,16 +1,20 @@
+import { untrack } from 'svelte';
 import { SvelteSet } from 'svelte/reactivity';
 import {
   advance,
   apply,
   begin,
   cellById,
+  chainOf,
   describe,
   downstream,
+  feedsOf,
   readFile,
   readFormula,
   redo,
   storedFormula,
   undo,
+  usualSettings,
   writeFile,
   allCells,
   type Cell,
@@ -18,6 +22,8 @@ import {
   type History,
   type Notebook,
   type PieceCell,
+  type Settings,
+  type Size,
 } from '../notebook';
 import { Results, type Answer, type Checked, type Move, type Place } from '../sheet';
 import { summaryOf } from './summary';
@@ -39,6 +45,19 @@ class Version {
   number = $state(0);
 }
 
+/** Something that happens to cells, one version to a cell, so that only what shows that cell looks again. */
+class Versions {
+  readonly #of = new Map<string, Version>();
+
+  at(cell: string): Version {
+    let version = this.#of.get(cell);
+    if (!version) this.#of.set(cell, (version = new Version()));
+    return version;
+  }
+}
+
+type Editing = Spot & { what: 'value' | 'formula' | 'label'; begin?: string };
+
 const markedFor = 2600;
 const largestFile = 10e6;
 
@@ -49,31 +68,96 @@ const largestFile = 10e6;
 export class Desk {
   #history: History = $state.raw(begin(nothing));
   readonly notebook: Notebook = $derived(this.#history.now);
+  // Every place on the leaf follows these two. Derived from the notebook they would have all of them look again at
+  // each edit of any cell; as states that are set to what they were, they tell nobody.
+  #settings: Settings = $state.raw(nothing.settings);
+  #sizes: readonly Size[] = $state.raw(nothing.sizes);
   readonly undoes = $derived(this.#history.past.at(-1)?.what);
   readonly redoes = $derived(this.#history.future.at(-1)?.what);
 
   /** Where the focus is, or was last. */
   spot: Spot | null = $state.raw(null);
-  /** The place that is being edited, and the text its editor begins with. */
-  editing: (Spot & { what: 'value' | 'formula' | 'label'; begin?: string }) | null = $state.raw(null);
+  /** The cell the focus is in, or was in last. */
+  readonly here: string | null = $derived(this.spot?.cell ?? null);
+  /** The cell whose chain alone is shown on the leaf. */
+  onlyChainOf: string | null = $state(null);
+  /** The cells of that chain; null where all cells are shown. */
+  readonly shownCells: ReadonlySet<string> | null = $derived.by(() => {
+    const of = this.onlyChainOf;
+    return of !== null && this.cell(of) ? new Set(chainOf(this.notebook, of)) : null;
+  });
+  #editing: Editing | null = $state.raw(null);
+  readonly #edited = new Versions();
   /** What the last thing done led to, in a sentence, for a screen reader and the foot of the page. */
   said = $state('');
   /** A sentence about something that went wrong and is not on any cell. */
   complaint: string | null = $state(null);
-  /** Whether the first results have arrived. */
+  /** Whether every size has been worked once. */
   worked = $state(false);
   busy = $state(false);
 
   readonly #results = new Results();
-  readonly #versions = new Map<string, Version>();
+  readonly #versions = new Versions();
   #moved = new Map<string, Move>();
   #settling: ReturnType<typeof setTimeout> | undefined;
   #watch = false;
   readonly #follower: Follower;
 
+  get settings(): Settings {
+    return this.#settings;
+  }
+
+  get sizes(): readonly Size[] {
+    return this.#sizes;
+  }
+
+  /** The place that is being edited, and the text its editor begins with. */
+  get editing(): Editing | null {
+    return this.#editing;
+  }
+
+  set editing(editing: Editing | null) {
+    const before = untrack(() => this.#editing);
+    this.#editing = editing;
+    for (const cell of new Set([before?.cell, editing?.cell])) {
+      if (cell !== undefined) this.#edited.at(cell).number++;
+    }
+  }
+
+  /** What is being edited in a cell; reading it makes a component follow that cell and no other. */
+  editingIn(cell: string): Editing | null {
+    void this.#edited.at(cell).number;
+    const editing = untrack(() => this.#editing);
+    return editing?.cell === cell ? editing : null;
+  }
+
   constructor(notebook: Notebook, follower: (desk: Desk) => Follower) {
     this.#follower = follower(this);
     this.#become(begin(notebook));
+  }
+
+  /** The cell that is about to be deleted, once the person has said yes. */
+  removing: string | null = $state(null);
+  /** The cell that is being dragged. */
+  dragging: string | null = $state(null);
+  /** Sections whose cells are not shown. */
+  readonly folded = new SvelteSet<string>();
+
+  /** Deletes a cell that nothing uses; asks first where something does. */
+  askToRemove(cell: string): void {
+    if ((feedsOf(this.notebook).feeds.get(cell)?.size ?? 0) === 0) {
+      this.remove(cell);
+      return;
+    }
+    this.#opened.add(cell);
+    this.removing = cell;
+  }
+
+  remove(cell: string): void {
+    const label = this.cell(cell)?.label;
+    this.removing = null;
+    if (this.do({ do: 'remove cell', cell }) === undefined)
+      this.said = `Deleted ${label}. Undo brings it back.`;
   }
 
   /** Makes an edit. Gives back why not, where it cannot be made; then nothing has changed. */
@@ -122,6 +206,7 @@ export class Desk {
   #turnTo(notebook: Notebook, what: string): void {
     this.editing = null;
     this.spot = null;
+    this.onlyChainOf = null;
     this.complaint = null;
     this.#watch = false;
     this.#become(advance(this.#history, notebook, what));
@@ -168,6 +253,8 @@ export class Desk {
   #become(history: History): void {
     if (history.now !== this.#history.now) this.busy = true;
     this.#history = history;
+    this.#settings = history.now.settings;
+    this.#sizes = history.now.sizes;
     this.#follower.show(history.now);
   }
 
@@ -182,8 +269,9 @@ export class Desk {
     this.#mark(moved, touched);
     for (const cell of touched) this.#version(cell).number++;
     if (moved.size > 0) this.said = summaryOf(this.notebook, [...moved.values()]);
-    this.worked = true;
     this.busy = !this.#follower.settled;
+    // On opening, one size arrives before the others.
+    this.worked ||= !this.busy;
     this.#watch = true;
   }
 
@@ -200,9 +288,7 @@ export class Desk {
   }
 
   #version(cell: string): Version {
-    let version = this.#versions.get(cell);
-    if (!version) this.#versions.set(cell, (version = new Version()));
-    return version;
+    return this.#versions.at(cell);
   }
 
   /** Results of a cell; reading them makes a component follow that cell and no other. */
@@ -241,6 +327,14 @@ export class Desk {
     if (!this.#opened.delete(cell)) this.#opened.add(cell);
   }
 
+  /** How a cell stands to the one in focus: it feeds it, or is fed by it, directly. */
+  linkTo(cell: string): 'feeds' | 'fed' | undefined {
+    if (this.here === null) return undefined;
+    const { feeds, fedBy } = feedsOf(this.notebook);
+    if (fedBy.get(this.here)?.has(cell)) return 'feeds';
+    return feeds.get(this.here)?.has(cell) ? 'fed' : undefined;
+  }
+
   cell(id: string): Cell | undefined {
     return cellById(this.notebook, id);
   }
@@ -248,7 +342,7 @@ export class Desk {
 
 const nothing: Notebook = {
   title: '',
-  settings: { length: 'cm', gaugeOver: '10 cm', decimal: '.' },
+  settings: usualSettings,
   sizes: [{ id: 'one', label: 'One size' }],
   sections: [],
 };

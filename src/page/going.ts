@@ -1,9 +1,13 @@
-import { tick } from 'svelte';
+import { flushSync, tick } from 'svelte';
 import type { Place } from '../sheet';
 import type { Desk } from './desk.svelte';
 
-/** Puts the focus on a place of the leaf, if it is drawn: on its first value, or on its cell's label. */
+/**
+ * Puts the focus on a place of the leaf, if it is drawn: on its first value, or on its cell's label. Where only a chain
+ * is shown and the place is not in it, all is shown again.
+ */
 export function goTo(desk: Desk, place: Place): void {
+  if (desk.shownCells && !desk.shownCells.has(place.cell)) flushSync(() => (desk.onlyChainOf = null));
   desk.spot = { ...place, size: null };
   const target =
     document.querySelector<HTMLElement>(at(place)) ?? document.querySelector<HTMLElement>(at(place.cell));
@@ -19,7 +23,8 @@ export async function returnTo(place: Place, more = ''): Promise<void> {
   await tick();
   const active = document.activeElement;
   if (active && active !== document.body && active.isConnected) return;
-  document.querySelector<HTMLElement>(at(place) + more)?.focus();
+  // It stands where the editor stood: to look whether it has to be scrolled to would only cost a layout.
+  document.querySelector<HTMLElement>(at(place) + more)?.focus({ preventScroll: true });
 }
 
 function at(place: Place | string): string {

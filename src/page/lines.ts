@@ -28,7 +28,7 @@ export interface ValueLine {
 export interface WordsLine {
   readonly line: 'words';
   readonly key: string;
-  readonly says: 'title' | 'cell' | 'stretch' | 'edge' | 'swatch parts';
+  readonly says: 'title' | 'cell' | 'stretch' | 'edge' | 'swatch parts' | 'actions';
   readonly stretch?: PieceStretch;
   readonly edge?: EdgePart;
 }
@@ -51,8 +51,17 @@ export function valueLine(part: Input | Output, rank: ValueLine['rank'] = 'part'
 const title: WordsLine = { line: 'words', says: 'title', key: 'title' };
 const words: WordsLine = { line: 'words', says: 'cell', key: 'words' };
 
-/** The lines of a cell, from the top. `opened` adds the results that are shown only on asking. */
+const actions: WordsLine = { line: 'words', says: 'actions', key: 'actions' };
+
+/**
+ * The lines of a cell, from the top. `opened` adds what is shown only on asking: the other results, what can be
+ * chosen, and what can be done with the cell.
+ */
 export function linesOf(cell: Cell, opened: boolean): Line[] {
+  return opened ? [...bodyOf(cell, true), actions] : bodyOf(cell, false);
+}
+
+function bodyOf(cell: Cell, opened: boolean): Line[] {
   const inputs = inputsOf(cell);
   const outputs = outputsOf(cell).filter(
     (output) => output.shown === 'line' || (opened && output.shown === 'detail'),
@@ -60,13 +69,14 @@ export function linesOf(cell: Cell, opened: boolean): Line[] {
   const all = (parts: readonly (Input | Output)[]): ValueLine[] => parts.map((part) => valueLine(part));
   const lined = all(inputs.filter((input) => !isAside(input)));
   switch (cell.kind) {
-    case 'measure':
     case 'formula':
       return [valueLine(inputs[0]!, 'own')];
+    case 'measure':
+      return [valueLine(inputs[0]!, 'own'), ...(opened ? [words] : [])];
     case 'check':
       return [valueLine(inputs[0]!, 'own'), words];
     case 'ease':
-      return [valueLine(outputs[0]!, 'own'), ...lined, ...all(outputs.slice(1))];
+      return [valueLine(outputs[0]!, 'own'), ...lined, ...(opened ? [words] : []), ...all(outputs.slice(1))];
     case 'fit':
     case 'yarn':
     case 'notions':

@@ -1,6 +1,7 @@
 import {
   isDimension,
   length,
+  plain,
   readCount,
   readGauge,
   readLength,
@@ -38,6 +39,8 @@ export function showNumber(value: number, unit: Unit, settings: Settings, writte
   if (written === 'metres') return writeNumber(value / yarnUnit(settings).cm, { decimal, places: 0 });
   if (sameUnit(unit, length)) return writeLength(value, { unit: settings.length, decimal });
   if (isGauge(unit)) return writeGauge(value, settings.gaugeOver, { decimal });
+  // Endless degrees of freedom, as the sheet holds them.
+  if (sameUnit(unit, plain) && value >= 1e9) return '∞';
   if (isCount(unit)) return writeNumber(value, { decimal, places: isWhole(value) ? 0 : 1 });
   const lengths = unit.length ?? 0;
   const converted = settings.length === 'in' ? value / cmInInch ** lengths : value;
@@ -115,8 +118,9 @@ export function typedNumber(
 
 /** The number at a place: from the results, or, until they arrive, the value that was given. */
 export function numberOf(desk: Desk, cell: string, line: ValueLine, size: string): number | undefined {
-  const worked = desk.results(cell).number(size, cell, line.key);
-  if (worked !== undefined || desk.worked || !line.input) return worked;
+  const results = desk.results(cell);
+  const worked = results.number(size, cell, line.key);
+  if (worked !== undefined || !line.input || results.trouble(size, cell, line.key)) return worked;
   return givenValue(line.input.entry, desk.notebook, size);
 }
 
@@ -149,13 +153,13 @@ export function fromWhere(entry: Entry, notebook: Notebook): string {
 export function textsOf(desk: Desk, cell: string, key: string): { text: string; sizes: string }[] {
   const results = desk.results(cell);
   const told = new Map<string, string[]>();
-  for (const size of desk.notebook.sizes) {
+  for (const size of desk.sizes) {
     const text = results.text(size.id, cell, key);
     if (text !== undefined) told.set(text, [...(told.get(text) ?? []), size.label]);
   }
   return [...told].map(([text, sizes]) => ({
     text,
-    sizes: sizes.length === desk.notebook.sizes.length ? '' : sizes.join(', '),
+    sizes: sizes.length === desk.sizes.length ? '' : sizes.join(', '),
   }));
 }
 
@@ -170,7 +174,7 @@ export interface ToldTrouble {
 export function troublesOf(desk: Desk, cell: string, key: string): ToldTrouble[] {
   const results = desk.results(cell);
   const told = new Map<string, { sizes: string[]; from?: Place }>();
-  for (const size of desk.notebook.sizes) {
+  for (const size of desk.sizes) {
     const trouble = results.trouble(size.id, cell, key);
     // Where the trouble starts in the same cell, it is told there, a few lines above.
     if (!trouble || trouble.from?.cell === cell) continue;
@@ -180,7 +184,7 @@ export function troublesOf(desk: Desk, cell: string, key: string): ToldTrouble[]
   }
   return [...told].map(([message, { sizes, ...rest }]) => ({
     message,
-    sizes: sizes.length === desk.notebook.sizes.length ? '' : sizes.join(', '),
+    sizes: sizes.length === desk.sizes.length ? '' : sizes.join(', '),
     ...rest,
   }));
 }

@@ -1,5 +1,5 @@
 import { charts } from '../craft';
-import type { Cell, Notebook, Size } from '../notebook';
+import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
 import { charted, check, each, even, f, fit, formula, measure, pickUp, piece, swatch, value } from './cells';
 
 /*
@@ -342,7 +342,7 @@ const joins: Cell[] = [
 export function jacket(): Notebook {
   return {
     title: 'Slipway jacket',
-    settings: { length: 'cm', gaugeOver: '10 cm', decimal: '.' },
+    settings: usualSettings,
     sizes,
     sections: [
       { id: 'swatches', label: 'Swatches', cells: swatches },

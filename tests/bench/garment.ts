@@ -1,4 +1,11 @@
-import type { Cell, Entry, FormulaCell, Notebook, Size } from '../../src/notebook/document';
+import {
+  usualSettings,
+  type Cell,
+  type Entry,
+  type FormulaCell,
+  type Notebook,
+  type Size,
+} from '../../src/notebook/document';
 
 /*
  * A garment made up for the bench: chains as a designer writes them, part after part, each part from the one before,
@@ -154,7 +161,7 @@ const lastWidth = 40;
 function notebook(cells: readonly Cell[]): Notebook {
   return {
     title: 'Bench',
-    settings: { length: 'cm', gaugeOver: '10 cm', decimal: '.' },
+    settings: usualSettings,
     sizes,
     sections: [{ id: 'all', label: 'All', cells }],
   };

@@ -35,3 +35,10 @@ export async function settled(page: Page): Promise<void> {
 export async function plotted(page: Page): Promise<Plotted> {
   return page.$eval('figure canvas', (canvas) => (canvas as unknown as { plotted(): Plotted }).plotted());
 }
+
+/** Puts a starter on the desk whose label begins so. */
+export async function begin(page: Page, label: string): Promise<void> {
+  await page.getByRole('button', { name: 'Starters' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: label }).first().click();
+  await settled(page);
+}

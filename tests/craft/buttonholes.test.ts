@@ -75,3 +75,18 @@ test('the number of holes that is said to fit does fit, and one more does not', 
     { numRuns: 2000 },
   );
 });
+
+test('where one buttonhole would fit, it is said of one', () => {
+  expect(() => buttonholes({ length: 5, ends: 1, count: 2, width: 3 })).toThrow(
+    '2 buttonholes of 3 with 1 at each end take at least 9 stitches, and the band has 5; 1 buttonhole would fit.',
+  );
+  expect(() => buttonholes({ length: 4, ends: 1, count: 1, width: 3 })).toThrow(
+    /^1 buttonhole of 3 .* not one/,
+  );
+});
+
+test('a million buttonholes are laid out, and one more is refused', () => {
+  const million = { length: 1_999_999, ends: 0, width: 1 };
+  expect(buttonholes({ ...million, count: 1_000_000 }).starts.at(-1)).toBe(1_999_999);
+  expect(() => buttonholes({ ...million, count: 1_000_001 })).toThrow('1000000 are the most');
+});

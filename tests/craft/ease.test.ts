@@ -23,6 +23,9 @@ describe('finished measurement', () => {
   test('an ease is one or the other', () => {
     expect(() => finished(90, {} as never)).toThrow('either a length in cm or a per cent');
     expect(() => finished(90, { length: 1, percent: 1 })).toThrow('either a length in cm or a per cent');
+    expect(() => finished(90, null as never)).toThrow('either a length in cm or a per cent');
+    expect(() => finished(90, 8 as never)).toThrow('either a length in cm or a per cent');
+    expect(() => finished(90, undefined as never)).toThrow('either a length in cm or a per cent');
   });
 });
 

@@ -73,6 +73,24 @@ describe('several repeats at once', () => {
     );
   });
 
+  test('of repeats that never meet one is changed by the difference of what they leave over, whichever leaves more', () => {
+    const why = (...repeats: Repeat[]) => {
+      try {
+        fitCount(100, repeats, 'nearest');
+      } catch (error) {
+        return (error as CraftError).message;
+      }
+      return 'they meet';
+    };
+    expect(why(of(4, 1), of(8, 3))).toMatch(
+      /a multiple of 4 plus 1 and a multiple of 8 plus 3: the first is always 1 more than a multiple of 4, the second always 3 more .* by 2, or drop one\.$/,
+    );
+    expect(why(of(8, 3), of(4, 1))).toMatch(/always 3 more .* always 1 more .* by 2, or drop one\.$/);
+    expect(why(of(6, 0), of(8, -3))).toMatch(
+      /^No count is both a multiple of 6 and a multiple of 8 minus 3: the first is always a multiple of 2, the second always 1 more .* by 1, or drop one\.$/,
+    );
+  });
+
   test('an even count and a multiple of 8 plus 3 never meet', () => {
     expect(() => fitCount(77, [of(8, 3)], 'nearest', 'even')).toThrow(
       /No count is both a multiple of 8 plus 3 and an even count/,
@@ -139,6 +157,16 @@ describe('against counting through every number', () => {
       { numRuns: 3000 },
     );
   });
+});
+
+test('a million million stitches are still a count', () => {
+  expect(fitCount(1e12, [], 'nearest')).toEqual({ count: 1e12, below: 1e12, above: 1e12, off: 0 });
+});
+
+test('a repeat that is missing has no multiple', () => {
+  expect(() => fitCount(50, [undefined as unknown as Repeat], 'nearest')).toThrow(
+    'The multiple of a repeat has to be a number; it is missing.',
+  );
 });
 
 test('a target that is no count is refused', () => {

@@ -39,6 +39,12 @@ describe('motifs in plain fabric', () => {
   });
 });
 
+test('more than a million ways are handed back, whether gaps or motifs are what is many', () => {
+  const many = { motif: 1, edge: 0, worked: 'round' as const };
+  expect(() => fitMotifs({ ...many, gap: { least: 0, most: 2e6 }, target: 1e10 })).toThrow('narrow the gap');
+  expect(() => fitMotifs({ ...many, gap: { least: 0, most: 2e7 }, target: 2e6 })).toThrow('narrow the gap');
+});
+
 test('the five are those that trying every way finds', () => {
   const size = (min: number, max: number) => fc.integer({ min, max });
   fc.assert(

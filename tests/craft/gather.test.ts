@@ -127,6 +127,13 @@ test('whatever the counts, k falls strictly, every round decreases, and the coun
   );
 });
 
+test('2000 stitches and 40 rounds are the most that is searched through', () => {
+  expect(plan(2000, 1999, 1)).toEqual([999]);
+  expect(plan(41, 1, 40)).toEqual(Array.from({ length: 40 }, (_, round) => 39 - round));
+  expect(() => gather({ from: 2001, to: 2000, rounds: 1 })).toThrow('at most 2000 stitches');
+  expect(() => gather({ from: 50, to: 1, rounds: 41 })).toThrow('at most 40 rounds');
+});
+
 test('the greatest gathering that is worked out takes less than a second', () => {
   for (const [to, rounds] of [
     [666, 4],

@@ -10,6 +10,15 @@ describe('one reading', () => {
     expect(gauge.dof).toBe(Infinity);
   });
 
+  test('1 stitch over 49 cm is as sure as half a stitch in 49 cm, though 1 / 49 × 49 is not quite 1', () => {
+    expect((1 / 49) * 49).not.toBe(1);
+    expect(gaugeOf([{ count: 1, over: 49 }])).toEqual({
+      perCm: 1 / 49,
+      u: expect.closeTo(0.5 / Math.sqrt(3) / 49, 15),
+      dof: Infinity,
+    });
+  });
+
   test('a reading over twice the length is twice as sure', () => {
     const short = gaugeOf([{ count: 14, over: 10 }]);
     const long = gaugeOf([{ count: 28, over: 20 }]);

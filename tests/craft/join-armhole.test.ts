@@ -63,3 +63,21 @@ describe('how a sleeve lies', () => {
     expect(armholeFit({ count: 109, stitchesPerCm: 1, armhole: 100, within: 0.1 }).holds).toBe(true);
   });
 });
+
+describe('the least and the greatest armhole', () => {
+  const none = { sideRows: 0, pick: 1, of: 1, underarm: 0, seam: 0 };
+
+  test('is a stitch, and a million million', () => {
+    expect(joinArmhole({ ...none, underarm: 1 })).toBe(1);
+    expect(joinArmhole({ ...none, underarm: 1e12 })).toBe(1e12);
+    expect(() => joinArmhole({ ...none, underarm: 1e12, seam: 1 })).toThrow(
+      'The armhole would have 1000000000001 stitches',
+    );
+  });
+});
+
+test('a sleeve as wide as its armhole is said to lie flat', () => {
+  expect(armholeFit({ count: 56, stitchesPerCm: 1.4, armhole: 40 }).message).toBe(
+    'The sleeve is 40 cm where the armhole is 40 cm: it lies flat.',
+  );
+});

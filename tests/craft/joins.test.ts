@@ -65,3 +65,25 @@ test('a join holds where all its counts are the same and only there, and every c
     { numRuns: 2000 },
   );
 });
+
+test('one stitch and one row are said as one', () => {
+  const said = (by: Join['by'], count: number) => checkJoins([join(by, count, count)])[0]!.message;
+  expect(said('stitch', 1)).toBe('Shoulder matches: 1 stitch on every side.');
+  expect(said('row', 1)).toBe('Shoulder matches: 1 row on every side.');
+  expect(said('row', 2)).toBe('Shoulder matches: 2 rows on every side.');
+});
+
+test('a join and a side without a name are called a join and a side', () => {
+  const sides = [{ count: 3 }, { count: 4 }];
+  expect(checkJoins([{ by: 'row', sides } as never])).toEqual([
+    {
+      name: 'A join',
+      holds: false,
+      message: 'A join does not match row for row: a side has 3 rows, a side 4, which is 1 more.',
+    },
+  ]);
+  expect(() => checkJoins([undefined as never])).toThrow('What A join is matched by has to be');
+  expect(() => checkJoins([{ name: 'Hem', by: 'row', sides: [undefined, undefined] } as never])).toThrow(
+    'The count of a side in Hem has to be a number; it is missing.',
+  );
+});

@@ -47,3 +47,10 @@ test('pieces are the sites that are met walking the edge in steps', () => {
     { numRuns: 3000 },
   );
 });
+
+test('a single piece may go to the last site, and as much again may be lost in cutting', () => {
+  expect(notionsFor({ sites: 5, everyNth: 1, startAt: 5, lengthEach: 100, waste: 1 })).toEqual({
+    pieces: 1,
+    metres: 2,
+  });
+});

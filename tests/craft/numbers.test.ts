@@ -4,6 +4,7 @@ import { CraftError } from '../../src/craft/craft-error';
 import {
   cm,
   finite,
+  grams,
   heightOf,
   listed,
   minus,
@@ -111,6 +112,20 @@ describe('the float edge', () => {
     expect(same(0.1 + 0.2, 0.3)).toBe(true);
     expect(same(0.3, 0.3001)).toBe(false);
   });
+
+  test('the edge is a part in a thousand million of a great number, and as much of 1 below it', () => {
+    expect(whole(1e6 + 5e-4)).toBe(1e6);
+    expect(whole(1e6 + 5e-3)).toBe(1e6 + 5e-3);
+    expect(whole(-1e6 - 5e-4)).toBe(-1e6);
+    expect(whole(1e-9)).toBe(0);
+    expect(whole(2e-9)).toBe(2e-9);
+    expect(same(1e6, 1e6 + 5e-4)).toBe(true);
+    expect(same(1e6, 1e6 + 5e-3)).toBe(false);
+    expect(same(-1e6, -1e6 - 5e-4)).toBe(true);
+    expect(same(0, 1e-9)).toBe(true);
+    expect(same(0, 2e-9)).toBe(false);
+    expect(same(5, -5)).toBe(false);
+  });
 });
 
 describe('guards', () => {
@@ -172,6 +187,55 @@ describe('guards', () => {
     refused(() => listed([], 'The readings', 1), 'too-few', /1 or more/);
     refused(() => listed([1, 2, 3], 'The readings', 0, 2), 'too-many', /2 are the most/);
     expect(listed([1, 2], 'The readings')).toEqual([1, 2]);
+  });
+
+  test('a million million and a millionth of a millionth are the last that are taken', () => {
+    expect(finite(1e12, 'The length')).toBe(1e12);
+    expect(finite(-1e12, 'The ease')).toBe(-1e12);
+    refused(() => finite(-1e13, 'The ease'), 'too-large', /less than minus a million million/);
+    expect(positive(1e-12, 'The gauge')).toBe(1e-12);
+    refused(() => positive(9e-13, 'The gauge'), 'too-small', /next to nothing/);
+    expect(cm(1e-12, 'The width')).toBe(1e-12);
+    expect(grams(1e12, 'The weight')).toBe(1e12);
+  });
+
+  test('0 is a number, a reserve and a count of rows, but no count of stitches', () => {
+    for (const zero of [0, -0]) {
+      expect(Object.is(finite(zero, 'The ease'), 0)).toBe(true);
+      expect(Object.is(notNegative(zero, 'The reserve'), 0)).toBe(true);
+      expect(Object.is(wholeNumber(zero, 'The plus'), 0)).toBe(true);
+    }
+    expect(wholeCount(0, 'The motifs')).toBe(0);
+    expect(rows(0, 'The rows')).toBe(0);
+    refused(() => rows(-1, 'The rows'), 'too-few', /0 or more; it is -1/);
+    refused(() => rows(1, 'The rows', 2), 'too-few', /2 or more; it is 1/);
+    refused(() => stitches(0, 'The count'), 'too-few', /1 or more; it is 0/);
+    expect(stitches(0, 'The count', 0)).toBe(0);
+  });
+
+  test('a list may be as short and as long as is told, and a million long unless told', () => {
+    expect(listed([1, 2], 'The readings', 2, 2)).toEqual([1, 2]);
+    expect(listed([], 'The readings')).toEqual([]);
+    expect(listed(Array<number>(1_000_000), 'The rows')).toHaveLength(1_000_000);
+    refused(() => listed(Array<number>(1_000_001), 'The rows'), 'too-many', /1000000 are the most/);
+  });
+
+  test('what is missing is said to be missing, and words are quoted, the first 40 letters of them', () => {
+    expect(said(undefined)).toBe('missing');
+    expect(said(null)).toBe('missing');
+    expect(said(true)).toBe('not a number');
+    expect(said(NaN)).toBe('not a number');
+    expect(said('x'.repeat(50))).toBe(`"${'x'.repeat(40)}"`);
+  });
+
+  test('the greatest and the smallest numbers are said in words, on both sides of 0', () => {
+    expect(said(Infinity)).toBe('endless');
+    expect(said(1e12)).toBe('1000000000000');
+    expect(said(-1e12)).toBe('-1000000000000');
+    expect(said(-1e13)).toBe('less than minus a million million');
+    expect(said(1e-6)).toBe('0.000001');
+    expect(said(9e-7)).toBe('next to nothing');
+    expect(said(-0)).toBe('0');
   });
 
   test('numbers are said with 6 digits, and counts in full', () => {

@@ -68,6 +68,14 @@ test('a stretch of nothing takes nothing', () => {
   });
 });
 
+test('an edge of a single stitch has a band of one', () => {
+  expect(pickUpEdge([tops(1), tops(0)])).toEqual({ total: 1, perStretch: [1, 0], unfitted: 1 });
+});
+
+test('a stretch that is missing is said by its number', () => {
+  expect(() => pickUpEdge([tops(4), undefined as unknown as EdgeStretch])).toThrow('The kind of stretch 2');
+});
+
 test('an edge without a stitch is refused', () => {
   expect(() => pickUpEdge([tops(0), rows(0, 1, 1)])).toThrow('give at least one stretch');
   expect(() => pickUpEdge([])).toThrow('The stretches of the edge are missing');
@@ -77,6 +85,7 @@ test('an edge without a stitch is refused', () => {
 });
 
 test('more stitches than can be told apart are refused', () => {
+  expect(pickUpEdge([tops(100_000_000)]).total).toBe(100_000_000);
   expect(pickUpEdge([tops(50_000_000), tops(49_999_999)]).perStretch).toEqual([50_000_000, 49_999_999]);
   expect(() => pickUpEdge([tops(1_000_000_000), tops(1)])).toThrow('at most 100000000 can be shared out');
   expect(() =>

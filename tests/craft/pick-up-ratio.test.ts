@@ -40,7 +40,27 @@ test('two ratios equally near: the one over fewer rows (5 of 12 lies midway betw
   expect(pickUpRatio({ stitchesPerCm: 5, rowsPerCm: 12, most: 3 })).toMatchObject({ pick: 1, of: 2 });
 });
 
+test('of 1 of 2 and 2 of 3, equally near 7 of 12, the one over fewer rows is the lesser', () => {
+  expect(pickUpRatio({ stitchesPerCm: 7, rowsPerCm: 12, most: 3 })).toMatchObject({ pick: 1, of: 2 });
+});
+
+test('a ratio within a thousand millionth is exact: 33461 of 47321 for the root of a half', () => {
+  expect(pickUpRatio({ stitchesPerCm: Math.SQRT1_2, rowsPerCm: 1, most: 1_000_000 })).toEqual({
+    pick: 33_461,
+    of: 47_321,
+    off: 0,
+  });
+});
+
+test('a million stitches to a row, and a million rows to a stitch, are the farthest that are followed', () => {
+  expect(pickUpRatio({ stitchesPerCm: 1e6, rowsPerCm: 1 })).toEqual({ pick: 1e6, of: 1, off: 0 });
+  expect(pickUpRatio({ stitchesPerCm: 1e-6, rowsPerCm: 1 })).toMatchObject({ pick: 1, of: 8 });
+});
+
 test('gauges that do not belong together are refused with what to check', () => {
+  expect(() => pickUpRatio({ stitchesPerCm: 1e-3, rowsPerCm: 1e9 })).toThrow('check that both are per cm');
+  expect(() => pickUpRatio({ stitchesPerCm: 1, rowsPerCm: 1_000_001 })).toThrow('do not go together');
+  expect(() => pickUpRatio({ stitchesPerCm: 1_000_001, rowsPerCm: 1 })).toThrow('do not go together');
   expect(() => pickUpRatio({ stitchesPerCm: 1e9, rowsPerCm: 1e-3 })).toThrow('check that both are per cm');
 });
 

@@ -51,6 +51,11 @@ test('equal segments are one group, however many they are', () => {
   expect(() => groups(1_000_000_000, 700_000_001)).toThrow('1000000 are the most');
 });
 
+test('a million unequal segments are laid out: one stitch more than there are rows goes into one of them', () => {
+  const twos = groups(1_000_000, 1_000_001).filter(({ pick }) => pick === 2);
+  expect(twos).toEqual([{ pick: 2, skip: 0 }]);
+});
+
 describe('whatever the counts', () => {
   const counts = fc.tuple(fc.integer({ min: 1, max: 1500 }), fc.integer({ min: 1, max: 1500 }));
   const each = (list: { pick: number; skip: number; times?: number }[]) =>

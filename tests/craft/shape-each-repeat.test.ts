@@ -49,3 +49,8 @@ test('a count that fits a multiple of m plus n fits a multiple of m + by plus n 
     { numRuns: 3000 },
   );
 });
+
+test('repeats of a single stitch each can grow, and repeats of two can lose one', () => {
+  expect(shapeEachRepeat({ count: 6, repeats: 6, by: 1 })).toBe(12);
+  expect(() => shapeEachRepeat({ count: 12, repeats: 6, by: -2 })).toThrow('at most 1 can go from each');
+});

@@ -30,3 +30,23 @@ test('a swatch of 10 cm that pulls out to 14 stretches 1.4 times; one that shrin
   expect(stretchOf({ relaxed: 10, stretched: 14 })).toBe(1.4);
   expect(() => stretchOf({ relaxed: 14, stretched: 10 })).toThrow('measure it relaxed first');
 });
+
+test('what passes and what does not is said with both measurements', () => {
+  expect(passes({ count: 60, stitchesPerCm: 1.5, stretch: 1.4, body: 55 }).message).toBe(
+    'The opening stretches to 56 cm and passes 55 cm.',
+  );
+  expect(passes({ count: 60, stitchesPerCm: 1.5, stretch: 1.4, body: 57 }).message).toBe(
+    'The opening stretches to 56 cm, short of the 57 cm that have to pass: 62 stitches would do, or a stretchier fabric, or a fastening.',
+  );
+});
+
+test('a fabric that does not give stretches 1 time its width, and none stretches a thousand times and more', () => {
+  expect(stretchOf({ relaxed: 10, stretched: 10 })).toBe(1);
+  expect(stretchOf({ relaxed: 1, stretched: 1000 })).toBe(1000);
+  expect(() => stretchOf({ relaxed: 1, stretched: 1001 })).toThrow('not to 1001 times');
+  expect(() => stretchOf({ relaxed: 10, stretched: 9.99 })).toThrow('not to 0.999 times');
+});
+
+test('an opening for next to nothing still is one stitch', () => {
+  expect(passes({ count: 1, stitchesPerCm: 0.0001, stretch: 1, body: 0.000001 }).least).toBe(1);
+});

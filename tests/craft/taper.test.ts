@@ -94,6 +94,9 @@ describe('what cannot be worked', () => {
   });
 
   test('a count below one stitch is not offered', () => {
+    expect(() => taper({ from: 5, to: 2, over: 40, perRow: 2, every: 1, ...plain })).toThrow(
+      'end on 3 or 1, or start 1 nearer',
+    );
     expect(() => taper({ from: 5, to: 1, over: 40, perRow: 3, every: 1, ...plain })).toThrow(
       'end on 2, or start 1 nearer',
     );
@@ -106,6 +109,12 @@ describe('what cannot be worked', () => {
     expect(
       taper({ from: 63, to: 43, over: 25, perRow: 2, every: 2, before: 2, after: 3 }).shapingRows,
     ).toHaveLength(10);
+  });
+
+  test('only ways out that there are are named: without plain rows there are none to leave out', () => {
+    expect(() => taper({ from: 63, to: 43, over: 9, perRow: 2, every: 1, ...plain })).toThrow(
+      'From 63 to 43 takes 10 shaping rows, too many for 9 rows: 10 rows would do. Or shape more stitches on a row, or change the count by less.',
+    );
   });
 
   test('more plain rows than rows are refused', () => {

@@ -72,5 +72,13 @@ describe('independent parts', () => {
   test('a part that is no uncertainty is refused', () => {
     expect(() => combineUncertainty([{ u: -1, dof: 1 }])).toThrow('0 or more; not -1');
     expect(() => combineUncertainty([{ u: 1, dof: 0 }])).toThrow('Degrees of freedom are 1 or more');
+    expect(() => combineUncertainty([{ u: Infinity, dof: 1 }])).toThrow('0 or more; not endless');
+    expect(() => combineUncertainty([undefined as never])).toThrow('0 or more; not missing');
+  });
+
+  test('without a gauge there is neither a width nor a count', () => {
+    const gauge = undefined as never;
+    expect(() => widthUncertainty({ count: 14, gauge })).toThrow('The gauge has to be a number');
+    expect(() => countUncertainty({ width: 10, uWidth: 0, gauge })).toThrow('it is missing.');
   });
 });

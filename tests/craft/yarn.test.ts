@@ -53,6 +53,18 @@ describe('yarn by area', () => {
     });
   });
 
+  test('as much again may be kept in reserve, and no more', () => {
+    const swatch = { area: 10, grams: 1 };
+    expect(yarnFor({ area: 1000, swatch, reserve: 1 }).grams).toBe(200);
+    expect(() => yarnFor({ area: 1000, swatch, reserve: 1.01 })).toThrow('more than the yarn itself');
+  });
+
+  test('without a swatch there is nothing to weigh the fabric by', () => {
+    expect(() => yarnFor({ area: 1000 } as never)).toThrow(
+      'The area of the swatch has to be a number; it is missing.',
+    );
+  });
+
   test('a reserve of 10 is taken for 10 % typed as a number, and refused', () => {
     expect(() => yarnFor({ area: 100, swatch: { area: 10, grams: 1 }, reserve: 10 })).toThrow('0.1 for 10 %');
   });
@@ -122,6 +134,26 @@ describe('yarn pooled over fabrics', () => {
         { yarn: 'blue', grams: 20, ball: { grams: 100, metres: 200 } },
       ]),
     ).toThrow('A ball of blue is given as 50 g with 100 m and as 100 g with 200 m');
+  });
+
+  test('balls that differ in their weight alone, or in their length alone, are two balls', () => {
+    const poolWith = (other: typeof ball) => () =>
+      poolYarn([
+        { yarn: 'blue', grams: 130, ball },
+        { yarn: 'blue', grams: 20, ball: other },
+      ]);
+    expect(poolWith({ grams: 50, metres: 110 })).toThrow('as 50 g with 100 m and as 50 g with 110 m');
+    expect(poolWith({ grams: 60, metres: 100 })).toThrow('as 50 g with 100 m and as 60 g with 100 m');
+    expect(poolWith({ ...ball })).not.toThrow();
+  });
+
+  test('a yarn without a name is the yarn, and what is missing of it is said', () => {
+    const unnamed = { grams: 10, ball } as never;
+    expect(poolYarn([unnamed])).toEqual([{ yarn: '', grams: 10, metres: 20, balls: 1 }]);
+    expect(() => poolYarn([undefined as never])).toThrow('The weight of the yarn has to be a number');
+    expect(() => poolYarn([{ yarn: 'blue', grams: 10 } as never])).toThrow(
+      'The weight of a ball of blue has to be a number; it is missing.',
+    );
   });
 
   test('nothing pooled is nothing', () => {

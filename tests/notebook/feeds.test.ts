@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import {
+  allCells,
   apply,
+  chainOf,
   changesBetween,
   downstream,
   feedsOf,
   nothingChanged,
+  upstream,
   type Notebook,
 } from '../../src/notebook';
 import { jacket } from '../../src/starters';
@@ -35,6 +38,63 @@ describe('what a cell feeds', () => {
     const { feeds, fedBy } = feedsOf(start);
     for (const [id, sources] of fedBy) for (const source of sources) expect(feeds.get(source)).toContain(id);
     for (const [id, fed] of feeds) for (const target of fed) expect(fedBy.get(target)).toContain(id);
+  });
+});
+
+describe('what a cell is fed by', () => {
+  it('the back stitches by the bust, its ease and the body swatch, and not by the sleeve’s', () => {
+    const reached = upstream(start, 'back-sts');
+    expect(reached).toEqual(expect.arrayContaining(['bust', 'finished-bust', 'body']));
+    expect(reached).not.toContain('sleeve-fabric');
+    expect(reached).not.toContain('back-sts');
+  });
+
+  it('is told nearest first', () => {
+    const reached = upstream(start, 'back-sts');
+    const near = feedsOf(start).fedBy.get('back-sts')!;
+    expect(new Set(reached.slice(0, near.size))).toEqual(near);
+  });
+
+  it('is, however far, what it depends on: one is upstream of another where that is downstream of it', () => {
+    const ids = allCells(start).map((cell) => cell.id);
+    const up = new Set(ids.flatMap((id) => upstream(start, id).map((source) => `${source} > ${id}`)));
+    const down = new Set(ids.flatMap((id) => downstream(start, id).map((target) => `${id} > ${target}`)));
+    expect(up.size).toBeGreaterThan(ids.length);
+    expect(up).toEqual(down);
+  });
+});
+
+describe('the chain of a cell', () => {
+  it('is what it is fed by, itself and what it feeds, in the order of the notebook', () => {
+    const chain = chainOf(start, 'back-sts');
+    expect(new Set(chain)).toEqual(
+      new Set([...upstream(start, 'back-sts'), 'back-sts', ...downstream(start, 'back-sts')]),
+    );
+    const order = allCells(start).map((cell) => cell.id);
+    expect(chain).toEqual(order.filter((id) => chain.includes(id)));
+  });
+
+  it('leaves out what is only fed by the same: the bust’s chain has no swatch that is beside it', () => {
+    expect(chainOf(start, 'bust')).toContain('back');
+    expect(chainOf(start, 'bust')).not.toContain('body');
+  });
+
+  it('of cells that feed each other in a circle is finite, and has each once', () => {
+    const round: Notebook = {
+      ...start,
+      sections: [
+        {
+          id: 's',
+          label: 'S',
+          cells: [
+            { kind: 'formula', id: 'a', label: 'A', name: 'a', formula: 'b' },
+            { kind: 'formula', id: 'b', label: 'B', name: 'b', formula: 'a' },
+          ],
+        },
+      ],
+    };
+    expect(chainOf(round, 'a')).toEqual(['a', 'b']);
+    expect(upstream(round, 'a')).toEqual(['b']);
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readFile, writeFile } from '../../src/notebook';
+import { cellById, readFile, writeFile } from '../../src/notebook';
 import { jacket, starters } from '../../src/starters';
 
 const problem = (text: string): string => {
@@ -54,6 +54,30 @@ describe('a file', () => {
     const said = problem(altered(change));
     expect(said).toContain('damaged');
     expect(said).toContain(where);
+  });
+
+  it('from before the craft and its terms were kept opens as crochet in US terms', () => {
+    const older = altered((file) => {
+      delete file.notebook.settings.craft;
+      delete file.notebook.settings.terms;
+    });
+    expect(readFile(older)).toEqual({ notebook: jacket() });
+    expect(jacket().settings).toMatchObject({ craft: 'crochet', terms: 'US' });
+  });
+
+  it('keeps its craft and terms, and refuses others', () => {
+    const said = (settings: object) =>
+      altered((file) => (file.notebook.settings = { ...file.notebook.settings, ...settings }));
+    const read = readFile(said({ craft: 'knitting', terms: 'UK' }));
+    expect('notebook' in read && read.notebook.settings).toMatchObject({ craft: 'knitting', terms: 'UK' });
+    expect(problem(said({ terms: 'elsewhere' }))).toContain('terms');
+  });
+
+  it('keeps how a check looks across the sizes, and refuses another way', () => {
+    const across = (how: unknown) => altered((file) => (cell(file, 'shoulders').across = how));
+    const read = readFile(across('differ'));
+    expect('notebook' in read && cellById(read.notebook, 'shoulders')).toHaveProperty('across', 'differ');
+    expect(problem(across('shrink'))).toContain('across');
   });
 
   it('keeps a formula that is wrong, to be put right', () => {

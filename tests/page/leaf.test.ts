@@ -1,10 +1,16 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { cellById, type Notebook } from '../../src/notebook';
 import Leaf from '../../src/page/Leaf.svelte';
 import { jacket } from '../../src/starters';
 import { deskWith } from './desk';
+
+/** The field that is being typed in, once it is there. */
+async function openField(): Promise<HTMLInputElement> {
+  await vi.waitFor(() => expect(document.activeElement).toBeInstanceOf(HTMLInputElement));
+  return document.activeElement as HTMLInputElement;
+}
 
 async function open(notebook: Notebook = jacket()) {
   const { desk, settled } = deskWith(notebook);
@@ -15,7 +21,7 @@ async function open(notebook: Notebook = jacket()) {
   const retype = async (name: string | RegExp, text: string): Promise<void> => {
     place(name).focus();
     await user.keyboard('{Enter}');
-    await user.clear(screen.getByRole('textbox'));
+    await user.clear(await openField());
     await user.keyboard(text);
   };
   return { desk, settled, user, place, retype };
@@ -69,7 +75,7 @@ describe('a formula', () => {
     await retype(/^Formula of Body length/, 'back_waist_length + 14');
     await user.keyboard('{Enter}');
     expect((await screen.findByRole('alert')).textContent).toMatch(/14 of what/);
-    await user.clear(screen.getByRole('textbox'));
+    await user.clear(await openField());
     await user.keyboard('back_waist_length + CM(10){Enter}');
     await settled();
     expect(cellById(desk.notebook, 'body-length')).toHaveProperty('formula', 'back_waist_length + CM(10)');
@@ -96,7 +102,7 @@ describe('a name', () => {
     await retype(/^Bust is called bust/, 'cuff');
     await user.keyboard('{Enter}');
     expect((await screen.findByRole('alert')).textContent).toMatch(/is taken by "Round of the cuff"/);
-    await user.clear(screen.getByRole('textbox'));
+    await user.clear(await openField());
     await user.keyboard('chest{Enter}');
     await settled();
     expect(place('Formula of Finished bust, body: = chest')).toBeDefined();

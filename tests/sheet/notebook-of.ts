@@ -1,4 +1,12 @@
-import type { Cell, FormulaCell, Measure, Notebook, Size, Swatch } from '../../src/notebook/document';
+import {
+  usualSettings,
+  type Cell,
+  type FormulaCell,
+  type Measure,
+  type Notebook,
+  type Size,
+  type Swatch,
+} from '../../src/notebook/document';
 
 /** A notebook of some cells, in sizes that follow the women's chart unless told. */
 export function notebookOf(
@@ -7,7 +15,7 @@ export function notebookOf(
 ): Notebook {
   return {
     title: '',
-    settings: { length: 'cm', gaugeOver: '10 cm', decimal: '.' },
+    settings: usualSettings,
     sizes,
     sections: [{ id: 'all', label: '', cells }],
   };

@@ -13,36 +13,27 @@ const motifs = [
 ];
 
 /** Counts and gauges, and the counts that repeats and motifs allow. */
-export const counts: Listed[] = [
+export const counts = [
   {
     name: 'STS',
     arguments: [given('number', plain)],
     gives: stitches,
-    about: 'A number of stitches.',
-    example: 'STS(2)',
   },
   {
     name: 'ROWS',
     arguments: [given('number', plain)],
     gives: rows,
-    about: 'A number of rows or rounds.',
-    example: 'ROWS(6)',
   },
   {
     name: 'GAUGE',
     arguments: [given('count', 'any'), given('over', length)],
     repeats: true,
     gives: 'any',
-    about:
-      'Stitches or rows to the length, from one reading of a swatch or several: all counts over all lengths.',
-    example: 'GAUGE(STS(14); CM(10))',
   },
   {
     name: 'GUESSGAUGE',
     arguments: [given('gauge', 'any'), given('hook', length), given('other hook', length)],
     gives: 'any',
-    about: 'A guess at the gauge with another hook or other needles, until a swatch takes its place.',
-    example: 'GUESSGAUGE(body_sts; MM(6.5); MM(5.5))',
   },
   {
     name: 'FABRIC',
@@ -53,9 +44,6 @@ export const counts: Listed[] = [
     ],
     repeats: true,
     gives: 'fabric',
-    about:
-      'A fabric, as the stretches of a piece need it; where rows differ in height, with the height of each row of a repeat.',
-    example: 'FABRIC(body_sts; body_rows)',
   },
   {
     name: 'FITREPEAT',
@@ -66,9 +54,6 @@ export const counts: Listed[] = [
       optional('"nearest", "up" or "down"', 'text'),
     ],
     gives: 'any',
-    about:
-      'The count nearest to the wanted one that is a multiple of the repeat plus the edge; or the next up, or down.',
-    example: 'FITREPEAT(finished_back * body_sts; 8; 3)',
   },
   {
     name: 'FITREPEATS',
@@ -81,9 +66,6 @@ export const counts: Listed[] = [
     ],
     repeats: true,
     gives: 'any',
-    about:
-      'A count that fits several repeats at once, such as lace over rib, and is odd or even where that is wanted.',
-    example: 'FITREPEATS(finished_bust / 2 * body_sts; "nearest"; "odd"; 8; 3; 6; 1)',
   },
   {
     name: 'FITCHAIN',
@@ -96,8 +78,6 @@ export const counts: Listed[] = [
       given('"counts" or "does not count"', 'text'),
     ],
     gives: stitches,
-    about: 'The stitches of the first row where the multiple is given for the foundation chain.',
-    example: 'FITCHAIN(finished_bust / 2 * body_sts; 8; 4; "nearest"; STS(1); "does not count")',
   },
   {
     name: 'FOUNDATIONCHAIN',
@@ -107,38 +87,26 @@ export const counts: Listed[] = [
       given('"counts" or "does not count"', 'text'),
     ],
     gives: stitches,
-    about: 'The chains to make for a first row, with its turning chain, which may count as a stitch.',
-    example: 'FOUNDATIONCHAIN(back_sts; STS(3); "counts")',
   },
   {
     name: 'ROUNDCOUNT',
     arguments: [given('wanted', 'any'), optional('"nearest", "up", "down", "even" or "odd"', 'text')],
     gives: 'any',
-    about:
-      'A whole count from a wanted one: the nearest, the next up or down, or the nearest even or odd one.',
-    example: 'ROUNDCOUNT(sleeve_length * cuff_rows; "even")',
   },
   {
     name: 'FITMOTIFS',
     arguments: motifs,
     gives: stitches,
-    about:
-      'The stitches of motifs set in plain fabric that come near a count: of the five nearest ways, the first or the one told.',
-    example: 'FITMOTIFS(finished_bust / 2 * body_sts; STS(10); STS(2); STS(4); STS(1); "flat")',
   },
   {
     name: 'MOTIFS',
     arguments: motifs,
     gives: plain,
-    about: 'How many motifs FITMOTIFS sets.',
-    example: 'MOTIFS(finished_bust / 2 * body_sts; STS(10); STS(2); STS(4); STS(1); "flat")',
   },
   {
     name: 'MOTIFGAP',
     arguments: motifs,
     gives: stitches,
-    about: 'The plain stitches FITMOTIFS leaves between two motifs.',
-    example: 'MOTIFGAP(finished_bust / 2 * body_sts; STS(10); STS(2); STS(4); STS(1); "flat"; 2)',
   },
   {
     name: 'NARROWMOTIFS',
@@ -151,8 +119,5 @@ export const counts: Listed[] = [
       given('"flat" or "round"', 'text'),
     ],
     gives: stitches,
-    about:
-      'The count once every gap between motifs has lost a stitch; the gap must not become less than its least.',
-    example: 'NARROWMOTIFS(6; STS(10); STS(4); STS(2); STS(1); "flat")',
   },
-];
+] as const satisfies readonly Listed[];

@@ -14,8 +14,8 @@ export const families = [
 export type Family = (typeof families)[number];
 
 /**
- * A function that a formula may use. What each computes is in `sheet/`; what a person is told of it is here,
- * where the tokenizer, the completion and the help can read it.
+ * A function that a formula may use: what stands in its brackets and what it gives, as the tokenizer and the completion
+ * read it. What each computes is in `sheet/`; what a person is told of it is in `told/`, under the same name.
  */
 export interface FunctionEntry {
   readonly name: string;
@@ -24,8 +24,6 @@ export interface FunctionEntry {
   /** The last argument may be repeated; where arguments go in pairs, the last two. */
   readonly repeats?: true;
   readonly gives: Unit | 'any';
-  readonly about: string;
-  readonly example: string;
   readonly of: 'the trade' | 'the standard';
 }
 

@@ -8,10 +8,21 @@ export const check: Kind<CheckCell> = {
   label: 'Check',
   about:
     'A condition that has to hold in every size, such as a join whose two sides have the same count. Where it does not hold, its message says so.',
-  schema: v.object({ condition: formulaSchema, message: v.pipe(v.string(), v.maxLength(500)) }),
+  example: 'JOINS(shoulder_sts; front_end) holds where both shoulders have the same count.',
+  schema: v.object({
+    condition: formulaSchema,
+    message: v.pipe(v.string(), v.maxLength(500)),
+    across: v.exactOptional(v.picklist(['differ', 'grow', 'no child'])),
+  }),
   fresh: (base) => ({ kind: 'check', ...base, condition: '', message: '' }),
   inputs: (cell) => [
-    { key: 'holds', name: cell.name, label: cell.label, unit: 'truth', entry: { formula: cell.condition } },
+    {
+      key: 'holds',
+      name: cell.name,
+      label: cell.label,
+      unit: cell.across ? 'any' : 'truth',
+      entry: { formula: cell.condition },
+    },
   ],
   outputs: () => [],
   put: (cell, _key, entry) => ('formula' in entry ? { ...cell, condition: entry.formula } : cell),

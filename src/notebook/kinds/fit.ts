@@ -57,6 +57,7 @@ export const fit: Kind<RepeatFit> = {
   label: 'Repeat fit',
   about:
     'The count nearest to a wanted one that a repeat allows: a multiple of so many, plus the edge. It also tells how far the count is from what was wanted.',
+  example: '79.8 stitches wanted, a multiple of 8 plus 3: 83 is the nearest.',
   schema: v.object({
     counts: v.picklist(['stitches', 'rows']),
     target: entrySchema,

@@ -8,6 +8,7 @@ export const formula: Kind<FormulaCell> = {
   label: 'Formula',
   about:
     'A result worked from other cells by their names. Its unit follows from what stands in it, and what cannot be added is said.',
+  example: 'finished_bust ÷ 2 × body_sts: 114 cm ÷ 2 × 1.4 sts/cm are 79.8 stitches.',
   schema: v.object({ formula: formulaSchema }),
   fresh: (base) => ({ kind: 'formula', ...base, formula: '' }),
   inputs: (cell) => [

@@ -11,6 +11,7 @@ export const measure: Kind<Measure> = {
   label: 'Measure',
   about:
     'A value from the tape, from a body chart or of your own choosing: one for all sizes, or one for each. Everything else is worked from measures and swatches.',
+  example: 'A bust of 94 cm in size M, a cuff of 22 cm in every size.',
   schema: v.object({
     unit: v.picklist(['length', 'stitches', 'rows', 'mass', 'number', 'percent']),
     entry: entrySchema,

@@ -6,6 +6,7 @@ export const note: Kind<NoteCell> = {
   kind: 'note',
   label: 'Note',
   about: 'Words for whoever reads the notebook. Nothing is worked from a note.',
+  example: 'Work the other front as its mirror.',
   schema: v.object({ text: v.pipe(v.string(), v.maxLength(10_000)) }),
   fresh: (base) => ({ kind: 'note', ...base, text: '' }),
   inputs: () => [],

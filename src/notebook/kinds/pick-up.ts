@@ -76,6 +76,7 @@ export const pickUp: Kind<PickUpCell> = {
   label: 'Pick-up',
   about:
     'Stitches picked up along an edge, each stretch of it at its own ratio: row ends, stitch tops, motifs or chains, curves. The sum is fitted to what is worked on it, and the change is shared out over the stretches.',
+  example: '120 row ends at 2 in every 3 are 80 stitches.',
   schema: v.object({
     edge: v.pipe(v.array(partSchema), v.maxLength(60)),
     multiple: entrySchema,

@@ -157,6 +157,7 @@ export const piece: Kind<PieceCell> = {
   label: 'Piece',
   about:
     'Something worked from a first row to a last, flat or in the round, as a list of stretches that each say how they are worked. Its length, widths and counts follow row by row.',
+  example: '56 stitches, 2 fewer in each of 10 shaping rounds over 60 rounds, end on 36.',
   schema: v.object({
     worked: v.picklist(['flat', 'round']),
     start: entrySchema,

@@ -11,6 +11,7 @@ export const spacing: Kind<SpacingCell> = {
   label: 'Spacing',
   about:
     'Increases or decreases spread over one row so that the plain stretches between them differ by one stitch at most. The row begins on one count and ends exactly on the other.',
+  example: 'From 40 to 44 stitches with whole gaps: an increase after every 8.',
   schema: v.object({
     from: entrySchema,
     to: entrySchema,

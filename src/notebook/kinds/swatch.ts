@@ -212,6 +212,7 @@ export const swatch: Kind<Swatch> = {
   label: 'Swatch',
   about:
     'Stitches and rows counted over a length of fabric: one yarn, one hook or pair of needles, one stitch. Another hook makes another fabric, so it has a swatch of its own.',
+  example: '14 stitches over 10 cm make a gauge of 1.4 stitches to the cm.',
   schema: v.object({
     worked: v.pipe(v.string(), v.maxLength(200)),
     stitches: readings,

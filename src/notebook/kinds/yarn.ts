@@ -9,6 +9,7 @@ export const yarn: Kind<YarnCell> = {
   label: 'Yarn',
   about:
     'How much of one yarn is needed, from the areas of its pieces and the weighed swatches of their fabrics, with a reserve. The grams of all its fabrics are added up before balls are rounded up; they are an estimate.',
+  example: '1.2 m² of a fabric whose 400 cm² weigh 52 g take 1716 g with a tenth in reserve.',
   schema: v.object({
     uses: v.pipe(
       v.array(v.object({ area: entrySchema, fabric: nameSchema })),

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Notebook } from '../../../src/notebook/document';
 import { families, functionNamed, functions } from '../../../src/notebook/functions';
+import { toldFunctions } from '../../../src/notebook/functions/told';
 import { sameName } from '../../../src/notebook/formula';
 import { nameTable } from '../../../src/notebook/names';
 import { isDimension } from '../../../src/notebook/units';
@@ -24,7 +25,7 @@ function withExamples(): Notebook {
     formula('finished_back', 'finished_bust / 2'),
     formula('cuff_rows', 'GAUGE(ROWS(20); CM(10))'),
   ].filter(({ name }) => !known.has(sameName(name)));
-  const examples = functions.map(({ name, example }) => formula(idOf(name), example));
+  const examples = toldFunctions.map(({ name, example }) => formula(idOf(name), example));
   const cells = [...beside, ...examples];
   return { ...notebook, sections: [...notebook.sections, { id: 'examples', label: '', cells }] };
 }
@@ -34,7 +35,7 @@ describe('every function that is offered', () => {
   const sizes = jacket().sizes.map(({ id }) => id);
   beforeAll(async () => void (await sheet.show(withExamples())));
 
-  test.each(functions.map((entry) => [entry.example, entry] as const))(
+  test.each(toldFunctions.map((entry) => [entry.example, entry] as const))(
     'works its example in every size of the jacket: %s',
     (_example, { name, gives, arguments: asked }) => {
       const place = [idOf(name), 'value'] as const;
@@ -53,7 +54,7 @@ describe('every function that is offered', () => {
 
   test('is told of once, in one sentence, under its family', () => {
     expect(new Set(functions.map(({ name }) => name)).size).toBe(functions.length);
-    for (const { about, family, name } of functions) {
+    for (const { about, family, name } of toldFunctions) {
       expect(about).toMatch(/^[^.]+(\.\d[^.]*)*\.$/);
       expect(families).toContain(family);
       expect(functionNamed(name.toLowerCase())?.name).toBe(name);

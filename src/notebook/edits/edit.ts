@@ -1,0 +1,40 @@
+import type { Cell, Entry, Notebook, Section, Settings, Size } from '../document';
+
+/** One thing a person does to a notebook. */
+export type Edit =
+  /** Gives an input a value, for one size or (`size: null`) for all. */
+  | { do: 'give'; cell: string; key: string; size: string | null; value: number | null }
+  /** Puts a whole entry in an input: a formula, a place in a chart, a value for each size. */
+  | { do: 'enter'; cell: string; key: string; entry: Entry }
+  /** Puts a formula in place of an output's own; `null` gives its own back. */
+  | { do: 'take over'; cell: string; key: string; formula: string | null }
+  | { do: 'relabel'; cell: string; label: string }
+  | { do: 'rename'; cell: string; name: string }
+  /** Exchanges a cell for another state of itself: another rule, one more reading, a note's text. */
+  | { do: 'change'; cell: Cell }
+  | { do: 'add cell'; section: string; at: number; cell: Cell }
+  | { do: 'remove cell'; cell: string }
+  /** A cell after itself, under a free name and with an id of its own. */
+  | { do: 'duplicate cell'; cell: string; id: string }
+  /** Puts a cell before the one that is `at` in a section, counted with the cell itself taken out. */
+  | { do: 'move cell'; cell: string; section: string; at: number }
+  | { do: 'add section'; at: number; section: Section }
+  | { do: 'remove section'; section: string }
+  | { do: 'duplicate section'; section: string; id: string }
+  | { do: 'move section'; section: string; at: number }
+  | { do: 'relabel section'; section: string; label: string }
+  | { do: 'add size'; at: number; size: Size }
+  | { do: 'remove size'; size: string }
+  | { do: 'relabel size'; size: string; label: string }
+  | { do: 'move size'; size: string; at: number }
+  /** Exchanges all sizes, as when a whole chart is taken; what was given for sizes that stay, stays. */
+  | { do: 'take sizes'; sizes: readonly Size[] }
+  | { do: 'set'; settings: Partial<Settings> }
+  | { do: 'retitle'; title: string }
+  /** Several edits as one, all or none: a pasted block, say. `what` is what undo calls it. */
+  | { do: 'several'; edits: readonly Edit[]; what: string };
+
+export type Applied = { readonly notebook: Notebook } | { readonly refused: string };
+
+export const mostSizes = 100;
+export const mostCells = 10_000;

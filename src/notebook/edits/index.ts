@@ -1,0 +1,3 @@
+export { apply } from './apply';
+export { describe } from './describe';
+export { mostCells, mostSizes, type Applied, type Edit } from './edit';

@@ -1,0 +1,70 @@
+import type { Cell, Entry, Notebook } from '../document';
+import type { Input } from '../kind';
+import { inputsOf, kindOf, outputsOf } from '../kinds';
+import { wrongValue } from '../must';
+import type { Applied } from './edit';
+import { withCell } from './places';
+
+export function withInput(
+  notebook: Notebook,
+  { cell: id, key }: { cell: string; key: string },
+  change: (input: Input) => Entry | { refused: string },
+): Applied {
+  return withCell(notebook, id, (cell) => {
+    const input = inputsOf(cell).find((candidate) => candidate.key === key);
+    if (!input) return { refused: 'That value is no longer in the cell.' };
+    const entry = change(input);
+    if ('refused' in entry) return entry;
+    return kindOf(cell).put(cell, key, entry);
+  });
+}
+
+/** An input with a value given, for one size or for all. */
+export function given(
+  notebook: Notebook,
+  input: Input,
+  size: string | null,
+  value: number | null,
+): Entry | { refused: string } {
+  const wrong = value === null ? undefined : wrongValue(input, value);
+  if (wrong) return { refused: wrong };
+  if (size === null || input.shared) return { value };
+  const { entry } = input;
+  if ('formula' in entry) {
+    return {
+      refused:
+        'A formula works this out for every size: change the formula, or give one value for all sizes.',
+    };
+  }
+  if ('chart' in entry) {
+    const own = { ...entry.own };
+    if (value === null) delete own[size];
+    else own[size] = value;
+    const { own: _before, ...followed } = entry;
+    return Object.keys(own).length ? { ...followed, own } : followed;
+  }
+  if ('each' in entry) return { each: { ...entry.each, [size]: value } };
+  return {
+    each: { ...Object.fromEntries(notebook.sizes.map(({ id }) => [id, entry.value])), [size]: value },
+  };
+}
+
+/** An input with another entry, once its values have been seen to. */
+export function entered(input: Input, entry: Entry): Entry | { refused: string } {
+  const values = 'value' in entry ? [entry.value] : 'each' in entry ? Object.values(entry.each) : [];
+  for (const value of values) {
+    const wrong = value === null ? undefined : wrongValue(input, value);
+    if (wrong) return { refused: wrong };
+  }
+  return entry;
+}
+
+/** A cell with a formula in place of one of its own, or with its own given back. */
+export function takenOver(cell: Cell, key: string, formula: string | null): Cell | { refused: string } {
+  if (!outputsOf(cell).some((output) => output.key === key))
+    return { refused: 'That result is no longer in the cell.' };
+  const { taken: before, ...rest } = cell;
+  const { [key]: _old, ...others } = before ?? {};
+  const taken = formula === null ? others : { ...others, [key]: formula };
+  return Object.keys(taken).length ? ({ ...rest, taken } as Cell) : (rest as Cell);
+}

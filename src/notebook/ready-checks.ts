@@ -1,0 +1,267 @@
+import { surveyed, surveySource, type Sample } from '../craft';
+import type { CheckCell, Notebook, Settings } from './document';
+import { nameFrom, nameTable, withFreeName } from './names';
+import { sameName } from './formula';
+import { writeLength, writeNumber } from './quantities';
+import type { ReadyChoice, ReadyNeed } from './ready-choices';
+
+/** A check that is ready made: told what it is of, it makes the cell. */
+export interface ReadyCheck {
+  readonly id: string;
+  readonly label: string;
+  readonly about: string;
+  readonly needs: readonly ReadyNeed[];
+  /** @param chosen what stands in the formula for each need, by its key */
+  make(notebook: Notebook, id: string, chosen: Readonly<Record<string, string>>): CheckCell;
+}
+
+const pulled = (key: string, label: string): ReadyNeed => ({
+  key,
+  label,
+  from: 'pulled swatches',
+  likely: [/rib/i],
+  lacking: 'No swatch says how far it stretches: open a swatch and add that to it.',
+});
+
+const body = (key: 'hand' | 'head', label: string): ReadyNeed => ({
+  key,
+  label,
+  from: 'lengths',
+  likely: [new RegExp(`\\b${key}\\b`, 'i')],
+  offers: (settings) => (['women', 'men'] as const).map((sample) => ofSurvey(sample, key, settings)),
+});
+
+function ofSurvey(sample: Sample, key: 'hand' | 'head', settings: Settings): ReadyChoice {
+  const cm = surveyed(sample, key, 95);
+  return { label: `${written(cm, settings)}: 95 of 100 ${sample} of a survey`, formula: `CM(${cm})` };
+}
+
+function written(cm: number, { length, decimal }: Settings): string {
+  return `${writeLength(cm, { unit: length, decimal })} ${length}`;
+}
+
+/** What the note of a check says of a measurement taken from the survey. */
+function noteOn(key: 'hand' | 'head', formula: string | undefined): { note?: string } {
+  const sample = (['women', 'men'] as const).find((one) => formula === `CM(${surveyed(one, key, 95)})`);
+  if (!sample) return {};
+  const cm = surveyed(sample, key, 95);
+  return {
+    note: `The ${key}: ${cm} cm round; 95 of 100 ${sample} measure no more. From ${surveySource}. Your own measurement wins.`,
+  };
+}
+
+/** The cell of a check, under a name that is free. */
+function made(
+  notebook: Notebook,
+  id: string,
+  cell: Pick<CheckCell, 'label' | 'condition' | 'message' | 'across' | 'note'>,
+): CheckCell {
+  const label = cell.label.slice(0, 200);
+  return withFreeName(notebook, { kind: 'check', id, name: nameFrom(label), ...cell, label }) as CheckCell;
+}
+
+/** What a name stands for, in the words of its cell. */
+function called(notebook: Notebook, name: string): string {
+  return nameTable(notebook).get(sameName(name))?.label ?? name;
+}
+
+/** What was chosen for a need; a name that is missing shows in the formula, where the cell says so. */
+const told = (chosen: Readonly<Record<string, string>>, key: string): string => chosen[key] || key;
+
+/** Ready-made checks, in the order they are offered. */
+export const readyChecks: readonly ReadyCheck[] = [
+  {
+    id: 'differ',
+    label: 'Neighbouring sizes differ',
+    about:
+      'A wide repeat can bring two sizes to the same count, so that one of them is graded in name only. Fails in a size with the count of the size before it.',
+    needs: [{ key: 'count', label: 'Which count', from: 'counts' }],
+    make: (notebook, id, chosen) => {
+      const what = called(notebook, told(chosen, 'count'));
+      return made(notebook, id, {
+        label: `${what} from size to size`,
+        condition: told(chosen, 'count'),
+        message: `${what}: the same as in the size before, so the two come out as one size here. Change the ease, the repeat or its rule.`,
+        across: 'differ',
+      });
+    },
+  },
+  {
+    id: 'grow',
+    label: 'Every size is larger than the one before',
+    about:
+      'A slip in one column, or rounding down, can leave a size no larger than the smaller one beside it. Fails in a size that does not grow.',
+    needs: [{ key: 'value', label: 'What has to grow', from: 'measured' }],
+    make: (notebook, id, chosen) => {
+      const what = called(notebook, told(chosen, 'value'));
+      return made(notebook, id, {
+        label: `${what} grows with the size`,
+        condition: told(chosen, 'value'),
+        message: `${what}: no more than in the size before. Look at what was typed for these two sizes, and at what was rounded.`,
+        across: 'grow',
+      });
+    },
+  },
+  {
+    id: 'arm',
+    label: 'The upper arm fits the sleeve',
+    about:
+      'In charts the upper arm grows faster than the armhole in larger sizes. Fails where the sleeve is not wider than the arm by its ease.',
+    needs: [
+      {
+        key: 'sleeve',
+        label: 'Round of the sleeve at its top',
+        from: 'lengths',
+        likely: [/sleeve.*(start|end)/i],
+      },
+      { key: 'arm', label: 'Upper arm', from: 'lengths', likely: [/upper.?arm/i] },
+      {
+        key: 'ease',
+        label: 'Ease at least',
+        offers: (settings) =>
+          [5, 0, 2.5, 7.5, 10].map((cm) => ({
+            label: cm === 0 ? 'none' : written(cm, settings),
+            formula: `CM(${cm})`,
+          })),
+      },
+    ],
+    make: (notebook, id, chosen) =>
+      made(notebook, id, {
+        label: 'Upper arm in the sleeve',
+        condition: `${told(chosen, 'sleeve')} >= ${told(chosen, 'arm')} + ${told(chosen, 'ease')}`,
+        message:
+          'The sleeve leaves the upper arm less room than its ease asks for, so it will bind. Make its top wider, or its gauge looser.',
+      }),
+  },
+  {
+    id: 'cuff',
+    label: 'The hand passes the cuff',
+    about:
+      'A cuff that fits the wrist has to stretch over the hand, by as much as its rib gives. Fails where it does not stretch far enough.',
+    needs: [
+      { key: 'count', label: 'Stitches of the cuff', from: 'stitches', likely: [/cuff/i] },
+      pulled('rib', 'Swatch of the cuff'),
+      body('hand', 'Hand, round the knuckles'),
+    ],
+    make: (notebook, id, chosen) =>
+      made(notebook, id, {
+        label: 'Hand through the cuff',
+        condition: passing(chosen, 'hand'),
+        message:
+          'The cuff, stretched, does not pass the hand. Give it more stitches, or a rib that stretches further.',
+        ...noteOn('hand', chosen['hand']),
+      }),
+  },
+  {
+    id: 'neck',
+    label: 'The head passes the neck',
+    about:
+      'A neck without an opening has to stretch over the head. Fails where it does not stretch far enough.',
+    needs: [
+      { key: 'count', label: 'Stitches round the neck', from: 'stitches', likely: [/neck/i] },
+      pulled('rib', 'Swatch of the neck'),
+      body('head', 'Head'),
+    ],
+    make: (notebook, id, chosen) =>
+      made(notebook, id, {
+        label: 'Head through the neck',
+        condition: passing(chosen, 'head'),
+        message:
+          'The neck, stretched, does not pass the head. Make it wider or deeper, or give it an opening that buttons.',
+        ...noteOn('head', chosen['head']),
+      }),
+  },
+  {
+    id: 'join',
+    label: 'Two edges that are joined match',
+    about:
+      'Edges that are sewn or worked together have the same count: shoulder and shoulder, sleeve and pick-up, rib and the row before it. Fails where they do not.',
+    needs: [
+      { key: 'one', label: 'One edge', from: 'counts' },
+      { key: 'other', label: 'The other edge', from: 'counts', unitOf: 'one' },
+    ],
+    make: (notebook, id, chosen) => {
+      const one = called(notebook, told(chosen, 'one'));
+      const other = called(notebook, told(chosen, 'other'));
+      return made(notebook, id, {
+        label: `${one} joined to ${other.toLowerCase()}`,
+        condition: `JOINS(${told(chosen, 'one')}; ${told(chosen, 'other')})`,
+        message: `${one} and ${other.toLowerCase()} do not have the same count, so they cannot be joined one to one. Correct one of them, or space the difference evenly along the join.`,
+      });
+    },
+  },
+  {
+    id: 'armhole',
+    label: 'The sleeve lies flat in its armhole',
+    about:
+      'A sleeve that is much wider than its armhole flares, a narrower one puckers. Fails beyond 8 %, which is our own default; choose another, or change it in the formula.',
+    needs: [
+      { key: 'count', label: 'Stitches of the sleeve at the armhole', from: 'stitches', likely: [/sleeve/i] },
+      {
+        key: 'fabric',
+        label: 'Swatch of the sleeve',
+        from: 'swatches',
+        likely: [/sleeve/i],
+        lacking: 'There is no swatch yet: add one.',
+      },
+      { key: 'armhole', label: 'Armhole', from: 'lengths', likely: [/^armhole$/i, /armhole/i] },
+      {
+        key: 'sides',
+        label: 'It is measured',
+        offers: () => [
+          { label: 'from the underarm to the shoulder', formula: '2' },
+          { label: 'all the way round', formula: '1' },
+        ],
+      },
+      {
+        key: 'within',
+        label: 'Apart by no more than',
+        offers: ({ decimal }) =>
+          [8, 5, 10, 12].map((share) => ({
+            label: `${writeNumber(share, { decimal, places: 0 })} %`,
+            formula: `${share}%`,
+          })),
+      },
+    ],
+    make: (notebook, id, chosen) => {
+      const round = chosen['sides'] === '1' ? told(chosen, 'armhole') : `2 * ${told(chosen, 'armhole')}`;
+      const fabric = told(chosen, 'fabric');
+      return made(notebook, id, {
+        label: 'Sleeve and armhole',
+        condition: `ABS(ARMHOLEFIT(${told(chosen, 'count')}; ${fabric}_sts; ${round})) <= ${told(chosen, 'within')}`,
+        message:
+          'The sleeve and its armhole are too far apart: wider, it flares; narrower, it puckers. Pick up fewer or more stitches, or change the depth of the armhole.',
+        note: 'Where stitches lie across the underarm, add their width to the length of the armhole in the formula.',
+      });
+    },
+  },
+  {
+    id: 'child',
+    label: 'No notions on a child’s garment',
+    about:
+      'Ribbons, cords, ties and buttons can strangle or choke a baby or a child. Fails in every size that follows a child’s or a baby’s chart and has any.',
+    needs: [
+      {
+        key: 'notions',
+        label: 'Which notions',
+        from: 'notions',
+        lacking: 'This notebook has no notions, so there is nothing to check.',
+      },
+    ],
+    make: (notebook, id, chosen) => {
+      const what = called(notebook, told(chosen, 'notions'));
+      return made(notebook, id, {
+        label: `${what}, and children`,
+        condition: told(chosen, 'notions'),
+        message:
+          'This size is a child’s: ribbons, cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
+        across: 'no child',
+      });
+    },
+  },
+];
+
+function passing(chosen: Readonly<Record<string, string>>, body: 'hand' | 'head'): string {
+  const rib = told(chosen, 'rib');
+  return `PASSES(${told(chosen, 'count')}; ${rib}_sts; ${rib}_stretch; ${told(chosen, body)})`;
+}

@@ -1,0 +1,144 @@
+import { bodySurvey } from '../craft';
+import { usualSettings, type Cell, type Notebook, type PieceStretch, type Size } from '../notebook';
+import { check, each, even, f, fit, formula, measure, piece, swatch, value } from './cells';
+
+/*
+ * A scenario of our own: a hat knit in the round from brim to crown. Swatches, depth and ease are invented; the heads
+ * are the means of a survey named in their note.
+ */
+
+const sizes: Size[] = [
+  { id: 'women', label: 'Women' },
+  { id: 'men', label: 'Men' },
+];
+
+const swatches: Cell[] = [
+  swatch(
+    'Rib',
+    { worked: '3.5 mm needles, 2 by 2, in the round', stitches: 24, rows: 30 },
+    { pulled: { relaxed: value(10), stretched: value(15) } },
+  ),
+  swatch(
+    'Hat fabric',
+    { worked: '4 mm needles, stockinette in the round', stitches: 22, rows: 30 },
+    {
+      name: 'fabric',
+      note: 'Counted on a swatch knit in the round: flat knitting often has another row gauge.',
+    },
+  ),
+];
+
+const measures: Cell[] = [
+  measure('Head', 'length', each(sizes, [bodySurvey.women.head.mean, bodySurvey.men.head.mean]), {
+    note: 'Means of the women and the men of the ANSUR II survey (US Army, 2012, Natick/TR-15/007); there were no children among them. Measure the head that will wear it.',
+  }),
+  measure('Depth of the hat', 'length', each(sizes, [21, 22.5]), {
+    name: 'depth',
+    note: 'From the edge of the brim to the middle of the crown.',
+  }),
+  measure('Depth of the brim', 'length', value(5), { name: 'brim_depth' }),
+];
+
+const counts: Cell[] = [
+  {
+    kind: 'ease',
+    id: 'round',
+    label: 'Round of the hat',
+    name: 'round',
+    by: 'percent',
+    body: f('head'),
+    ease: value(-0.08),
+    note: 'Less than the head: the fabric stretches to it, and stays on.',
+  },
+  fit('Stitches', 'round * fabric_sts', 8, 0, {
+    name: 'hat_sts',
+    note: 'A multiple of 8 makes a crown of 8 wedges, and has room for a rib of 2 by 2.',
+  }),
+  formula('Stitches of a wedge', 'hat_sts / hat_sts_multiple', { name: 'wedge_sts' }),
+  formula('Rounds of the brim', 'ROUNDCOUNT(brim_depth * rib_rows)', { name: 'brim_rounds' }),
+  measure('Wedge where every round is decreased', 'stitches', value(8), {
+    name: 'steep_sts',
+    note: 'Down to so many stitches, every second round is decreased; from there to the end, every round.',
+  }),
+  formula('Rounds decreased every second round', 'ROWS(2 * (wedge_sts - steep_sts) / STS(1))', {
+    name: 'slow_rounds',
+  }),
+  formula('Rounds to the crown', 'ROUNDCOUNT((depth - brim_depth) * fabric_rows) - slow_rounds - ROWS(7)', {
+    name: 'even_rounds',
+    note: 'What the brim and the crown leave of the depth.',
+  }),
+];
+
+/** From 8 stitches in a wedge to 1: a round in which each wedge loses one. */
+const steep = Array.from({ length: 7 }, (_round, at): PieceStretch => ({
+  kind: 'eachRepeat',
+  name: `close_${at + 1}`,
+  label: `Each wedge to ${7 - at}`,
+  fabric: 'fabric',
+  repeats: f('hat_sts_multiple'),
+  by: value(-1),
+}));
+
+const hat: Cell[] = [
+  piece(
+    'Hat',
+    'round',
+    'hat_sts',
+    [
+      even('Brim', 'rib', 'brim_rounds'),
+      even('Brim to crown', 'fabric', 'even_rounds', 'side'),
+      {
+        kind: 'taper',
+        name: 'crown',
+        label: 'Crown, every second round',
+        fabric: 'fabric',
+        to: f('hat_sts_multiple * steep_sts'),
+        over: f('slow_rounds'),
+        perRow: f('STS(hat_sts_multiple)'),
+        every: 1,
+        before: value(0),
+        after: value(0),
+        order: 'longFirst',
+      },
+      ...steep,
+    ],
+    {
+      ends: 'held',
+      note: 'Draw the yarn through the last stitches, pull them together and fasten it inside.',
+    },
+  ),
+];
+
+const checks: Cell[] = [
+  check(
+    'Stitches left to draw together',
+    'JOINS(hat_end; STS(hat_sts_multiple))',
+    'The crown does not come down to one stitch of each wedge.',
+  ),
+  check(
+    'Head through the brim',
+    'PASSES(hat_sts; rib_sts; rib_stretch; head)',
+    'The brim does not stretch far enough for the head.',
+  ),
+  check(
+    'As deep as wanted',
+    'ABS(hat_length - depth) <= CM(0.5)',
+    'The hat is more than half a centimetre off the depth wanted: too few rounds are left between brim and crown.',
+  ),
+];
+
+/** A hat knit in the round, its crown closed in eight wedges. */
+export function hatCrown(): Notebook {
+  return {
+    title: 'A hat with eight wedges',
+    settings: { ...usualSettings, craft: 'knitting' },
+    sizes,
+    sections: [
+      { id: 'swatches', label: 'Swatches', cells: swatches },
+      { id: 'measurements', label: 'Measurements', cells: measures },
+      { id: 'counts-section', label: 'Stitches and rounds', cells: counts },
+      { id: 'hat-section', label: 'Hat', cells: hat },
+      { id: 'checks-section', label: 'Checks', cells: checks },
+    ],
+  };
+}

@@ -1,0 +1,162 @@
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { startBrowser } from './browser';
+import { numbers, settled } from './desk';
+
+let browser: Browser;
+let page: Page;
+
+beforeAll(async () => {
+  browser = await startBrowser();
+  page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage();
+  await page.goto(inject('address'));
+  await settled(page);
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+const focused = (): Promise<string> =>
+  page.evaluate(() => {
+    const at = document.activeElement;
+    return at?.getAttribute('aria-label') ?? at?.textContent?.trim() ?? '';
+  });
+
+/** Presses a key until the focus is on what is called so; fails where it never comes there. */
+async function until(key: string, name: string | RegExp, most = 80): Promise<void> {
+  for (let tries = 0; tries < most; tries++) {
+    const at = await focused();
+    if (typeof name === 'string' ? at === name : name.test(at)) return;
+    await page.keyboard.press(key);
+  }
+  throw new Error(`${key} never came to ${name}; the focus is on "${await focused()}".`);
+}
+
+/** Adds a cell by typing what it is and what it is called; the focus is then on it. */
+async function add(kind: string, label: string): Promise<void> {
+  await page.keyboard.press('+');
+  await page.getByRole('combobox', { name: 'What is it?' }).waitFor();
+  await page.keyboard.type(kind);
+  await page.keyboard.press('Enter');
+  await page.getByLabel(/called\?/).waitFor();
+  await page.keyboard.type(label);
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(
+    (called) => document.activeElement?.getAttribute('aria-label')?.startsWith(called),
+    label,
+  );
+}
+
+/** Types over the value in focus. */
+async function enter(text: string): Promise<void> {
+  await page.keyboard.press('Enter');
+  await page.locator('input:focus').waitFor();
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(() => document.activeElement?.tagName !== 'INPUT');
+  await settled(page);
+}
+
+it('from an empty notebook, by keyboard alone: swatch, measure, ease, formula, repeat fit and piece in three sizes', async () => {
+  // An empty notebook in the women's sizes S, M and L.
+  await until('Tab', 'Starters');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor();
+  await until('Tab', /^Blank/);
+  await page.keyboard.press('Enter');
+  await until('Tab', 'Sizes');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor();
+  for (const size of ['XS', 'XL', '2X', '3X', '4X', '5X']) {
+    await page.getByRole('checkbox', { name: size, exact: true }).focus();
+    await page.keyboard.press('Space');
+  }
+  await until('Tab', /^Take these in place/);
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Escape');
+
+  await until('Tab', /^Section Swatches/);
+  await add('swatch', 'Wool');
+  await until('ArrowDown', /^Wool, stitches counted/);
+  await enter('14');
+  await until('ArrowRight', /^Wool, rows counted/);
+  await enter('20');
+
+  await add('measure', 'Bust');
+  for (const [size, bust] of [
+    ['S', '84'],
+    ['M', '94'],
+    ['L', '104'],
+  ] as const) {
+    // The first value is one for all; after "a value for each" every size has its own.
+    if (size === 'S') await onePerSize();
+    await until('ArrowRight', new RegExp(`^Bust, size ${size}`));
+    await enter(bust);
+  }
+
+  await add('ease', 'Finished bust');
+  await until('ArrowDown', /^Finished bust, body/);
+  await enter('=bust');
+  await until('ArrowDown', /^Finished bust, ease/);
+  await enter('10');
+
+  await add('formula', 'Half');
+  await until('ArrowRight', /^Half, size S/);
+  await enter('=finished_bust / 2');
+
+  await add('repeat', 'Back stitches');
+  await until('ArrowDown', /^Back stitches, wanted/);
+  await enter('=half * wool_sts');
+  await until('ArrowDown', /which count is taken/);
+  await until('ArrowRight', /^Back stitches, multiple of/);
+  await enter('8');
+  await until('ArrowRight', /^Back stitches, plus/);
+  await enter('3');
+
+  await add('piece', 'Back');
+  await until('ArrowDown', /^Back, start with/);
+  await enter('=back_stitches');
+  await until('ArrowDown', /^Back, rows/);
+  await enter('60');
+
+  const cells = await page.$$eval('[data-cell-rows]', (rows) =>
+    rows.map((row) => [row.querySelector('.label')?.textContent?.trim(), row.getAttribute('data-cell-rows')]),
+  );
+  const id = (label: string): string => cells.find(([called]) => called === label)![1]!;
+  // (84 + 10) ÷ 2 × 1.4 = 65.8, (94 + 10) ÷ 2 × 1.4 = 72.8, (104 + 10) ÷ 2 × 1.4 = 79.8: to a multiple of 8 plus 3.
+  expect(await numbers(page, id('Back stitches'), 'count')).toEqual([67, 75, 83]);
+  expect(await numbers(page, id('Back'), 'end')).toEqual([67, 75, 83]);
+  expect(await numbers(page, id('Back'), 'length')).toEqual([30, 30, 30]);
+});
+
+/** Makes the value in focus one for each size, through the menu of the value. */
+async function onePerSize(): Promise<void> {
+  await until('ArrowRight', /^Bust, every size/);
+  await until('ArrowRight', /how (it|the value) is given|what stands here/i);
+  await page.keyboard.press('Enter');
+  await until('ArrowDown', /^A value for each size/);
+  await page.keyboard.press('Enter');
+  await until('ArrowLeft', /^Bust/);
+}
+
+it('all of it can be undone, step by step, and redone to the same notebook', async () => {
+  const whole = async (): Promise<string> =>
+    (await page.locator('main table').innerText()).replace(/\s+/g, ' ');
+  await settled(page);
+  const built = await whole();
+  let steps = 0;
+  while (await page.getByRole('button', { name: 'Undo', exact: true }).isEnabled()) {
+    await page.keyboard.press('ControlOrMeta+z');
+    steps++;
+    if (steps > 60) break;
+  }
+  await settled(page);
+  expect(steps).toBeGreaterThan(18);
+  expect(steps).toBeLessThanOrEqual(60);
+  expect(await page.getByRole('heading', { level: 1 }).innerText()).toBe('Slipway jacket');
+  for (let step = 0; step < steps; step++) await page.keyboard.press('ControlOrMeta+y');
+  await settled(page);
+  await page.waitForTimeout(3000);
+  expect(await whole()).toBe(built);
+});

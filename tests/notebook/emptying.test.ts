@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { apply, cellById, type Entry, type Notebook, usualSettings } from '../../src/notebook';
+import { emptying } from '../../src/notebook/emptying';
+
+const measure = (id: string, entry: Entry) =>
+  ({ kind: 'measure', id, label: id, name: id, unit: 'length', entry }) as const;
+const notebook: Notebook = {
+  title: 'Sleeve',
+  settings: usualSettings,
+  sizes: [
+    { id: 's', label: 'S', chart: { name: 'woman', size: 'S' } },
+    { id: 'm', label: 'M', chart: { name: 'woman', size: 'M' } },
+  ],
+  sections: [
+    {
+      id: 'a',
+      label: 'A',
+      cells: [
+        measure('cuff', { each: { s: 22, m: 24 } }),
+        measure('bust', { chart: 'bust', point: 'middle', own: { m: 95 } }),
+        measure('hem', { value: 5 }),
+        measure('half', { formula: 'cuff / 2' }),
+      ],
+    },
+  ],
+};
+const at = (cell: string, size: string | null) => ({ cell, key: 'value', size });
+
+describe('emptying values', () => {
+  it('takes out what was given, in one edit, and gives the chart its size back', () => {
+    const { edit, count } = emptying(notebook, [at('cuff', 'm'), at('bust', 'm'), at('hem', null)]);
+    expect(count).toBe(3);
+    expect(edit).toMatchObject({ do: 'several', what: 'emptying 3 values' });
+    const applied = apply(notebook, edit!) as { notebook: Notebook };
+    expect(cellById(applied.notebook, 'cuff')).toMatchObject({ entry: { each: { s: 22, m: null } } });
+    expect(cellById(applied.notebook, 'bust')).toHaveProperty('entry', { chart: 'bust', point: 'middle' });
+    expect(cellById(applied.notebook, 'hem')).toMatchObject({ entry: { value: null } });
+  });
+
+  it('leaves formulas, the chart’s own numbers and what is empty already', () => {
+    expect(emptying(notebook, [at('half', 's'), at('bust', 's'), at('gone', 's')])).toEqual({
+      edit: undefined,
+      count: 0,
+    });
+  });
+});

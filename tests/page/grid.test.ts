@@ -1,0 +1,248 @@
+import { fireEvent, render, screen } from '@testing-library/svelte';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it } from 'vitest';
+import { cellById, type Cell, type Notebook } from '../../src/notebook';
+import Leaf from '../../src/page/Leaf.svelte';
+import { deskWith } from './desk';
+import { small } from './small-notebook';
+
+async function open(notebook: Notebook = small()) {
+  const { desk, settled } = deskWith(notebook);
+  await settled();
+  const user = userEvent.setup();
+  render(Leaf, { desk, folded: false });
+  const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
+  const at = (name: string | RegExp): void => place(name).focus();
+  const focused = (): string | null => document.activeElement?.getAttribute('aria-label') ?? null;
+  const chosen = (): string[] =>
+    [...document.querySelectorAll('td[aria-selected="true"]')].map((cell) => cell.textContent!.trim());
+  const entry = (id: string): unknown => (cellById(desk.notebook, id) as { entry: unknown }).entry;
+  const clip = (type: 'copy' | 'cut' | 'paste', text = ''): DataTransfer => {
+    const clipboardData = new DataTransfer();
+    if (text) clipboardData.setData('text/plain', text);
+    const event = new ClipboardEvent(type, { bubbles: true, cancelable: true, clipboardData });
+    document.body.dispatchEvent(event);
+    return clipboardData;
+  };
+  return { desk, settled, user, place, at, focused, chosen, entry, clip };
+}
+
+const fit: Cell = {
+  kind: 'fit',
+  id: 'sts',
+  label: 'Stitches',
+  name: 'sts',
+  counts: 'stitches',
+  target: { each: { s: 40, m: 44, l: 48 } },
+  multiple: { value: 8 },
+  plus: { value: 3 },
+  rule: 'nearest',
+};
+
+describe('going about the leaf', () => {
+  it('up and down keep to the size, past a value for every size', async () => {
+    const { user, at, focused } = await open();
+    at(/^Bust, size M/);
+    await user.keyboard('{ArrowDown}{ArrowDown}');
+    expect(focused()).toMatch(/^Half, size M/);
+    await user.keyboard('{ArrowUp}{ArrowUp}{ArrowUp}');
+    expect(focused()).toMatch(/^Cuff, size M/);
+  });
+
+  it('Home and End go to the ends of the row, with Ctrl to those of the notebook', async () => {
+    const { user, at, focused } = await open();
+    at(/^Bust, size M/);
+    await user.keyboard('{End}');
+    expect(focused()).toMatch(/^Bust, size L/);
+    await user.keyboard('{Home}');
+    expect(focused()).toBe('Bust: change the label');
+    await user.keyboard('{Control>}{Home}{/Control}');
+    expect(focused()).toMatch(/^Section Sleeve/);
+    await user.keyboard('{Control>}{End}{/Control}');
+    const places = document.querySelectorAll('[data-place]:not(:disabled)');
+    expect(document.activeElement).toBe(places[places.length - 1]);
+  });
+
+  it('Page Up stops at the first row that has the place', async () => {
+    const { user, at } = await open();
+    at(/^Half, size L/);
+    await user.keyboard('{PageUp}');
+    expect(document.activeElement?.closest('tr')).toBe(document.querySelector('[data-section="sleeve"]'));
+  });
+
+  it('has one stop for Tab, also after an editor was left with Tab', async () => {
+    const { user, at } = await open();
+    const after = document.body.appendChild(document.createElement('button'));
+    const stops = () => document.querySelectorAll('[data-place][tabindex="0"]');
+    at(/^Cuff, size M/);
+    await user.keyboard('25');
+    await user.tab();
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(document.activeElement).toBe(after);
+    expect(stops()).toHaveLength(1);
+    await user.tab({ shift: true });
+    expect(document.activeElement?.getAttribute('aria-label')).toMatch(/^Cuff, size M/);
+    after.remove();
+  });
+
+  /** A list of choices in a browser that says which list is open, or in one that does not know the selector. */
+  function choices(open: () => boolean): HTMLSelectElement {
+    const list = screen.getAllByRole<HTMLSelectElement>('combobox')[0]!;
+    const matches = list.matches.bind(list);
+    const told = (selector: string): boolean => (selector === ':open' ? open() : matches(selector));
+    Object.defineProperty(list, 'matches', { value: told });
+    list.focus();
+    return list;
+  }
+  const press = (list: HTMLElement, key: string, altKey = false): Promise<boolean> =>
+    fireEvent.keyDown(list, { key, altKey });
+
+  it('goes on from a list of choices without changing it', async () => {
+    const { user, desk } = await open(small(fit));
+    const list = choices(() => false);
+    const before = desk.notebook;
+    await user.keyboard('{ArrowDown}');
+    expect(document.activeElement).not.toBe(list);
+    expect(desk.notebook).toBe(before);
+  });
+
+  it('leaves the arrows to a list that is open', async () => {
+    await open(small(fit));
+    const list = choices(() => true);
+    expect(await press(list, 'ArrowDown')).toBe(true);
+    expect(document.activeElement).toBe(list);
+  });
+
+  it('takes a list for open from Alt and an arrow until Escape, where the browser does not say', async () => {
+    await open(small(fit));
+    const list = choices(() => {
+      throw new SyntaxError('unknown selector');
+    });
+    expect(await press(list, 'ArrowDown', true)).toBe(true);
+    expect(await press(list, 'ArrowDown')).toBe(true);
+    expect(document.activeElement).toBe(list);
+    await press(list, 'Escape');
+    expect(await press(list, 'ArrowDown')).toBe(false);
+    expect(document.activeElement).not.toBe(list);
+  });
+});
+
+describe('a block of values', () => {
+  it('is chosen with Shift and the arrows, over the lines between', async () => {
+    const { user, at, chosen, focused, desk } = await open();
+    at(/^Cuff, size M/);
+    await user.keyboard('{Shift>}{ArrowRight}{ArrowDown}{ArrowDown}{/Shift}');
+    expect(chosen()).toHaveLength(5);
+    expect(focused()).toMatch(/^Hem/);
+    expect(desk.said).toBe('2 sizes on 3 lines chosen.');
+    await user.keyboard('{Escape}');
+    expect(chosen()).toEqual([]);
+  });
+
+  it('is gone when the focus goes elsewhere', async () => {
+    const { user, at, chosen } = await open();
+    at(/^Cuff, size S/);
+    await user.keyboard('{Shift>}{End}{/Shift}');
+    expect(chosen()).toHaveLength(3);
+    await user.keyboard('{ArrowDown}');
+    expect(chosen()).toEqual([]);
+  });
+
+  it('is emptied with Delete as one edit; what is worked out stays', async () => {
+    const { user, at, entry, desk } = await open();
+    at(/^Cuff, size M/);
+    await user.keyboard('{Shift>}{ArrowDown}{ArrowDown}{ArrowDown}{/Shift}{Delete}');
+    expect(entry('cuff')).toEqual({ each: { s: 22, m: null, l: 26 } });
+    expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });
+    expect(entry('hem')).toEqual({ value: null });
+    expect(desk.undoes).toBe('emptying 2 values');
+    desk.undo();
+    expect(entry('cuff')).toEqual({ each: { s: 22, m: 24, l: 26 } });
+  });
+
+  it('fills its first size into the others with Ctrl D', async () => {
+    const { user, at, entry } = await open();
+    at(/^Cuff, size S/);
+    await user.keyboard('{Shift>}{ArrowRight}{ArrowDown}{/Shift}{Control>}d{/Control}');
+    expect(entry('cuff')).toEqual({ each: { s: 22, m: 22, l: 26 } });
+    expect(Object.keys((entry('bust') as { own: object }).own)).toEqual(['m']);
+  });
+
+  it('of one place fills all sizes after it', async () => {
+    const { user, at, entry } = await open();
+    at(/^Cuff, size S/);
+    await user.keyboard('{Control>}d{/Control}');
+    expect(entry('cuff')).toEqual({ each: { s: 22, m: 22, l: 22 } });
+  });
+
+  it('is still marked where a line is drawn anew', async () => {
+    const { user, at, chosen, desk } = await open();
+    at(/^Cuff, size S/);
+    await user.keyboard('{Shift>}{ArrowDown}{ArrowDown}{/Shift}');
+    expect(chosen()).toHaveLength(3);
+    desk.do({ do: 'enter', cell: 'hem', key: 'value', entry: { each: { s: 5, m: 6, l: 7 } } });
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(chosen().map((text) => text.split(' ')[0])).toEqual(['22.0', expect.stringMatching(/^83/), '5.0']);
+  });
+});
+
+describe('copy and paste', () => {
+  it('copies a block as it is shown, tab-separated and as a table', async () => {
+    const { user, at, clip } = await open();
+    at(/^Cuff, size M/);
+    await user.keyboard('{Shift>}{ArrowRight}{ArrowDown}{/Shift}');
+    const copied = clip('copy');
+    expect(copied.getData('text/plain')).toBe('24.0\t26.0\n94.0\t104.1');
+    expect(copied.getData('text/html')).toContain('<tr><td>24.0</td><td>26.0</td></tr>');
+  });
+
+  it('pastes what was copied here to its last digit', async () => {
+    const { desk, settled, user, at, clip, entry } = await open();
+    desk.do({ do: 'give', cell: 'cuff', key: 'value', size: 's', value: 26.0351 });
+    await settled();
+    at(/^Cuff, size S/);
+    const text = clip('copy').getData('text/plain');
+    expect(text).toBe('26.0');
+    await user.keyboard('{ArrowRight}');
+    clip('paste', text);
+    expect(entry('cuff')).toEqual({ each: { s: 26.0351, m: 26.0351, l: 26 } });
+  });
+
+  it('pastes a block from elsewhere as one edit and says what was left out', async () => {
+    const { desk, at, clip, entry } = await open();
+    at(/^Cuff, size M/);
+    clip('paste', '25\t27\t29\n95\t105\n');
+    expect(entry('cuff')).toEqual({ each: { s: 22, m: 25, l: 27 } });
+    expect(entry('bust')).toMatchObject({ own: { m: 95, l: 105 } });
+    expect(desk.complaint).toBe('4 values pasted; 1 was left out: 1 is beyond the last size.');
+    expect(desk.undoes).toBe('pasting 4 values');
+    desk.undo();
+    expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });
+  });
+
+  it('pastes from the first corner of a chosen block', async () => {
+    const { user, at, clip, entry } = await open();
+    at(/^Cuff, size L/);
+    await user.keyboard('{Shift>}{ArrowLeft}{/Shift}');
+    clip('paste', '30\t31');
+    expect(entry('cuff')).toEqual({ each: { s: 22, m: 30, l: 31 } });
+  });
+
+  it('cut takes out what was given, and the paste puts it back', async () => {
+    const { at, clip, entry } = await open();
+    at(/^Cuff, size M/);
+    const text = clip('cut').getData('text/plain');
+    expect(entry('cuff')).toEqual({ each: { s: 22, m: null, l: 26 } });
+    clip('paste', text);
+    expect(entry('cuff')).toEqual({ each: { s: 22, m: 24, l: 26 } });
+  });
+
+  it('leaves the clipboard alone while text is typed', async () => {
+    const { desk, user, at, clip } = await open();
+    at(/^Cuff, size M/);
+    const before = desk.notebook;
+    await user.keyboard('{Enter}');
+    clip('paste', '99');
+    expect(desk.notebook).toBe(before);
+  });
+});

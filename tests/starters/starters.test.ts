@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import {
+  allCells,
+  apply,
+  changesBetween,
+  inputsOf,
+  nameTable,
+  namesOf,
+  outputsOf,
+  type Notebook,
+} from '../../src/notebook';
+import { Results } from '../../src/sheet';
+import { WorkedSheet } from '../../src/sheet/sheet';
+import { blank, hatCrown, singleSleeve, starters } from '../../src/starters';
+
+describe.each(starters.map((starter) => [starter.label, starter.make()] as const))(
+  '%s',
+  (_label, notebook) => {
+    it('has a name of its own for everything', () => {
+      const names = allCells(notebook).flatMap((cell) => namesOf(cell));
+      expect(nameTable(notebook).size).toBe(names.length);
+    });
+
+    it('is worked with no trouble in any size, and all its checks hold', async () => {
+      const results = new Results();
+      results.apply(await new WorkedSheet().update(changesBetween(null, notebook)));
+      const troubles = allCells(notebook).flatMap((cell) =>
+        [...inputsOf(cell), ...outputsOf(cell)].flatMap(({ key, name }) =>
+          notebook.sizes.flatMap((size) => {
+            const trouble = results.trouble(size.id, cell.id, key);
+            const fails = results.truth(size.id, cell.id, key) === false;
+            return trouble || fails ? [`${name}, ${size.label}: ${trouble?.message ?? 'does not hold'}`] : [];
+          }),
+        ),
+      );
+      expect(troubles).toEqual([]);
+    });
+
+    it('keeps its names when every cell takes another', () => {
+      let renamed = notebook;
+      for (const cell of allCells(notebook)) {
+        const applied = apply(renamed, { do: 'rename', cell: cell.id, name: `${cell.name}_x` });
+        if ('refused' in applied) throw new Error(applied.refused);
+        renamed = applied.notebook;
+      }
+      const table = nameTable(renamed);
+      expect(table.size).toBe(nameTable(notebook).size);
+    });
+  },
+);
+
+describe('what the starters come to', () => {
+  const work = async (notebook: Notebook) => {
+    const results = new Results();
+    results.apply(await new WorkedSheet().update(changesBetween(null, notebook)));
+    return (size: string, cell: string, key: string) => results.number(size, cell, key);
+  };
+
+  it('a woman’s head of 56.11 cm less 8 % is 113.6 stitches, 112 in eights: 14 to a wedge, and 8 at the end', async () => {
+    const at = await work(hatCrown());
+    expect(at('women', 'hat-sts', 'count')).toBe(112);
+    // 57.44 cm less 8 % at 22 to 10 cm is 116.3, to which 120 is nearer than 112.
+    expect(at('men', 'hat-sts', 'count')).toBe(120);
+    // From 14 to 8 stitches a wedge loses one every second round, and from 8 to 1 in each of seven rounds.
+    expect(at('women', 'hat', 'crown.worked_rows')).toBe(12);
+    expect(at('women', 'hat', 'close_7.last')).toBe(8);
+    expect(at('women', 'hat', 'length')).toBeCloseTo(21, 6);
+  });
+
+  it('the sleeve for an arm of 28 cm goes from 28 stitches of rib to 54, in 52 rows', async () => {
+    const at = await work(singleSleeve());
+    // 34 cm at 15 to 10 cm are 51, the even count above it 52, and a stitch at each side for the seam.
+    expect(at('m', 'sleeve', 'start')).toBe(28);
+    expect(at('m', 'sleeve', 'end')).toBe(54);
+    // A cuff of 6 cm is 8 rows of rib at 13 to 10 cm; 37 cm above it are 44 rows at 12.
+    expect(at('m', 'sleeve', 'rows')).toBe(52);
+  });
+
+  it('a blank one has a size, an empty section and nothing else', () => {
+    expect(blank().sizes).toHaveLength(1);
+    expect(blank().sections.map(({ cells }) => cells.length)).toEqual([0]);
+  });
+});
