@@ -255,6 +255,11 @@ export class Desk {
     this.#history = history;
     this.#settings = history.now.settings;
     this.#sizes = history.now.sizes;
+    // Outside any derivation, since one that makes the source it reads would never follow it.
+    for (const { id } of allCells(history.now)) {
+      this.#versions.at(id);
+      this.#edited.at(id);
+    }
     this.#follower.show(history.now);
   }
 

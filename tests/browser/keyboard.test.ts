@@ -35,10 +35,10 @@ async function until(key: string, name: string | RegExp, most = 80): Promise<voi
 /** Adds a cell by typing what it is and what it is called; the focus is then on it. */
 async function add(kind: string, label: string): Promise<void> {
   await page.keyboard.press('+');
-  await page.getByRole('combobox', { name: 'What is it?' }).waitFor();
+  await page.locator('input[role=combobox]:focus').waitFor();
   await page.keyboard.type(kind);
   await page.keyboard.press('Enter');
-  await page.getByLabel(/called\?/).waitFor();
+  await page.locator('dialog input[maxlength]:focus').waitFor();
   await page.keyboard.type(label);
   await page.keyboard.press('Enter');
   await page.waitForFunction(
@@ -78,7 +78,8 @@ it('from an empty notebook, by keyboard alone: swatch, measure, ease, formula, r
 
   await until('Tab', /^Section Swatches/);
   await add('swatch', 'Wool');
-  await until('ArrowDown', /^Wool, stitches counted/);
+  await page.keyboard.press('ArrowDown');
+  await until('ArrowRight', /^Wool, stitches counted/);
   await enter('14');
   await until('ArrowRight', /^Wool, rows counted/);
   await enter('20');

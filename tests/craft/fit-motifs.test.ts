@@ -39,10 +39,16 @@ describe('motifs in plain fabric', () => {
   });
 });
 
-test('more than a million ways are handed back, whether gaps or motifs are what is many', () => {
+test('more ways than can be tried are handed back, whether gaps or motifs are what is many', () => {
   const many = { motif: 1, edge: 0, worked: 'round' as const };
   expect(() => fitMotifs({ ...many, gap: { least: 0, most: 2e6 }, target: 1e10 })).toThrow('narrow the gap');
   expect(() => fitMotifs({ ...many, gap: { least: 0, most: 2e7 }, target: 2e6 })).toThrow('narrow the gap');
+});
+
+test('motifs without a gap between them have to be told so: a gap from 0 to 0', () => {
+  const close = { target: 40, motif: 10, edge: 0, worked: 'flat' as const };
+  expect(fitMotifs({ ...close, gap: { least: 0, most: 0 } })[0]).toMatchObject({ motifs: 4, count: 40 });
+  expect(() => fitMotifs({ ...close, gap: undefined as never })).toThrow('The least gap between motifs');
 });
 
 test('the five are those that trying every way finds', () => {

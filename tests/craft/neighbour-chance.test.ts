@@ -25,6 +25,7 @@ describe('the chance of another count', () => {
 
   test('below the least count there is no lower one', () => {
     expect(neighbourChance({ target: 9, u: 5, dof: 4, repeats, rule: 'nearest' }).lower).toBe(0);
+    expect(neighbourChance({ target: 9, u: 5, dof: 4, repeats, rule: 'up' }).lower).toBe(0);
   });
 
   test.each<Rule>(['nearest', 'up', 'down'])(

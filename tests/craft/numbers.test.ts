@@ -94,6 +94,7 @@ describe('the float edge', () => {
       expect(Object.is(round(-0), 0)).toBe(true);
       expect(Object.is(round(-1e-15), 0)).toBe(true);
     }
+    expect(Object.is(roundUp(-0.4), 0)).toBe(true);
   });
 
   test('a quotient of whole numbers rounds as whole numbers divide', () => {

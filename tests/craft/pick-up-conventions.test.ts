@@ -38,3 +38,9 @@ test('gauges that agree with the convention differ from it by nothing', () => {
     difference: 0,
   });
 });
+
+test('10.5 stitches and 14 rows are 3 of 4 as common practice has it, for all that the quotient is not quite 0.75', () => {
+  expect(0.75 / (1.05 / 1.4)).not.toBe(1);
+  const both = pickUpBesideConvention({ fabric: 'stockinette', rowsPerCm: 1.4, stitchesPerCm: 1.05 });
+  expect(both.difference).toBe(0);
+});

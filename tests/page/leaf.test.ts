@@ -8,7 +8,7 @@ import { deskWith } from './desk';
 
 /** The field that is being typed in, once it is there. */
 async function openField(): Promise<HTMLInputElement> {
-  await vi.waitFor(() => expect(document.activeElement).toBeInstanceOf(HTMLInputElement));
+  await vi.waitFor(() => expect(document.activeElement).toBeInstanceOf(HTMLInputElement), 10_000);
   return document.activeElement as HTMLInputElement;
 }
 
