@@ -51,6 +51,7 @@ const states: [string, (page: Page) => Promise<unknown>][] = [
     'with a formula being written',
     async (page) => {
       await page.locator('[data-formula][data-cell="cuff-sts"]').dblclick();
+      await page.locator('main input:focus').waitFor();
       await page.keyboard.type('cuff + sle');
     },
   ],

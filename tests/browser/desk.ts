@@ -22,6 +22,7 @@ export async function type(
 ): Promise<void> {
   const at = size === undefined ? ':not([data-size])' : `[data-size="${size}"]`;
   await page.locator(`[data-place][data-cell="${cell}"][data-key="${key}"]${at}`).first().dblclick();
+  await page.locator('main input:focus').waitFor();
   await page.keyboard.press('ControlOrMeta+a');
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');

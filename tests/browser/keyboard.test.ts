@@ -131,14 +131,18 @@ it('from an empty notebook, by keyboard alone: swatch, measure, ease, formula, r
   expect(await numbers(page, id('Back'), 'length')).toEqual([30, 30, 30]);
 });
 
-/** Makes the value in focus one for each size, through the menu of the value. */
+/** Makes the measure in focus one for each size, through the menu of what stands there, in the opened cell. */
 async function onePerSize(): Promise<void> {
-  await until('ArrowRight', /^Bust, every size/);
-  await until('ArrowRight', /how (it|the value) is given|what stands here/i);
+  await until('ArrowRight', /^Bust: all that is worked out/);
   await page.keyboard.press('Enter');
+  await page.locator('[aria-label="Bust: what stands here"]').waitFor();
+  await until('ArrowRight', 'Bust: what stands here');
+  await page.keyboard.press('Enter');
+  await page.getByRole('menu').waitFor();
   await until('ArrowDown', /^A value for each size/);
   await page.keyboard.press('Enter');
-  await until('ArrowLeft', /^Bust/);
+  await page.locator('[data-place][aria-label^="Bust, size S"]').waitFor();
+  await until('ArrowLeft', /^Bust: change the label/);
 }
 
 it('all of it can be undone, step by step, and redone to the same notebook', async () => {

@@ -155,7 +155,7 @@ function answersOrRefuses({ name }: Call, args: unknown[]) {
     expect(error.message, shown).not.toMatch(/NaN|Infinity|undefined|null|\[object|e-\d\d\d/);
     expect(error.code, shown).toMatch(/^[a-z-]+$/);
   }
-  expect(performance.now() - started, shown).toBeLessThan(1000);
+  expect(performance.now() - started, shown).toBeLessThan(10_000);
 }
 
 /** The first number of an answer that is none, or a count that is not whole; null where all are well. */

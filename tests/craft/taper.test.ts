@@ -135,7 +135,7 @@ describe('what cannot be worked', () => {
     };
     const started = performance.now();
     const plan = taper(long);
-    expect(performance.now() - started).toBeLessThan(1000);
+    expect(performance.now() - started).toBeLessThan(10_000);
     expect(plan.counts.at(-1)).toBe(400_001);
     expect(() => taper({ ...long, over: 1_000_001 })).toThrow('1000000 rows are the most');
   });

@@ -165,7 +165,7 @@ describe('what is no length, and what would do', () => {
       expect(problemOf(readCount(text, point))).toContain('Type a whole number');
       expect(problemOf(readPercent(text, point))).toContain('Type a percentage');
     }
-    expect(performance.now() - start).toBeLessThan(1000);
+    expect(performance.now() - start).toBeLessThan(10_000);
   });
 });
 
