@@ -340,6 +340,20 @@ export class Desk {
     return feeds.get(this.here)?.has(cell) ? 'fed' : undefined;
   }
 
+  #fabricsBefore: readonly (readonly [name: string, label: string])[] = [];
+
+  /** The names and labels of the swatches; the same list for as long as they are the same. */
+  readonly fabrics = $derived.by(() => {
+    const before = this.#fabricsBefore;
+    const now = allCells(this.notebook)
+      .filter((cell) => cell.kind === 'swatch')
+      .map((swatch) => [swatch.name, swatch.label] as const);
+    const same =
+      now.length === before.length &&
+      now.every(([name, label], at) => before[at]![0] === name && before[at]![1] === label);
+    return same ? before : (this.#fabricsBefore = now);
+  });
+
   cell(id: string): Cell | undefined {
     return cellById(this.notebook, id);
   }

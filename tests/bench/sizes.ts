@@ -9,7 +9,10 @@ interface Chunk {
   readonly imports?: readonly string[];
 }
 
-/** Bytes, after gzip, of what the built page loads before it can be read, and of everything it loads later. */
+/** What loads by itself once the cells can be read: the thread with the engine, and the drawing with its plots. */
+const after = /(^|\/)(worker|plot|Beside)-/;
+
+/** Bytes, after gzip, of what the built page loads before it can be read, and of the engine and the plots. */
 export async function loads(dist: string): Promise<{ first: number; later: number }> {
   const manifest = JSON.parse(await readFile(join(dist, '.vite/manifest.json'), 'utf8')) as Record<
     string,
@@ -34,6 +37,6 @@ export async function loads(dist: string): Promise<{ first: number; later: numbe
   const total = (some: typeof weights): number => some.reduce((sum, { bytes }) => sum + bytes, 0);
   return {
     first: total(weights.filter(({ file }) => first.has(file))),
-    later: total(weights.filter(({ file }) => !first.has(file))),
+    later: total(weights.filter(({ file }) => !first.has(file) && after.test(file))),
   };
 }

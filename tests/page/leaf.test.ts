@@ -1,7 +1,7 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
-import { cellById, type Notebook } from '../../src/notebook';
+import { allCells, cellById, freshCell, kinds, type Notebook } from '../../src/notebook';
 import Leaf from '../../src/page/Leaf.svelte';
 import { jacket } from '../../src/starters';
 import { deskWith } from './desk';
@@ -131,19 +131,27 @@ describe('by keyboard', () => {
 });
 
 it('every kind of cell has its lines', async () => {
-  await open({
+  const notebook: Notebook = {
     ...jacket(),
     sections: [
       ...jacket().sections,
       {
         id: 'more',
         label: 'More',
-        cells: [{ kind: 'note', id: 'n', label: 'Note', name: 'note', text: 'Try it <b>on</b>.' }],
+        cells: [
+          { kind: 'note', id: 'n', label: 'Note', name: 'note', text: 'Try it <b>on</b>.' },
+          freshCell(jacket(), 'spacing', 'Yoke', 'yoke'),
+        ],
       },
     ],
-  });
-  for (const cell of ['body', 'bust', 'finished-bust', 'back-sts', 'body-length', 'sleeve', 'n']) {
-    expect(document.querySelector(`[data-cell-rows="${cell}"] tr`)?.textContent).not.toBe('');
+  };
+  await open(notebook);
+  const shown = new Map<string, string>();
+  for (const cell of allCells(notebook)) {
+    const rows = document.querySelector(`[data-cell-rows="${cell.id}"]`);
+    shown.set(cell.kind, (shown.get(cell.kind) ?? '') + (rows?.textContent?.trim() ?? ''));
   }
+  expect([...shown.keys()].toSorted()).toEqual(Object.keys(kinds).toSorted());
+  for (const [kind, text] of shown) expect(text, kind).not.toBe('');
   expect(screen.getByText('Try it <b>on</b>.')).toBeDefined();
 });

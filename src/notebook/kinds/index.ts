@@ -35,19 +35,27 @@ export function kindOf(cell: Cell): Kind {
   return kinds[cell.kind] as unknown as Kind;
 }
 
-export function inputsOf(cell: Cell): Input[] {
-  return kindOf(cell).inputs(cell);
+/** A cell is never changed in place, so what it declares is asked once for each state of it. */
+function remembered<Part>(declare: (cell: Cell) => readonly Part[]): (cell: Cell) => readonly Part[] {
+  const known = new WeakMap<Cell, readonly Part[]>();
+  return (cell) => {
+    let parts = known.get(cell);
+    if (!parts) known.set(cell, (parts = declare(cell)));
+    return parts;
+  };
 }
 
+export const inputsOf = remembered<Input>((cell) => kindOf(cell).inputs(cell));
+
 /** The outputs of a cell, with the formulas the person took over in place of the kind's own. */
-export function outputsOf(cell: Cell): Output[] {
-  return kindOf(cell)
+export const outputsOf = remembered<Output>((cell) =>
+  kindOf(cell)
     .outputs(cell)
     .map((output) => {
       const taken = cell.taken?.[output.key];
       return taken === undefined ? output : { ...output, formula: taken };
-    });
-}
+    }),
+);
 
 /** The cell with every formula in it passed through `change`: a renamed name, say. */
 export function mapFormulas(cell: Cell, change: (formula: string) => string): Cell {
