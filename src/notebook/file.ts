@@ -3,6 +3,7 @@ import { chartNames } from '../craft';
 import { allCells, usualSettings, type Cell, type Notebook } from './document';
 import { mostCells, mostSizes } from './edits';
 import { formulaSchema, labelSchema, nameSchema } from './entry';
+import { sameName } from './formula';
 import { kinds } from './kinds';
 
 /** What a saved notebook says of itself. `version` goes up whenever an older reader could misread a file. */
@@ -117,6 +118,13 @@ function contradiction(notebook: Notebook): string | undefined {
     ['cells', cells.map((cell) => cell.id)],
   ] as const) {
     if (new Set(ids).size !== ids.length) return `two ${what} have the same id`;
+  }
+  // The inputs of stretches are called by their names, so one name for two would make two inputs one.
+  for (const cell of cells) {
+    const parts = cell.kind === 'piece' ? cell.stretches : cell.kind === 'pickUp' ? cell.edge : [];
+    if (new Set(parts.map(({ name }) => sameName(name))).size !== parts.length) {
+      return `two stretches of "${cell.label}" have the same name`;
+    }
   }
   return undefined;
 }

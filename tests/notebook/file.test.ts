@@ -49,6 +49,11 @@ describe('a file', () => {
     ['a number beyond all measure', (file) => (cell(file, 'finished-bust').ease = { value: 1e300 }), 'ease'],
     ['a name that is none', (file) => (cell(file, 'bust').name = 'a b'), 'name'],
     ['a formula without end', (file) => (cell(file, 'body-length').formula = '1+'.repeat(5000)), 'formula'],
+    [
+      'two stretches of one name',
+      (file) => (cell(file, 'back').stretches[3].name = 'Lower'),
+      'the same name',
+    ],
     ['an id that stands twice', (file) => (cell(file, 'hand').id = 'bust'), 'the same id'],
   ])('with %s is refused and says where', (_what, change, where) => {
     const said = problem(altered(change));
