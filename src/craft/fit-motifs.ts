@@ -90,7 +90,6 @@ function limit(tried: number) {
 function keepNearest(best: MotifFit[], fit: MotifFit) {
   const last = best[offered - 1];
   if (last !== undefined && !isNearer(fit, last)) return;
-  if (best.some((other) => other.motifs === fit.motifs && other.gap === fit.gap)) return;
   const at = best.findIndex((other) => isNearer(fit, other));
   best.splice(at === -1 ? best.length : at, 0, fit);
   if (best.length > offered) best.pop();
