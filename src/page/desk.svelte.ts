@@ -79,6 +79,8 @@ export class Desk {
   spot: Spot | null = $state.raw(null);
   /** The cell the focus is in, or was in last. */
   readonly here: string | null = $derived(this.spot?.cell ?? null);
+  /** What of the notebook is shown: 'leaf', or the name of one of the views. */
+  view = $state('leaf');
   /** The cell whose chain alone is shown on the leaf. */
   onlyChainOf: string | null = $state(null);
   /** The cells of that chain; null where all cells are shown. */

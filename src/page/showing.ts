@@ -27,7 +27,7 @@ import {
 import type { Place } from '../sheet';
 import { chartPoint, charts } from '../craft';
 import type { Desk } from './desk.svelte';
-import type { ValueLine } from './lines';
+import type { ValueLine } from './leaf/lines';
 
 const cmInInch = 2.54;
 

@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { tick } from 'svelte';
 import { expect, it } from 'vitest';
 import { allCells, readyChecks, type CheckCell, type Notebook } from '../../src/notebook';
-import AddCheck from '../../src/page/AddCheck.svelte';
+import AddCheck from '../../src/page/dialogs/AddCheck.svelte';
 import { jacket } from '../../src/starters';
 import { measure, notebookOf, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';

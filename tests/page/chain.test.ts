@@ -2,8 +2,8 @@ import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { tick } from 'svelte';
 import { describe, expect, it } from 'vitest';
-import Chain from '../../src/page/Chain.svelte';
-import Leaf from '../../src/page/Leaf.svelte';
+import Chain from '../../src/page/beside/Chain.svelte';
+import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { formula, measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { deepestBrackets, longestFormula } from '../../src/notebook';
-import { callAround, completions, wordBefore, wrongAlready } from '../../src/page/completion';
-import { partsOf } from '../../src/page/formula-parts';
+import { callAround, completions, wordBefore, wrongAlready } from '../../src/page/formula/completion';
+import { partsOf } from '../../src/page/formula/formula-parts';
 import { jacket } from '../../src/starters';
 
 const start = jacket();

@@ -2,7 +2,7 @@ import { fireEvent, render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { cellById, type Cell, type Notebook } from '../../src/notebook';
-import Leaf from '../../src/page/Leaf.svelte';
+import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { deskWith } from './desk';
 import { small } from './small-notebook';
 

@@ -2,7 +2,7 @@ import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
 import { allCells, cellById, freshCell, kinds, type Notebook } from '../../src/notebook';
-import Leaf from '../../src/page/Leaf.svelte';
+import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { jacket } from '../../src/starters';
 import { deskWith } from './desk';
 

@@ -9,8 +9,8 @@ import {
   type Notebook,
   usualSettings,
 } from '../../src/notebook';
-import { blockBetween, drawnLines, lineAt, placesOf } from '../../src/page/block';
-import { planPaste, rowsOf, type PastePlan } from '../../src/page/pasting';
+import { blockBetween, drawnLines, lineAt, placesOf } from '../../src/page/leaf/block';
+import { planPaste, rowsOf, type PastePlan } from '../../src/page/leaf/pasting';
 
 const measure = (id: string, entry: Entry, unit: 'length' | 'stitches' | 'percent' = 'length'): Cell => ({
   kind: 'measure',

@@ -2,7 +2,7 @@ import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { flushSync } from 'svelte';
 import { expect, it } from 'vitest';
-import Shortcuts from '../../src/page/Shortcuts.svelte';
+import Shortcuts from '../../src/page/dialogs/Shortcuts.svelte';
 
 it('the sheet of keys lists them by topic, and closes', async () => {
   const user = userEvent.setup();

@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { flushSync } from 'svelte';
 import { describe, expect, it } from 'vitest';
 import { cellById, type Notebook } from '../../src/notebook';
-import Sizes from '../../src/page/Sizes.svelte';
+import Sizes from '../../src/page/dialogs/Sizes.svelte';
 import { deskWith } from './desk';
 import { small } from './small-notebook';
 

@@ -2,7 +2,7 @@ import { render, screen } from '@testing-library/svelte';
 import { tick } from 'svelte';
 import { expect, it } from 'vitest';
 import type { Settings } from '../../src/notebook';
-import Leaf from '../../src/page/Leaf.svelte';
+import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { hatCrown } from '../../src/starters';
 import { deskWith } from './desk';
 

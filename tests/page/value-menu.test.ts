@@ -2,8 +2,8 @@ import { render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { cellById, type Notebook } from '../../src/notebook';
-import { linesOf, type ValueLine } from '../../src/page/lines';
-import ValueMenu from '../../src/page/ValueMenu.svelte';
+import { linesOf, type ValueLine } from '../../src/page/leaf/lines';
+import ValueMenu from '../../src/page/leaf/ValueMenu.svelte';
 import { deskWith } from './desk';
 import { measured, small } from './small-notebook';
 
