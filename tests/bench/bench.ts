@@ -1,4 +1,6 @@
+import { mkdir, writeFile } from 'node:fs/promises';
 import { keyToPaint } from './browser';
+import { growthPicture } from './growth-picture';
 import { loads } from './sizes';
 
 /** What is measured, bundled as it is in the page. */
@@ -64,6 +66,25 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
   );
   tell('edit of a swatch, 12 × 300, raw', median(raw300.theirs), 'ms');
   tell('edit of a swatch, 12 × 300, ours ÷ plain TypeScript', ratio(await measure.againstPlain(300, 60)), '');
+  const [near, far] = [await measure.byDependents(40), await measure.byUnrelated(40)];
+  const grown = near.at(-1)!;
+  tell(
+    'edit with 9990 dependents ÷ 999 dependents, for each dependent',
+    grown.ours / near.at(-2)!.ours / 10,
+    '',
+    1.5,
+  );
+  tell('edit with 9990 dependents, ours ÷ raw', grown.ours / grown.raw, '');
+  tell('edit beside 9890 unrelated cells − beside none, ours', far.at(-1)!.ours - far[0]!.ours, 'ms');
+  tell('edit beside 9890 unrelated cells − beside none, raw', far.at(-1)!.raw - far[0]!.raw, 'ms');
+  await mkdir('reports', { recursive: true });
+  await writeFile(
+    'reports/growth.svg',
+    growthPicture([
+      { title: 'One edit, by cells that depend on it', along: 'dependents', costs: near },
+      { title: 'One edit, by cells that do not', along: 'unrelated cells', costs: far },
+    ]),
+  );
   const painted = await keyToPaint(60);
   tell('key press to painted result, first notebook, median', median(painted), 'ms');
   tell('key press to painted result, first notebook, 95th percentile', quantile(painted, 0.95), 'ms', 50);

@@ -8,6 +8,8 @@ import { bustOf, garment, lastWidthOf, reswatched } from './garment';
 import { plainGarment } from './plain';
 import { rawEngines } from './raw';
 
+export { byDependents, byUnrelated } from './growth';
+
 /** Times of the same work done two ways, one after the other in turn, so that what else the machine does meets both. */
 export interface Pairs {
   readonly ours: number[];
