@@ -50,7 +50,7 @@ function panelOf({ title, along, costs }: Panel): string {
 <text x="${width - inset.right}" y="${height - 8}" text-anchor="end">${along}</text>
 ${grid.join('\n')}
 ${line('raw', 'HyperFormula', '5 4')}
-${line('ours', 'the sheet', '')}`;
+${line('ours', 'the sheet', 'none')}`;
 }
 
 /** Powers of ten round the values, and where a value lies between the two ends. */
