@@ -39,18 +39,18 @@ function panelOf({ title, along, costs }: Panel): string {
 <text x="${inset.left - 6}" y="${y.at(n) + 4}" text-anchor="end">${n}</text>`,
     ),
   ];
-  const line = (which: 'ours' | 'raw', label: string, dash: string): string => {
+  const line = (which: 'ours' | 'raw', label: string, dash: string, below: number): string => {
     const points = costs.map((cost) => `${x.at(Math.max(1, cost.cells))} ${y.at(cost[which])}`);
     const end = costs.at(-1)!;
     return `<polyline points="${points.join(' ')}" fill="none" stroke="#222" stroke-width="1.6" stroke-dasharray="${dash}"/>
-<text x="${x.at(Math.max(1, end.cells)) + 6}" y="${y.at(end[which]) + 4}">${label}</text>`;
+<text x="${x.at(Math.max(1, end.cells)) + 6}" y="${y.at(end[which]) + below}">${label}</text>`;
   };
   return `<text x="${inset.left}" y="20" font-weight="bold">${title}</text>
 <text x="${inset.left}" y="36">ms</text>
 <text x="${width - inset.right}" y="${height - 8}" text-anchor="end">${along}</text>
 ${grid.join('\n')}
-${line('raw', 'HyperFormula', '5 4')}
-${line('ours', 'the sheet', 'none')}`;
+${line('raw', 'HyperFormula', '5 4', 12)}
+${line('ours', 'the sheet', 'none', -4)}`;
 }
 
 /** Powers of ten round the values, and where a value lies between the two ends. */
