@@ -1,6 +1,7 @@
 import { offsOf, tapersIn } from './ideal-line';
 import { capital, figure, lengthFigure, rowWord, unitWord } from './in-words';
-import { isWorked } from './series';
+import { overlaidSizes, type OverlaidSize } from './overlays';
+import { aloneIn, drawnSizes, isWorked } from './series';
 import type { Row } from '../craft/types';
 import type { PlotSpec, PlotTable, WorkedSize } from './types';
 
@@ -20,9 +21,9 @@ const none = '–';
  * tableFor(spec).rows[0] // ['1–5', '76', '80']
  */
 export function tableFor(spec: PlotSpec, most = 400): PlotTable {
-  const alone = spec.sizes.find(({ id }) => id === spec.highlighted);
-  const taper = spec.which === 'taper' && alone !== undefined && isWorked(alone) ? alone : null;
-  const sizes = taper ? [taper] : spec.sizes;
+  const taper = aloneIn(spec);
+  const overlaid = overlaidSizes(spec, drawnSizes(spec));
+  const sizes = [...(taper ? [taper] : spec.sizes), ...overlaid];
   const length = Math.max(0, ...sizes.map((size) => size.rows?.length ?? 0));
   const { runs, left } = runsOf(sizes, length, most);
   const word = rowWord(sizes.find(isWorked)?.rows ?? []);
@@ -30,7 +31,10 @@ export function tableFor(spec: PlotSpec, most = 400): PlotTable {
   const heads = runs.map(([first, last]) =>
     first === last ? number(first) : `${number(first)}–${number(last)}`,
   );
-  const { headings, cells } = taper ? taperColumns(spec, taper.rows) : sizeColumns(spec);
+  const own = taper ? taperColumns(spec, taper.rows) : sizeColumns(spec);
+  const over = overlaidColumns(spec, overlaid, taper !== null);
+  const headings = [...own.headings, ...over.headings];
+  const cells = (run: Run) => [...own.cells(run), ...over.cells(run)];
   return {
     caption: `${spec.name}: ${captionOf(spec, taper, word)}`,
     headings: [capital(word), ...headings],
@@ -48,7 +52,7 @@ function captionOf(spec: PlotSpec, alone: WorkedSize | null, word: string): stri
 }
 
 function runsOf(
-  sizes: readonly WorkedSize[],
+  sizes: readonly Pick<WorkedSize, 'rows'>[],
   length: number,
   most: number,
 ): { runs: Run[]; left: number | null } {
@@ -82,6 +86,20 @@ function sizeColumns(spec: PlotSpec): Columns {
       spec.sizes.map(({ rows }) => {
         const row = rows?.[first];
         return row ? value(row) : none;
+      }),
+  };
+}
+
+/** A column for each line that lies over the plot. */
+function overlaidColumns(spec: PlotSpec, overlaid: readonly OverlaidSize[], counts: boolean): Columns {
+  const inStitches = counts || spec.which === 'stitches';
+  return {
+    headings: overlaid.map(({ label, overlay }) => `${label}, ${overlay.label}`),
+    cells: ([first]) =>
+      overlaid.map(({ rows }) => {
+        const row = rows[first];
+        if (!row) return none;
+        return inStitches ? String(row.count) : lengthFigure(row.width, spec);
       }),
   };
 }
