@@ -43,9 +43,9 @@ export function overlaidSizes(spec: PlotSpec, drawn: readonly DrawnSize[]): Over
       const other = overlay.sizes.find(({ id }) => id === size.id);
       if (!other || !isWorked(other)) return [];
       if (turn < 0 && sameRows(other.rows, size.rows)) return [];
-      const { rows } = other;
+      const { rows, plan } = other;
       const edges = edgesOf(rows, spec.which);
-      return [{ ...size, rows, edges, overlay, letter: letterOf(turn), dash: dashOf(turn) }];
+      return [{ ...size, rows, edges, plan, overlay, letter: letterOf(turn), dash: dashOf(turn) }];
     });
   });
 }

@@ -16,6 +16,7 @@ export interface DrawnSize {
   readonly style: SizeStyle;
   readonly rows: readonly Row[];
   readonly edges: Float64Array;
+  readonly plan: WorkedSize['plan'];
 }
 
 /**
@@ -100,9 +101,9 @@ export function drawnSizes(spec: PlotSpec): DrawnSize[] {
   const alone = aloneIn(spec);
   spec.sizes.forEach((size, place) => {
     if (!isWorked(size) || (alone && size.id !== spec.highlighted)) return;
-    const { id, label, rows } = size;
+    const { id, label, rows, plan } = size;
     const edges = edgesOf(rows, spec.which);
-    drawn.push({ id, label, place, style: sizeStyle(place, spec.theme), rows, edges });
+    drawn.push({ id, label, place, style: sizeStyle(place, spec.theme), rows, edges, plan });
   });
   return drawn;
 }

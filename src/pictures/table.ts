@@ -4,6 +4,7 @@ import { overlaidSizes, type OverlaidSize } from './overlays';
 import { aloneIn, drawnSizes, isWorked } from './series';
 import type { Row } from '../craft/types';
 import type { PlotSpec, PlotTable, WorkedSize } from './types';
+import { workedOn } from './worked-on';
 
 /** A run of rows in which nothing changes in any size: the indices of its first and its last. */
 type Run = readonly [number, number];
@@ -31,7 +32,7 @@ export function tableFor(spec: PlotSpec, most = 400): PlotTable {
   const heads = runs.map(([first, last]) =>
     first === last ? number(first) : `${number(first)}–${number(last)}`,
   );
-  const own = taper ? taperColumns(spec, taper.rows) : sizeColumns(spec);
+  const own = taper ? taperColumns(spec, taper) : sizeColumns(spec);
   const over = overlaidColumns(spec, overlaid, taper !== null);
   const headings = [...own.headings, ...over.headings];
   const cells = (run: Run) => [...own.cells(run), ...over.cells(run)];
@@ -104,7 +105,15 @@ function overlaidColumns(spec: PlotSpec, overlaid: readonly OverlaidSize[], coun
   };
 }
 
-function taperColumns(spec: PlotSpec, rows: readonly Row[]): Columns {
+/** What is worked on the rows of a run: something on its first, and from then on nothing. */
+function workedIn(size: Pick<WorkedSize, 'rows' | 'plan'>, [first, last]: Run): string {
+  const worked = workedOn(size, first);
+  if (worked === 'plain' || first === last) return worked;
+  return `${worked}, then ${last - first} plain`;
+}
+
+function taperColumns(spec: PlotSpec, size: WorkedSize & { readonly rows: readonly Row[] }): Columns {
+  const { rows, plan } = size;
   const tapers = tapersIn(rows, spec.stretches).map((taper) => ({ ...taper, offs: offsOf(rows, taper) }));
   const furthest = ([first, last]: Run): number | null => {
     let found: number | null = null;
@@ -117,7 +126,13 @@ function taperColumns(spec: PlotSpec, rows: readonly Row[]): Columns {
     return found;
   };
   return {
-    headings: ['Stitches', 'Change', `Width, ${unitWord(spec.unit)}`, 'Most off the straight line, stitches'],
+    headings: [
+      'Stitches',
+      'Change',
+      `Width, ${unitWord(spec.unit)}`,
+      'Most off the straight line, stitches',
+      ...(plan ? ['Worked'] : []),
+    ],
     cells: (run) => {
       const row = rows[run[0]]!;
       const off = furthest(run);
@@ -127,6 +142,7 @@ function taperColumns(spec: PlotSpec, rows: readonly Row[]): Columns {
         change,
         lengthFigure(row.width, spec),
         off === null ? none : figure(off, 1, spec.decimal),
+        ...(plan ? [workedIn(size, run)] : []),
       ];
     },
   };
