@@ -15,7 +15,10 @@ export type {
   WorkedSize,
 } from './types';
 export { heightFor } from './frame';
+export { gradingInWords, gradingTable, gradingTitle, type Graded, type GradingSpec } from './grading';
+export { gradingGraph, offsGraph, type Graph, type GraphSpec } from './graph-spec';
 export { legendFor, overlaysIn } from './legend';
+export { orderLabels, orderOf, ordersBeside } from './orders';
 export { sizeStyle, type SizeStyle } from './palette';
 export { tableFor } from './table';
 export { themes, type Theme, type ThemeName } from './theme';

@@ -16,6 +16,7 @@ import {
   type ScaleOptions,
   type TooltipPositionerFunction,
 } from 'chart.js';
+import { familyOf, tickSize, tooltipStyle, type FixedSheet } from './chart-style';
 import { drawingOf, layOut, plottedOf, type Drawing, type Laid } from './drawing';
 import { ratioPaper, type SheetFor } from './ratio-paper';
 import { readingInWords, readingOf } from './reading';
@@ -57,22 +58,23 @@ Chart.register(LineController, LineElement, PointElement, LinearScale, Tooltip);
 
 /**
  * Draws a plot on a canvas, which fills the element it stands in (that element has a position and a size of its own;
- * `heightFor` gives a good height). Nothing moves by itself, so there is no motion to reduce. Ticks take the canvas's
- * font and three quarters of its size.
+ * `heightFor` gives a good height), or on a sheet of a fixed size. Nothing moves by itself, so there is no motion to
+ * reduce. Ticks take the canvas's font and three quarters of its size.
  *
  * @example
  * const plot = drawPlot(canvas, spec);
  * plot.update({ ...spec, highlighted: 'm' });
  * plot.close();
  */
-export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
+export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: FixedSheet): Plot {
   let drawing = drawingOf(spec);
   let pointed: Pointed | null = null;
   let closed = false;
   let latest: { drawing: Drawing; width: number; height: number; font: number; laid: Laid } | undefined;
 
-  const fontSize = () => Math.max(11, Math.round(parseFloat(getComputedStyle(canvas).fontSize) * 0.75) || 12);
-  const fontFamily = () => getComputedStyle(canvas).fontFamily || 'system-ui, sans-serif';
+  if (sheet) Object.assign(canvas, { width: sheet.width, height: sheet.height });
+  const fontSize = () => (sheet ? 12 : tickSize(canvas));
+  const fontFamily = () => sheet?.family ?? familyOf(canvas);
 
   /** Chart.js asks for the layout several times while it lays out four axes; it is the same each time. */
   const laidOut = (width: number, height: number): Laid => {
@@ -134,7 +136,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
     const font = { family: fontFamily(), size: fontSize() };
     return {
       animation: false,
-      responsive: true,
+      ...(sheet ? { responsive: false, devicePixelRatio: sheet.ratio } : { responsive: true }),
       maintainAspectRatio: false,
       layout: { padding: 0, autoPadding: false },
       hover: { mode: 'pieceRow' },
@@ -148,25 +150,12 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
       },
       plugins: {
         tooltip: {
-          animation: false,
+          ...tooltipStyle(theme, font),
           mode: 'pieceRow',
           position: 'pieceRow',
-          displayColors: false,
-          backgroundColor: theme.leaf,
-          borderColor: theme.edge,
-          borderWidth: 1,
-          cornerRadius: 2,
           // Above or below the row, so that the row itself stays in sight on a narrow screen too.
           xAlign: 'center',
           yAlign: () => (isLow() ? 'bottom' : 'top'),
-          caretSize: 0,
-          caretPadding: 12,
-          padding: 8,
-          titleColor: theme.soft,
-          titleFont: { ...font, weight: 'normal' },
-          titleMarginBottom: 3,
-          bodyColor: theme.ink,
-          bodyFont: font,
           callbacks: {
             title: () => reading()?.heading ?? '',
             label: () => [...(reading()?.lines ?? [])],
