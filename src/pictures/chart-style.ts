@@ -1,4 +1,5 @@
 import type { Theme } from './theme';
+import { wrapped } from './wrapped';
 
 /** A sheet of so many px, drawn `ratio` times as fine: for paper. */
 export interface FixedSheet {
@@ -36,4 +37,19 @@ export function tooltipStyle(theme: Theme, font: { family: string; size: number 
     bodyColor: theme.ink,
     bodyFont: font,
   };
+}
+
+/** Lines of a tooltip, broken where they would not fit on the canvas. */
+export function broken(
+  lines: readonly string[],
+  { ctx, width }: { ctx: CanvasRenderingContext2D; width: number },
+  font: { family: string; size: number },
+): string[] {
+  ctx.save();
+  ctx.font = `${font.size}px ${font.family}`;
+  const fitting = lines.flatMap((line) =>
+    wrapped(line, Math.min(360, width - 32), (text) => ctx.measureText(text).width),
+  );
+  ctx.restore();
+  return fitting;
 }

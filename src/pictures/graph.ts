@@ -9,7 +9,7 @@ import {
   type ChartOptions,
   type Plugin,
 } from 'chart.js';
-import { familyOf, tickSize, tooltipStyle, type FixedSheet } from './chart-style';
+import { broken, familyOf, tickSize, tooltipStyle, type FixedSheet } from './chart-style';
 import type { Graph, GraphSpec } from './graph-spec';
 import { figure } from './in-words';
 import { drawLetter, drawMark } from './size-marks';
@@ -111,7 +111,7 @@ export function drawGraph(canvas: HTMLCanvasElement, first: GraphSpec, sheet?: F
           filter: (_item, index) => index === 0,
           callbacks: {
             title: ([item]) => spec.reading(item?.dataIndex ?? 0).heading,
-            label: ({ dataIndex }) => [...spec.reading(dataIndex).lines],
+            label: ({ chart, dataIndex }) => broken(spec.reading(dataIndex).lines, chart, font),
           },
         },
       },
@@ -209,7 +209,7 @@ export function drawGraph(canvas: HTMLCanvasElement, first: GraphSpec, sheet?: F
       });
       chart.draw();
       const { heading, lines } = spec.reading(i);
-      return `${heading}. ${lines.join('; ')}.`;
+      return [heading, ...lines].map((line) => `${line}.`).join(' ');
     },
     data: () => spec.lines.map(({ id, values }) => ({ id, values })),
     close() {

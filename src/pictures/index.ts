@@ -22,4 +22,4 @@ export { orderLabels, orderOf, ordersBeside } from './orders';
 export { sizeStyle, type SizeStyle } from './palette';
 export { tableFor } from './table';
 export { themes, type Theme, type ThemeName } from './theme';
-export { overlaidInWords, titleFor } from './title';
+export { headingFor, overlaidInWords, titleFor } from './title';

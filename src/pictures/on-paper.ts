@@ -1,6 +1,7 @@
 import type { FixedSheet } from './chart-style';
 import { drawLetter, drawMark } from './size-marks';
 import { themes } from './theme';
+import { wrapped } from './wrapped';
 
 /** What a picture is printed at: fine enough for paper, as wide as A4 and Letter leave between their margins. */
 export const print = { dpi: 300, widthCm: 17 };
@@ -121,23 +122,4 @@ function drawEntry(
   ctx.textBaseline = 'middle';
   ctx.fillText(entry.label, x + sample + 6, y);
   ctx.restore();
-}
-
-/**
- * A text in lines no wider than so many px; a single word that is wider stands alone.
- *
- * @example
- * wrapped('a bb ccc', 4, (text) => text.length) // ['a bb', 'ccc']
- */
-export function wrapped(text: string, width: number, measure: (text: string) => number): string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(/\s+/).filter(Boolean)) {
-    const longer = line ? `${line} ${word}` : word;
-    if (line && measure(longer) > width) {
-      lines.push(line);
-      line = word;
-    } else line = longer;
-  }
-  return line ? [...lines, line] : lines;
 }

@@ -16,7 +16,7 @@ import {
   type ScaleOptions,
   type TooltipPositionerFunction,
 } from 'chart.js';
-import { familyOf, tickSize, tooltipStyle, type FixedSheet } from './chart-style';
+import { broken, familyOf, tickSize, tooltipStyle, type FixedSheet } from './chart-style';
 import { drawingOf, layOut, plottedOf, type Drawing, type Laid } from './drawing';
 import { ratioPaper, type SheetFor } from './ratio-paper';
 import { readingInWords, readingOf } from './reading';
@@ -158,7 +158,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
           yAlign: () => (isLow() ? 'bottom' : 'top'),
           callbacks: {
             title: () => reading()?.heading ?? '',
-            label: () => [...(reading()?.lines ?? [])],
+            label: ({ chart }) => broken(reading()?.lines ?? [], chart, font),
           },
         },
       },

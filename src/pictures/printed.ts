@@ -5,7 +5,7 @@ import { legendFor, overlaysIn } from './legend';
 import { layoutWidth, type PrintedEntry, type PrintedPicture } from './on-paper';
 import { drawPlot } from './plot';
 import { sizeStyle } from './palette';
-import { overlaidInWords, titleFor } from './title';
+import { headingFor, overlaidInWords, titleFor } from './title';
 import type { PlotSpec } from './types';
 
 export { onPaper } from './on-paper';
@@ -20,7 +20,7 @@ export function plotOnPaper(spec: PlotSpec): PrintedPicture {
     trouble ? [`${label} is not drawn: ${trouble}`] : [],
   );
   return {
-    title: spec.name,
+    title: headingFor(light),
     sentences: [titleFor(light), ...overlaidInWords(light), ...missing],
     legend: [
       ...shown.filter(({ trouble }) => !trouble),

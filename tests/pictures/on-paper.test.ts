@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { layoutWidth, legendPlaces, wrapped } from '../../src/pictures/on-paper';
+import { layoutWidth, legendPlaces } from '../../src/pictures/on-paper';
+import { wrapped } from '../../src/pictures/wrapped';
 
 const byLetters = (text: string): number => text.length;
 
