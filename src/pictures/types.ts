@@ -68,6 +68,8 @@ export interface Plotted {
   readonly stretched: number;
   /** The size in whose fabrics the paper is ruled. */
   readonly ruledFor: string | null;
+  /** The row that is pointed at, by mouse or keys. */
+  readonly pointed?: { readonly id: string; readonly row: number } | null;
 }
 
 /** A plot on a canvas. */
