@@ -275,11 +275,9 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
   return {
     update(next) {
       if (closed) return;
-      const id = pointed && drawing.drawn[pointed.size]?.id;
       drawing = drawingOf(next);
-      const size = drawing.drawn.findIndex((candidate) => candidate.id === id);
-      const rows = drawing.drawn[size]?.rows.length ?? 0;
-      pointed = pointed && rows > 0 ? { size, row: Math.min(pointed.row, rows - 1) } : null;
+      pointed = null;
+      chart.tooltip?.setActiveElements([], { x: 0, y: 0 });
       chart.data = data();
       // Chart.js takes long over new options.
       if (look() !== looks) {

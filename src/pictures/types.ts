@@ -74,7 +74,7 @@ export interface Plotted {
 
 /** A plot on a canvas. */
 export interface Plot {
-  /** Draws the new spec on the same canvas; nothing moves but what changed. */
+  /** Draws the new spec on the same canvas; nothing moves but what changed. It points at no row any more. */
   update(spec: PlotSpec): void;
   /**
    * Points at a row of a size (the highlighted one unless told) and returns what the plot says there, such as
