@@ -1,11 +1,11 @@
 import { easesIn, letterFor, type GradingSpec } from './grading';
 import { capital, figure, inUnit, lengthInWords, rowWord, unitWord } from './in-words';
-import { offsByRow } from './orders';
+import { offsByRow, orderLabels, orderOf } from './orders';
 import { overlaidSizes } from './overlays';
 import { sizeStyle, type SizeStyle } from './palette';
 import { aloneIn, drawnSizes } from './series';
 import { themes } from './theme';
-import type { PlotSpec } from './types';
+import type { PlotSpec, PlotTable } from './types';
 
 /** A line of a graph: one value for each place along it, null where it has none. */
 export interface GraphLine {
@@ -97,6 +97,7 @@ export function offsGraph(spec: PlotSpec): GraphSpec | null {
   const size = own && drawnSizes(spec)[0];
   if (!own || !size) return null;
   const theme = themes[spec.theme];
+  const order = own.plan ? orderOf(own.plan) : null;
   const others = overlaidSizes(spec, [size]).filter(({ overlay }) => overlay.kind === 'what-if');
   const lines: GraphLine[] = [
     ...others.map(({ overlay, rows, letter, dash, style }) => ({
@@ -110,7 +111,7 @@ export function offsGraph(spec: PlotSpec): GraphSpec | null {
     })),
     {
       id: own.id,
-      label: own.label,
+      label: `${order ? orderLabels[order] : 'an order of its own in each taper'} (as it is)`,
       letter: '',
       colour: theme.ink,
       dash: [],
@@ -134,5 +135,27 @@ export function offsGraph(spec: PlotSpec): GraphSpec | null {
     }),
     theme: spec.theme,
     decimal: spec.decimal,
+  };
+}
+
+/**
+ * The same as a table: one row for each row of the piece, a column for each order. Beyond `most` rows it is cut off,
+ * and the note says so.
+ */
+export function offsTable(spec: PlotSpec, most = 400): PlotTable {
+  const graph = offsGraph(spec);
+  const lines = [...(graph?.lines ?? [])].reverse();
+  const along = graph?.along ?? [];
+  return {
+    caption: `${spec.name}: stitches off the straight line by ${graph?.captions.along ?? 'row'}`,
+    headings: [capital(graph?.captions.along ?? 'row'), ...lines.map(({ label }) => capital(label))],
+    rows: along.slice(0, most).map(({ label }, i) => [
+      label,
+      ...lines.map(({ values }) => {
+        const off = values[i] ?? null;
+        return off === null ? '–' : figure(off, 1, spec.decimal);
+      }),
+    ]),
+    note: along.length > most ? `What follows row ${most} is left out here.` : null,
   };
 }

@@ -16,7 +16,7 @@ export type {
 } from './types';
 export { heightFor } from './frame';
 export { gradingInWords, gradingTable, gradingTitle, type Graded, type GradingSpec } from './grading';
-export { gradingGraph, offsGraph, type Graph, type GraphSpec } from './graph-spec';
+export { gradingGraph, offsGraph, offsTable, type Graph, type GraphSpec } from './graph-spec';
 export { legendFor, overlaysIn } from './legend';
 export { orderLabels, orderOf, ordersBeside } from './orders';
 export { sizeStyle, type SizeStyle } from './palette';

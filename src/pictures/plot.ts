@@ -131,6 +131,9 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
     };
   };
 
+  /** What the options depend on; all else they ask for when they need it. */
+  const look = () => [drawing.spec.theme, fontSize(), fontFamily()].join(' ');
+
   const options = (): ChartOptions<'line'> => {
     const theme = themes[drawing.spec.theme];
     const font = { family: fontFamily(), size: fontSize() };
@@ -231,6 +234,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
     },
   };
 
+  let looks = look();
   const chart = new Chart<'line', { x: number; y: number }[]>(canvas, {
     type: 'line',
     data: data(),
@@ -271,13 +275,15 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
   return {
     update(next) {
       if (closed) return;
-      const id = pointed && drawing.drawn[pointed.size]?.id;
       drawing = drawingOf(next);
-      const size = drawing.drawn.findIndex((candidate) => candidate.id === id);
-      const rows = drawing.drawn[size]?.rows.length ?? 0;
-      pointed = pointed && rows > 0 ? { size, row: Math.min(pointed.row, rows - 1) } : null;
+      pointed = null;
+      chart.tooltip?.setActiveElements([], { x: 0, y: 0 });
       chart.data = data();
-      chart.options = options();
+      // Chart.js takes long over new options.
+      if (look() !== looks) {
+        looks = look();
+        chart.options = options();
+      }
       chart.update('none');
     },
     pointAt(row, id = drawing.ruled?.id) {
@@ -290,7 +296,13 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
       chart.draw();
       return words;
     },
-    data: () => plottedOf(drawing, laidOut(chart.width, chart.height)),
+    data() {
+      const size = pointed && drawing.drawn[pointed.size];
+      return {
+        ...plottedOf(drawing, laidOut(chart.width, chart.height)),
+        pointed: size ? { id: size.id, row: pointed!.row + 1 } : null,
+      };
+    },
     close() {
       if (closed) return;
       closed = true;

@@ -25,7 +25,7 @@ export function plotOnPaper(spec: PlotSpec): PrintedPicture {
     legend: [
       ...shown.filter(({ trouble }) => !trouble),
       ...overlaysIn(light).map(({ id, label, letter, dash, sizes, kind }): PrintedEntry => ({
-        label: `${label} (${sizes.join(', ')})`,
+        label: `${label} (${sizes.length === spec.sizes.length && sizes.length > 1 ? 'all sizes' : sizes.join(', ')})`,
         colour: colourOf(light, id),
         dash,
         letter,

@@ -54,7 +54,8 @@ function overlaidReading(spec: PlotSpec, size: OverlaidSize, i: number): string 
   const called = capital(size.overlay.label);
   if (!row) return `${called}: no such ${rowWord(size.rows)}`;
   const off = spec.which === 'taper' && size.overlay.kind === 'what-if' ? fromStraight(spec, size, i) : null;
-  const said = [stitchesInWords(row.count), off ?? lengthInWords(row.width, spec)];
+  // Off what, its own line says.
+  const said = [stitchesInWords(row.count), off?.replace(/ than .*/, '') ?? lengthInWords(row.width, spec)];
   return `${called}: ${said.join(', ')}`;
 }
 

@@ -1,6 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { keyToPaint } from './browser';
 import { growthPicture } from './growth-picture';
+import { heldAfterEdits, resultsToPicture } from './pictures';
 import { loads } from './sizes';
 
 /** What is measured, bundled as it is in the page. */
@@ -84,6 +85,13 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
   const painted = await keyToPaint(60);
   tell('key press to painted result, first notebook, median', median(painted), 'ms');
   tell('key press to painted result, first notebook, 95th percentile', quantile(painted, 0.95), 'ms', 50);
+  const picture = await resultsToPicture(50);
+  tell('results to picture drawn, 9 sizes × 200 rows, median', median(picture.drawn), 'ms', 16.7);
+  tell('results to picture on the screen, 9 sizes × 200 rows, median', median(picture.painted), 'ms');
+  const { early, late } = await heldAfterEdits();
+  tell('heap, edit 600 ÷ edit 100', late.bytes / early.bytes, '', 1.05);
+  tell('listeners, edit 600 ÷ edit 100', late.listeners / early.listeners, '', 1);
+  tell('canvases, edit 600 ÷ edit 100', late.canvases / early.canvases, '', 1);
   const { first, later } = await loads(dist);
   tell('JavaScript and CSS before the first cells can be read, gzip', first / 1000, 'kB', 90);
   tell('loaded later, gzip', later / 1000, 'kB', 300);

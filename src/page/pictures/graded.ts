@@ -53,7 +53,8 @@ export function gradables(desk: Desk): Gradable[] {
 export function usualGradables(all: readonly Gradable[]): string[] {
   const eased = all.find(({ over }) => over !== undefined && all.some(({ id }) => id === over));
   if (eased) return [eased.over!, eased.id];
-  return all.filter(({ of }) => of === 'body').map(({ id }) => id);
+  const bodies = all.filter(({ of }) => of === 'body');
+  return (bodies.length > 0 ? bodies : all.slice(0, 1)).map(({ id }) => id);
 }
 
 /** A measurement in every size; a component that reads it follows its cell. */
