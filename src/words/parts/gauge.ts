@@ -33,7 +33,7 @@ export function gaugePart(source: PatternSource, found: Gathered, sentences: Sen
         stitches: unit(sts, 'st'),
         rows: unit(rows, 'row'),
         over: settings.gaugeOver,
-        worked: theirs(swatch.worked.trim() === '' ? '' : `, ${swatch.worked}`),
+        worked: theirs(swatch.worked.trim() === '' ? '' : ` (${swatch.worked})`),
       }),
     ];
   });

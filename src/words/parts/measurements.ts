@@ -27,13 +27,12 @@ export function measurementsPart(source: PatternSource, found: Gathered, sentenc
         const rows = worked?.rows;
         return of === 'start' ? rows?.[0]?.width : rows?.at(-1)?.width;
       };
+      const across = round ? 'round' : 'width';
+      const start = row(`${label}, ${across} at the start`, (_size, place) => width(sizes[place], 'start'));
+      const end = row(`${label}, ${across} at the end`, (_size, place) => width(sizes[place], 'end'));
+      const same = start.every((value, column) => column === 0 || value === end[column]);
       return [
-        row(`${label}, ${round ? 'round' : 'width'} at the start`, (_size, place) =>
-          width(sizes[place], 'start'),
-        ),
-        row(`${label}, ${round ? 'round' : 'width'} at the end`, (_size, place) =>
-          width(sizes[place], 'end'),
-        ),
+        ...(same ? [[`${label}, ${across}`, ...start.slice(1)]] : [start, end]),
         row(`${label}, length`, (_size, place) =>
           sizes[place]?.rows.reduce((sum, one) => sum + one.height, 0),
         ),
