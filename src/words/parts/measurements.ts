@@ -6,7 +6,11 @@ import { notInSize } from '../size-list';
 import type { PatternSource } from '../source';
 
 /** What the garment is made to fit and what it measures, by size; and where its schematic stands. */
-export function measurementsPart(source: PatternSource, found: Gathered, sentences: Sentences): PatternPart {
+export function measurementsPart(
+  source: PatternSource,
+  found: Gathered,
+  sentences: Sentences,
+): PatternPart | undefined {
   const { length, decimal } = source.notebook.settings;
   const write = (cm: number | undefined): string =>
     cm === undefined ? notInSize : writeLength(cm, { unit: length, decimal, trailingZero: false });
@@ -39,6 +43,7 @@ export function measurementsPart(source: PatternSource, found: Gathered, sentenc
       ];
     }),
   ];
+  if (found.pieces.length === 0 && rows.length === 0) return undefined;
   return {
     key: 'measurements',
     kind: 'measurements',
