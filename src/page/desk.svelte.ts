@@ -25,7 +25,15 @@ import {
   type Settings,
   type Size,
 } from '../notebook';
-import { Results, type Answer, type Checked, type Move, type Place, type WorkTrials } from '../sheet';
+import {
+  Results,
+  type Answer,
+  type Checked,
+  type Move,
+  type Place,
+  type WhatIfsTold,
+  type WorkTrials,
+} from '../sheet';
 import { summaryOf } from './summary';
 
 /** What the desk asks of the sheet: to follow the notebook, and to try a formula without keeping it. */
@@ -34,6 +42,8 @@ export interface Follower {
   check(formula: string, place: Place): Promise<Checked>;
   /** Works the notebook shown last with some changes, many times over. */
   readonly trials: WorkTrials;
+  /** Works the what-ifs that are on, after the notebook itself and after every edit of it; gives what ends it. */
+  followWhatIfs(told: WhatIfsTold): Promise<() => void>;
   /** Whether all that was shown has been worked. */
   readonly settled: boolean;
 }
@@ -247,8 +257,10 @@ export class Desk {
   }
 
   /** Works the notebook with some changes, many times over, without making them. */
-  trials(...asked: Parameters<WorkTrials>): ReturnType<WorkTrials> {
-    return this.#follower.trials(...asked);
+  readonly trials: WorkTrials = (...asked) => this.#follower.trials(...asked);
+
+  followWhatIfs(told: WhatIfsTold): Promise<() => void> {
+    return this.#follower.followWhatIfs(told);
   }
 
   /** A typed formula as it is stored, once it has been read whole and its unit found right. */

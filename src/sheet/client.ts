@@ -5,8 +5,7 @@ import { inputsOf, outputsOf } from '../notebook/kinds';
 import type { Answer, Checked, Place } from './answers';
 import { Patience } from './patience';
 import { comingBack, didNotStart, gaveUp, tookTooLong } from './sentences';
-import type { ServedSheet, TrialsSign } from './serve';
-import { noTrialResults, type TrialResults, type TrialsAsked, type TrialsWatch } from './trial-results';
+import type { ServedSheet } from './serve';
 
 /** A thread that serves a sheet: a `Worker`, or what does as much. */
 export type SheetThread = Endpoint & { terminate(): void };
@@ -27,13 +26,34 @@ interface Question {
   dropped(error: Error): void;
 }
 
-interface TrialsWaiting {
-  readonly number: number;
-  readonly asked: TrialsAsked;
-  readonly watch: TrialsWatch;
-  answered(results: TrialResults): void;
-  dropped(error: Error): void;
+/** Work under way in a thread beside its updates. */
+export interface BesideWork {
+  readonly done: Promise<unknown>;
+  /** Hears every message of the thread that is not a reply. */
+  sign?(data: unknown): void;
+  /** The thread was ended before the work was done. */
+  ended?(why: 'stopped' | 'took too long'): void;
 }
+
+/** What work beside the updates can rely on: what is shown has been worked. */
+export interface BesideState {
+  readonly sheet: Remote<ServedSheet>;
+  readonly notebook: Notebook;
+  /** Whether a cell hung, as it is, and is set aside. */
+  isHeld(cell: Cell): boolean;
+}
+
+/** A lane of a thread for work beside its updates. */
+export interface BesideLane {
+  /** Where the work comes from: one at a time, those that come first going first. */
+  readonly besides: BesideSource[];
+  /** Looks again for what is due: a source of work has some now. */
+  wake(): void;
+  readonly working: boolean;
+}
+
+/** Begins the next of its work, if it has any. */
+export type BesideSource = (state: BesideState) => BesideWork | undefined;
 
 /** A thread with what it has been told. */
 interface Running {
@@ -45,7 +65,7 @@ interface Running {
   shown: Notebook | null;
   /** The cells it is told at the moment; null where no one cell is to blame for what happens. */
   told: readonly Cell[] | null;
-  /** Cells it has been sent in the midst of trials, and has not said yet that it took up. */
+  /** Cells it has been sent in the midst of other work, and has not said yet that it took up. */
   sent: readonly Cell[] | null;
 }
 
@@ -60,7 +80,7 @@ const mostInARow = 4;
  * Should that not help, or a notebook do it on opening, every formula is set aside and they come back one by one,
  * except those that hang. A cell set aside is tried again when it is changed.
  */
-export class SheetClient {
+export class SheetClient implements BesideLane {
   readonly #start: () => SheetThread;
   readonly #on: Told;
   readonly #limit: number;
@@ -69,9 +89,8 @@ export class SheetClient {
   #busy = false;
   #hangsInARow = 0;
   #questions: Question[] = [];
-  #trials: TrialsWaiting[] = [];
-  #trialsUnderWay: TrialsWaiting | undefined;
-  #lastTrials = 0;
+  #beside: BesideWork | undefined;
+  readonly besides: BesideSource[] = [];
   /** Cells that hung, as they were when they did. */
   readonly #hung = new Map<string, Cell>();
   /** Ids of cells whose formulas have yet to come back, in order. */
@@ -104,18 +123,12 @@ export class SheetClient {
     });
   }
 
-  /**
-   * Works trials of the notebook shown last, once that is worked itself; what is shown meanwhile goes before them, and
-   * ends them.
-   */
-  trials(asked: TrialsAsked, watch: TrialsWatch = {}): Promise<TrialResults> {
-    if (!this.#running || watch.signal?.aborted) return Promise.resolve(noTrialResults(asked, 'stopped'));
-    return new Promise((answered, dropped) => {
-      const trials = { number: ++this.#lastTrials, asked, watch, answered, dropped };
-      this.#trials.push(trials);
-      watch.signal?.addEventListener('abort', () => this.#stopTrials(trials), { once: true });
-      this.#next();
-    });
+  wake(): void {
+    this.#next();
+  }
+
+  get working(): boolean {
+    return this.#running !== undefined;
   }
 
   /** Whether all that was shown has been worked. */
@@ -126,7 +139,6 @@ export class SheetClient {
   /** Ends the thread. */
   stop(): void {
     this.#end('The sheet was closed.', 'stopped');
-    for (const { asked, answered } of this.#trials.splice(0)) answered(noTrialResults(asked, 'stopped'));
   }
 
   #begin(): void {
@@ -145,7 +157,7 @@ export class SheetClient {
       running.patience.sign();
       const { data } = event as MessageEvent<unknown>;
       if (data === 'updating') running.told = running.sent;
-      else if (isTrialsSign(data)) this.#trialsSign(data);
+      else this.#beside?.sign?.(data);
       if (data !== 'ready') return;
       running.ready = true;
       this.#next();
@@ -158,25 +170,25 @@ export class SheetClient {
     thread.start?.();
   }
 
-  #end(why: string, ended: NonNullable<TrialResults['ended']> = 'took too long'): void {
+  #end(why: string, ended: 'stopped' | 'took too long' = 'took too long'): void {
     this.#running?.patience.end();
     this.#running?.thread.terminate();
     this.#running = undefined;
     this.#busy = false;
     for (const question of this.#questions.splice(0)) question.dropped(new Error(why));
-    const underWay = this.#trialsUnderWay;
-    this.#trialsUnderWay = undefined;
-    underWay?.answered(noTrialResults(underWay.asked, ended));
+    const beside = this.#beside;
+    this.#beside = undefined;
+    beside?.ended?.(ended);
   }
 
-  /** Whatever is due: the newest notebook, questions about it, formulas to bring back, and at last trials. */
+  /** Whatever is due: the newest notebook, questions about it, formulas to bring back, and at last what goes on beside. */
   #next(): void {
     const running = this.#running;
     if (!running?.ready || this.#busy || !this.#newest) return;
     if (running.shown !== this.#newest) this.#follow(running, this.#newest);
     else if (this.#questions.length > 0) this.#ask(running, this.#questions[0]!);
     else if (this.#waiting.length > 0) this.#bringBack(running, this.#newest);
-    else this.#beginTrials(running);
+    else this.#workBeside(running, this.#newest);
   }
 
   #follow(running: Running, newest: Notebook): void {
@@ -202,9 +214,9 @@ export class SheetClient {
   #work(running: Running, changes: Changes, told: readonly Cell[] | null): void {
     const waiting = new Set(this.#waiting);
     const hold = changes.put.filter((cell) => waiting.has(cell.id) || this.#hung.get(cell.id) === cell);
-    // A thread that hangs before it takes this up hangs by a trial.
+    // A thread that hangs before it takes this up hangs by what goes on beside.
     running.sent = told;
-    running.told = this.#trialsUnderWay ? [] : told;
+    running.told = this.#beside ? [] : told;
     this.#call(
       running,
       () =>
@@ -240,7 +252,7 @@ export class SheetClient {
         if (this.#running !== running) return;
         running.patience.end();
         this.#busy = false;
-        if (this.#trialsUnderWay) this.#awaitTrials(running);
+        if (this.#beside) this.#awaitBeside(running);
         take(reply);
         this.#next();
       },
@@ -248,49 +260,33 @@ export class SheetClient {
     );
   }
 
-  /** Trials are under way beside the calls; only one lot at a time. */
-  #beginTrials(running: Running): void {
-    const trials = this.#trialsUnderWay ? undefined : this.#trials.shift();
-    if (!trials) return;
-    this.#trialsUnderWay = trials;
-    this.#awaitTrials(running);
-    (running.sheet.trials(trials.number, trials.asked) as Promise<TrialResults>).then(
-      (results) => {
-        if (this.#trialsUnderWay !== trials) return;
-        this.#trialsUnderWay = undefined;
+  #workBeside(running: Running, notebook: Notebook): void {
+    if (this.#beside) return;
+    const state = {
+      sheet: running.sheet,
+      notebook,
+      isHeld: (cell: Cell) => this.#hung.get(cell.id) === cell,
+    };
+    for (const source of this.besides) {
+      const work = source(state);
+      if (!work) continue;
+      this.#beside = work;
+      this.#awaitBeside(running);
+      const done = (): void => {
+        if (this.#beside !== work) return;
+        this.#beside = undefined;
         if (!this.#busy) running.patience.end();
-        trials.answered(results);
         this.#next();
-      },
-      (error: unknown) => {
-        if (this.#trialsUnderWay !== trials) return;
-        this.#trialsUnderWay = undefined;
-        if (!this.#busy) running.patience.end();
-        trials.dropped(error as Error);
-        this.#next();
-      },
-    );
-  }
-
-  #awaitTrials(running: Running): void {
-    // No cell of the notebook is to blame for a trial.
-    running.told = [];
-    running.patience.begin();
-  }
-
-  #trialsSign({ trials, done }: TrialsSign): void {
-    const underWay = this.#trialsUnderWay;
-    if (underWay?.number === trials) underWay.watch.progress?.(done, underWay.asked.trials.length);
-  }
-
-  #stopTrials(trials: TrialsWaiting): void {
-    if (this.#trialsUnderWay === trials) {
-      void this.#running?.sheet.stopTrials(trials.number);
+      };
+      work.done.then(done, done);
       return;
     }
-    if (!this.#trials.includes(trials)) return;
-    this.#trials = this.#trials.filter((other) => other !== trials);
-    trials.answered(noTrialResults(trials.asked, 'stopped'));
+  }
+
+  #awaitBeside(running: Running): void {
+    // No cell of the notebook is to blame for it.
+    running.told = [];
+    running.patience.begin();
   }
 
   /** A thread that gave no sign of life, or broke down. */
@@ -317,10 +313,6 @@ export class SheetClient {
     }
     this.#begin();
   }
-}
-
-function isTrialsSign(data: unknown): data is TrialsSign {
-  return typeof data === 'object' && data !== null && 'trials' in data && 'done' in data;
 }
 
 function hasFormula(cell: Cell): boolean {

@@ -14,3 +14,4 @@ export {
   type TrialsWatch,
   type WorkTrials,
 } from './trial-results';
+export type { WhatIfsTold } from './what-ifs-beside';

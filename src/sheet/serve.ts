@@ -1,6 +1,7 @@
 import { expose, transfer, type Endpoint } from 'comlink';
 import type { Changes } from '../notebook/changes';
 import type { Answer, Checked, Place } from './answers';
+import { inSlices } from './in-slices';
 import { WorkedSheet } from './sheet';
 import type { TrialResults, TrialsAsked } from './trial-results';
 import { Trials } from './trials';
@@ -13,6 +14,9 @@ export interface ServedSheet {
   /** Works trials beside everything else; how far they are is told by messages with their number. */
   trials(number: number, asked: TrialsAsked): TrialResults;
   stopTrials(number: number): void;
+  /** Brings a what-if to another state of itself, beside everything else. */
+  updateWhatIf(id: string, changes: Changes, hold: readonly string[]): Answer;
+  dropWhatIf(id: string): void;
 }
 
 /** What a thread says of trials under way. */
@@ -27,7 +31,7 @@ const trialSignEvery = 50;
 
 /**
  * Serves a sheet over a message channel. Says 'ready' once, 'working' in the midst of long work, how far trials are,
- * and 'updating' when it takes up an update in the midst of trials; every other message is a reply.
+ * and 'updating' when it takes up an update in the midst of other work; every other message is a reply.
  */
 export function serve(endpoint: Endpoint): void {
   let lastSign = performance.now();
@@ -39,11 +43,13 @@ export function serve(endpoint: Endpoint): void {
   };
   const sheet = new WorkedSheet(progress);
   const workTrials = inTurn(new Trials(sheet, progress));
+  const whatIfs = new Map<string, WorkedSheet>();
   const underWay = new Map<number, AbortController>();
+  let beside = 0;
   expose(
     {
       async update(changes: Changes, hold: readonly string[]) {
-        if (underWay.size > 0) endpoint.postMessage('updating');
+        if (beside > 0) endpoint.postMessage('updating');
         lastSign = performance.now();
         const answer = await sheet.update(changes, hold);
         return transfer(answer, [answer.numbers.buffer as ArrayBuffer]);
@@ -51,21 +57,38 @@ export function serve(endpoint: Endpoint): void {
       check: (formula: string, place: Place) => sheet.check(formula, place),
       async trials(number: number, asked: TrialsAsked) {
         const stop = new AbortController();
+        beside++;
         underWay.set(number, stop);
         let said = performance.now();
-        const results = await workTrials(asked, {
-          signal: stop.signal,
-          progress(done) {
-            const now = performance.now();
-            if (now - said < trialSignEvery) return;
-            said = lastSign = now;
-            endpoint.postMessage({ trials: number, done } satisfies TrialsSign);
-          },
-        });
-        underWay.delete(number);
-        return transfer(results, [results.numbers.buffer as ArrayBuffer]);
+        try {
+          const results = await workTrials(asked, {
+            signal: stop.signal,
+            progress(done) {
+              const now = performance.now();
+              if (now - said < trialSignEvery) return;
+              said = lastSign = now;
+              endpoint.postMessage({ trials: number, done } satisfies TrialsSign);
+            },
+          });
+          return transfer(results, [results.numbers.buffer as ArrayBuffer]);
+        } finally {
+          beside--;
+          underWay.delete(number);
+        }
       },
       stopTrials: (number: number) => underWay.get(number)?.abort(),
+      async updateWhatIf(id: string, changes: Changes, hold: readonly string[]) {
+        const whatIf = whatIfs.get(id) ?? new WorkedSheet(progress);
+        whatIfs.set(id, whatIf);
+        beside++;
+        try {
+          const answer = await inSlices(whatIf.updating(changes, hold));
+          return transfer(answer, [answer.numbers.buffer as ArrayBuffer]);
+        } finally {
+          beside--;
+        }
+      },
+      dropWhatIf: (id: string) => void whatIfs.delete(id),
     },
     endpoint,
   );

@@ -5,6 +5,7 @@ import type { Change, Notebook } from '../../src/notebook/document';
 import { SheetClient } from '../../src/sheet/client';
 import { Results } from '../../src/sheet/results';
 import { trialNumber } from '../../src/sheet/trial-results';
+import { trialsBeside } from '../../src/sheet/trials-beside';
 import { bundled } from '../bundled';
 import { formula, measure, notebookOf } from './notebook-of';
 import { threadInNode } from './thread-in-node';
@@ -43,7 +44,7 @@ async function shown(notebook: Notebook = first) {
 test('trials are worked in the thread and leave the results on the page as they are', async () => {
   const { sheet, b } = await shown();
   const trials = [1, 10, 100].map((value) => [a(value)]);
-  const results = await sheet.trials({ trials, wanted, sizes: ['m'] });
+  const results = await trialsBeside(sheet)({ trials, wanted, sizes: ['m'] });
   expect(results.done).toBe(3);
   expect([0, 1, 2].map((trial) => trialNumber(results, trial, 0, 0))).toEqual([2, 20, 200]);
   expect(b()).toBe(6);
@@ -52,7 +53,7 @@ test('trials are worked in the thread and leave the results on the page as they 
 test('trials asked for before the notebook has been worked are of the notebook all the same', async () => {
   const { sheet } = await shown();
   sheet.show(edited(50));
-  const results = await sheet.trials({ trials: [[]], wanted, sizes: ['m'] });
+  const results = await trialsBeside(sheet)({ trials: [[]], wanted, sizes: ['m'] });
   expect(trialNumber(results, 0, 0, 0)).toBe(100);
 });
 
@@ -62,7 +63,7 @@ test('long trials tell how far they are, and stop when told to with what they ha
   const { sheet } = await shown();
   const stop = new AbortController();
   const seen: number[] = [];
-  const results = await sheet.trials(
+  const results = await trialsBeside(sheet)(
     { trials: many, wanted, sizes: ['m'] },
     {
       signal: stop.signal,
@@ -84,7 +85,7 @@ test('an edit in the midst of long trials is answered at once and ends them', as
   const { sheet, b, held } = await shown();
   let begun = (): void => {};
   const under = new Promise<void>((resolve) => (begun = resolve));
-  const work = sheet.trials({ trials: many, wanted, sizes: ['m'] }, { progress: () => begun() });
+  const work = trialsBeside(sheet)({ trials: many, wanted, sizes: ['m'] }, { progress: () => begun() });
   await under;
   sheet.show(edited(13));
   await vi.waitFor(() => expect(b()).toBe(26), 5000);
@@ -97,27 +98,27 @@ test('trials that wait are stopped without being begun', async () => {
   const [one, other] = [new AbortController(), new AbortController()];
   const asked = { trials: many, wanted, sizes: ['m'] };
   const [before, after] = [
-    sheet.trials(asked, { signal: one.signal }),
-    sheet.trials(asked, { signal: other.signal }),
+    trialsBeside(sheet)(asked, { signal: one.signal }),
+    trialsBeside(sheet)(asked, { signal: other.signal }),
   ];
   other.abort();
   expect(await after).toMatchObject({ done: 0, ended: 'stopped' });
   one.abort();
   expect((await before).ended).toBe('stopped');
-  expect((await sheet.trials(asked, { signal: one.signal })).ended).toBe('stopped');
+  expect((await trialsBeside(sheet)(asked, { signal: one.signal })).ended).toBe('stopped');
 }, 30_000);
 
 test('a trial that runs for ever is given up, no cell of the notebook is set aside, and the sheet goes on', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
   const { sheet, held, b } = await shown(notebook);
   // The thread of this test never comes back from ABS(13).
-  const results = await sheet.trials({
+  const results = await trialsBeside(sheet)({
     trials: [[a(1)], [a(13)]],
     wanted: [{ cell: 'c', key: 'value' }],
     sizes: ['m'],
   });
   expect(results).toMatchObject({ done: 0, ended: 'took too long' });
-  const again = await sheet.trials({ trials: [[a(5)]], wanted, sizes: ['m'] });
+  const again = await trialsBeside(sheet)({ trials: [[a(5)]], wanted, sizes: ['m'] });
   expect(trialNumber(again, 0, 0, 0)).toBe(10);
   expect(b()).toBe(6);
   expect(held).toEqual([]);
@@ -126,7 +127,11 @@ test('a trial that runs for ever is given up, no cell of the notebook is set asi
 test('an edit that arrives while a trial runs for ever is not blamed for it', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
   const { sheet, held, b } = await shown(notebook);
-  const work = sheet.trials({ trials: [[a(13)]], wanted: [{ cell: 'c', key: 'value' }], sizes: ['m'] });
+  const work = trialsBeside(sheet)({
+    trials: [[a(13)]],
+    wanted: [{ cell: 'c', key: 'value' }],
+    sizes: ['m'],
+  });
   await new Promise((resolve) => setTimeout(resolve, 100));
   sheet.show(
     notebookOf([measure('a', 'number', 7), cells[1]!, notebook.sections[0]!.cells[2]!], first.sizes),

@@ -1,4 +1,4 @@
-import type { Cell, Entry, Notebook, Section, Settings, Size } from '../document';
+import type { Cell, Change, Entry, Notebook, Section, Settings, Size, WhatIf } from '../document';
 
 /** One thing a person does to a notebook. */
 export type Edit =
@@ -29,6 +29,15 @@ export type Edit =
   | { do: 'move size'; size: string; at: number }
   /** Exchanges all sizes, as when a whole chart is taken; what was given for sizes that stay, stays. */
   | { do: 'take sizes'; sizes: readonly Size[] }
+  | { do: 'add what-if'; whatIf: WhatIf }
+  | { do: 'remove what-if'; whatIf: string }
+  | { do: 'rename what-if'; whatIf: string; name: string }
+  | { do: 'switch what-if'; whatIf: string; on: boolean }
+  /** Puts a change in a what-if, in place of what it had for the same value; `take out` takes one out. */
+  | { do: 'change what-if'; whatIf: string; change: Change }
+  | { do: 'take out of what-if'; whatIf: string; change: Pick<Change, 'cell' | 'key' | 'size'> }
+  /** Makes the changes of a what-if in the notebook; the what-if itself is then done with. */
+  | { do: 'make what-if'; whatIf: string }
   | { do: 'set'; settings: Partial<Settings> }
   | { do: 'retitle'; title: string }
   /** Several edits as one, all or none: a pasted block, say. `what` is what undo calls it. */
@@ -38,3 +47,6 @@ export type Applied = { readonly notebook: Notebook } | { readonly refused: stri
 
 export const mostSizes = 100;
 export const mostCells = 10_000;
+/** What-ifs of a notebook, and those of them that can be on at once: more could not be read side by side. */
+export const mostWhatIfs = 50;
+export const mostWhatIfsOn = 4;

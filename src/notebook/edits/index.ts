@@ -1,3 +1,3 @@
 export { apply } from './apply';
 export { describe } from './describe';
-export { mostCells, mostSizes, type Applied, type Edit } from './edit';
+export { mostCells, mostSizes, mostWhatIfs, mostWhatIfsOn, type Applied, type Edit } from './edit';
