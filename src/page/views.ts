@@ -11,7 +11,10 @@ export interface View {
 }
 
 /** The views, in the order they are offered. */
-export const views: readonly View[] = [];
+export const views: readonly View[] = [
+  { name: 'what-ifs', label: 'What-ifs', load: () => import('./what-ifs/WhatIfs.svelte') },
+  { name: 'range', label: 'Range', load: () => import('./range/Range.svelte') },
+];
 
 /** The view of a name; undefined for the leaf. */
 export function viewCalled(name: string): View | undefined {

@@ -8,8 +8,8 @@ export type WorkedPiece =
 
 const known = new Map<string, WorkedPiece & { plan: Piece }>();
 
-/** A plan and its rows, worked once for as long as the plan is about. */
-function worked(text: string): WorkedPiece {
+/** The plan in a text and its rows, worked once for as long as the plan is about. */
+export function workedText(text: string): WorkedPiece {
   let piece = known.get(text);
   if (!piece) {
     if (known.size > 400) known.clear();
@@ -23,6 +23,6 @@ function worked(text: string): WorkedPiece {
 export function workedPiece(desk: Desk, piece: string, size: string): WorkedPiece {
   const results = desk.results(piece);
   const text = results.text(size, piece, 'piece');
-  if (text !== undefined) return worked(text);
+  if (text !== undefined) return workedText(text);
   return { trouble: results.trouble(size, piece, 'piece')?.message };
 }
