@@ -17,6 +17,8 @@ export type {
 export { heightFor } from './frame';
 export { legendFor, overlaysIn } from './legend';
 export { sizeStyle, type SizeStyle } from './palette';
+export type { RangePlot, RangePointing, RangeSpec, RangedSize } from './range-plot';
+export { goesInSteps } from './stairs';
 export { tableFor } from './table';
 export { themes, type Theme, type ThemeName } from './theme';
 export { overlaidInWords, titleFor } from './title';
