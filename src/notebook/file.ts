@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { chartNames } from '../craft';
 import { allCells, usualSettings, type Cell, type Notebook } from './document';
-import { longestWording, mostCells, mostSizes, mostWordings } from './edits';
-import { formulaSchema, labelSchema, nameSchema } from './entry';
+import { longestWording, mostCells, mostSizes, mostWhatIfs, mostWhatIfsOn, mostWordings } from './edits';
+import { finiteSchema, formulaSchema, labelSchema, nameSchema } from './entry';
 import { sameName } from './formula';
 import { kinds } from './kinds';
 
@@ -36,6 +36,27 @@ const cellSchema = v.pipe(
     return { ...base, kind: value.kind, ...(own.output as object) } as Cell;
   }),
 );
+
+const changeBase = {
+  cell: id,
+  key: v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
+  size: v.nullable(id),
+};
+
+const whatIfSchema = v.object({
+  id,
+  name: labelSchema,
+  on: v.boolean(),
+  changes: v.pipe(
+    v.array(
+      v.union([
+        v.strictObject({ ...changeBase, value: finiteSchema }),
+        v.strictObject({ ...changeBase, size: v.null(), formula: formulaSchema }),
+      ]),
+    ),
+    v.maxLength(1000),
+  ),
+});
 
 const notebookSchema = v.object({
   title: labelSchema,
@@ -75,6 +96,7 @@ const notebookSchema = v.object({
       v.maxEntries(mostWordings),
     ),
   ),
+  whatIfs: v.exactOptional(v.pipe(v.array(whatIfSchema), v.maxLength(mostWhatIfs))),
 });
 
 export type FileRead = { readonly notebook: Notebook } | { readonly problem: string };
@@ -128,8 +150,12 @@ function contradiction(notebook: Notebook): string | undefined {
     ['sizes', notebook.sizes.map((size) => size.id)],
     ['sections', notebook.sections.map((section) => section.id)],
     ['cells', cells.map((cell) => cell.id)],
+    ['what-ifs', (notebook.whatIfs ?? []).map((whatIf) => whatIf.id)],
   ] as const) {
     if (new Set(ids).size !== ids.length) return `two ${what} have the same id`;
+  }
+  if ((notebook.whatIfs ?? []).filter(({ on }) => on).length > mostWhatIfsOn) {
+    return `more than ${mostWhatIfsOn} what-ifs are on`;
   }
   // The inputs of stretches are called by their names, so one name for two would make two inputs one.
   for (const cell of cells) {

@@ -25,13 +25,25 @@ import {
   type Settings,
   type Size,
 } from '../notebook';
-import { Results, type Answer, type Checked, type Move, type Place } from '../sheet';
+import {
+  Results,
+  type Answer,
+  type Checked,
+  type Move,
+  type Place,
+  type WhatIfsTold,
+  type WorkTrials,
+} from '../sheet';
 import { summaryOf } from './summary';
 
 /** What the desk asks of the sheet: to follow the notebook, and to try a formula without keeping it. */
 export interface Follower {
   show(notebook: Notebook): void;
   check(formula: string, place: Place): Promise<Checked>;
+  /** Works the notebook shown last with some changes, many times over. */
+  readonly trials: WorkTrials;
+  /** Works the what-ifs that are on, after the notebook itself and after every edit of it; gives what ends it. */
+  followWhatIfs(told: WhatIfsTold): Promise<() => void>;
   /** Whether all that was shown has been worked. */
   readonly settled: boolean;
 }
@@ -97,6 +109,8 @@ export class Desk {
   /** Whether every size has been worked once. */
   worked = $state(false);
   busy = $state(false);
+  /** The value that a what-if is being made of, and the what-if it is to go in, if not a new one. */
+  whatIfAsked: (Spot & { readonly whatIf?: string }) | null = $state.raw(null);
 
   readonly #results = new Results();
   readonly #versions = new Versions();
@@ -220,7 +234,7 @@ export class Desk {
 
   /** Puts a formula, as typed, in an input; gives back why not. */
   async enterFormula(cell: string, key: string, typed: string): Promise<string | undefined> {
-    const tried = await this.#tried(typed, { cell, key });
+    const tried = await this.readTyped(typed, { cell, key });
     if ('problem' in tried) return tried.problem;
     return this.do({ do: 'enter', cell, key, entry: { formula: tried.formula } });
   }
@@ -228,7 +242,7 @@ export class Desk {
   /** Puts a formula, as typed, in place of an output's own; nothing typed gives its own back. */
   async takeOver(cell: string, key: string, typed: string): Promise<string | undefined> {
     if (/^\s*=?\s*$/.test(typed)) return this.do({ do: 'take over', cell, key, formula: null });
-    const tried = await this.#tried(typed, { cell, key });
+    const tried = await this.readTyped(typed, { cell, key });
     if ('problem' in tried) return tried.problem;
     return this.do({ do: 'take over', cell, key, formula: tried.formula });
   }
@@ -244,8 +258,15 @@ export class Desk {
     }
   }
 
+  /** Works the notebook with some changes, many times over, without making them. */
+  readonly trials: WorkTrials = (...asked) => this.#follower.trials(...asked);
+
+  followWhatIfs(told: WhatIfsTold): Promise<() => void> {
+    return this.#follower.followWhatIfs(told);
+  }
+
   /** A typed formula as it is stored, once it has been read whole and its unit found right. */
-  async #tried(typed: string, place: Place): Promise<{ formula: string } | { problem: string }> {
+  async readTyped(typed: string, place: Place): Promise<{ formula: string } | { problem: string }> {
     const read = readFormula(typed, this.notebook.settings.decimal);
     if ('problem' in read) return read;
     const tried = await this.tryFormula(typed, place);
@@ -296,6 +317,11 @@ export class Desk {
 
   #version(cell: string): Version {
     return this.#versions.at(cell);
+  }
+
+  /** All results as they stand, for what looks at many at a time and knows itself when to look again. */
+  get allResults(): Results {
+    return this.#results;
   }
 
   /** Results of a cell; reading them makes a component follow that cell and no other. */

@@ -13,6 +13,8 @@ export interface View {
 /** The views, in the order they are offered. */
 export const views: readonly View[] = [
   { name: 'pictures', label: 'Pictures', load: () => import('./pictures/Pictures.svelte') },
+  { name: 'what-ifs', label: 'What-ifs', load: () => import('./what-ifs/WhatIfs.svelte') },
+  { name: 'range', label: 'Range', load: () => import('./range/Range.svelte') },
 ];
 
 /** The view of a name; undefined for the leaf. */

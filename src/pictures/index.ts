@@ -20,6 +20,8 @@ export { gradingGraph, offsGraph, offsTable, type Graph, type GraphSpec } from '
 export { legendFor, overlaysIn } from './legend';
 export { orderLabels, orderOf, ordersBeside } from './orders';
 export { sizeStyle, type SizeStyle } from './palette';
+export type { RangePlot, RangePointing, RangeSpec, RangedSize } from './range-plot';
+export { goesInSteps } from './stairs';
 export { tableFor } from './table';
 export { themes, type Theme, type ThemeName } from './theme';
 export { headingFor, overlaidInWords, titleFor } from './title';
