@@ -11,6 +11,29 @@ export interface Notebook {
   readonly settings: Settings;
   readonly sizes: readonly Size[];
   readonly sections: readonly Section[];
+  /** Sets of changes that are looked at beside the notebook; none of them is made in it. */
+  readonly whatIfs?: readonly WhatIf[];
+}
+
+/**
+ * One value or formula in place of another, by the cell and the key of its input or output.
+ * A value goes in for one size, or (`size: null`) for all; a formula is for all.
+ */
+export interface Change {
+  readonly cell: string;
+  readonly key: string;
+  readonly size: string | null;
+  readonly value?: number;
+  readonly formula?: string;
+}
+
+/** A named set of changes: "7.5 mm hook". */
+export interface WhatIf {
+  readonly id: string;
+  readonly name: string;
+  /** Whether it is worked and shown beside the notebook. */
+  readonly on: boolean;
+  readonly changes: readonly Change[];
 }
 
 export interface Settings {

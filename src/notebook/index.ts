@@ -17,3 +17,4 @@ export * from './ready-checks';
 export * from './ready-choices';
 export * from './terms';
 export * from './units';
+export * from './what-if';

@@ -25,13 +25,15 @@ import {
   type Settings,
   type Size,
 } from '../notebook';
-import { Results, type Answer, type Checked, type Move, type Place } from '../sheet';
+import { Results, type Answer, type Checked, type Move, type Place, type WorkTrials } from '../sheet';
 import { summaryOf } from './summary';
 
 /** What the desk asks of the sheet: to follow the notebook, and to try a formula without keeping it. */
 export interface Follower {
   show(notebook: Notebook): void;
   check(formula: string, place: Place): Promise<Checked>;
+  /** Works the notebook shown last with some changes, many times over. */
+  readonly trials: WorkTrials;
   /** Whether all that was shown has been worked. */
   readonly settled: boolean;
 }
@@ -242,6 +244,11 @@ export class Desk {
     } catch {
       return { problem: 'This formula took too long to try.' };
     }
+  }
+
+  /** Works the notebook with some changes, many times over, without making them. */
+  trials(...asked: Parameters<WorkTrials>): ReturnType<WorkTrials> {
+    return this.#follower.trials(...asked);
   }
 
   /** A typed formula as it is stored, once it has been read whole and its unit found right. */

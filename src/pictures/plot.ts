@@ -34,6 +34,11 @@ declare module 'chart.js' {
   }
 }
 
+/** What was before stays under what is, and less than it. */
+function faint(colour: string): string {
+  return `${colour}66`;
+}
+
 /** What a chart has under the pointer. Chart.js keeps its ways of pointing in one place for all charts. */
 const pointing = new WeakMap<
   Chart,
@@ -172,21 +177,25 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
   };
 
   const data = (): ChartData<'line', { x: number; y: number }[]> => ({
-    datasets: drawing.lines.map(({ size, kind, points }) => {
+    datasets: drawing.lines.map(({ size, kind, points }, index) => {
       const theme = themes[drawing.spec.theme];
       const strong = size.id === drawing.spec.highlighted;
-      const borderWidth = kind === 'straight' ? 1 : strong ? 2.75 : 1.5;
+      const borderWidth = { worked: strong ? 2.75 : 1.5, straight: 1, before: 1.25, 'what-if': 1.75 }[kind];
+      const dash = 'dash' in size ? size.dash : kind === 'straight' ? [] : size.style.dash;
       return {
         label: size.label,
+        // Chart.js puts the first of its lines on top.
+        order: -index,
         data: points as { x: number; y: number }[],
         parsing: false,
         normalized: true,
         xAxisID: 'x',
         yAxisID: 'y',
         clip: 4,
-        borderColor: kind === 'straight' ? theme.soft : size.style.colour,
+        borderColor:
+          kind === 'straight' ? theme.soft : kind === 'before' ? faint(size.style.colour) : size.style.colour,
         // A thick line needs longer dashes to look the same.
-        borderDash: kind === 'straight' ? [] : size.style.dash.map((px) => (px * (borderWidth + 1.5)) / 3),
+        borderDash: dash.map((px) => (px * (borderWidth + 1.5)) / 3),
         borderWidth,
         borderJoinStyle: 'miter',
       };

@@ -9,7 +9,8 @@ import {
   stitchesInWords,
   unitWord,
 } from './in-words';
-import { acrossOf, isWorked } from './series';
+import { overlaidSizes } from './overlays';
+import { acrossOf, drawnSizes, isWorked } from './series';
 import type { Row } from '../craft/types';
 import type { PlotSpec, WorkedSize } from './types';
 
@@ -39,7 +40,25 @@ export function titleFor(spec: PlotSpec): string {
   return `${spec.name}: ${gist}.${missing}`;
 }
 
-function gistOf({ rows }: Worked, spec: PlotSpec): string {
+/**
+ * What lies over a plot, a sentence for each overlay that is drawn: of the highlighted size where it is among them,
+ * else of the sizes it differs in.
+ *
+ * @example
+ * overlaidInWords(spec) // ['M, before the change: from 74 sts (52.9 cm) down to 38 sts (27.1 cm) over 92 rounds.']
+ */
+export function overlaidInWords(spec: PlotSpec): string[] {
+  const overlaid = overlaidSizes(spec, drawnSizes(spec));
+  return (spec.overlays ?? []).flatMap((overlay) => {
+    const lines = overlaid.filter((size) => size.overlay === overlay);
+    if (lines.length === 0) return [];
+    const size = lines.find(({ id }) => id === spec.highlighted);
+    if (size) return [`${size.label}, ${overlay.label}: ${gistOf(size, spec)}.`];
+    return [`Another line ${overlay.label}: ${lines.map(({ label }) => label).join(', ')}.`];
+  });
+}
+
+function gistOf({ rows }: Pick<Worked, 'rows'>, spec: PlotSpec): string {
   const first = rows[0]!;
   const last = rows.at(-1)!;
   const start: Row = { ...first, count: startOf(rows), width: startOf(rows) / first.fabric.stitches };

@@ -5,7 +5,8 @@ import { inputsOf, outputsOf } from '../notebook/kinds';
 import type { Answer, Checked, Place } from './answers';
 import { Patience } from './patience';
 import { comingBack, didNotStart, gaveUp, tookTooLong } from './sentences';
-import type { ServedSheet } from './serve';
+import type { ServedSheet, TrialsSign } from './serve';
+import { noTrialResults, type TrialResults, type TrialsAsked, type TrialsWatch } from './trial-results';
 
 /** A thread that serves a sheet: a `Worker`, or what does as much. */
 export type SheetThread = Endpoint & { terminate(): void };
@@ -26,6 +27,14 @@ interface Question {
   dropped(error: Error): void;
 }
 
+interface TrialsWaiting {
+  readonly number: number;
+  readonly asked: TrialsAsked;
+  readonly watch: TrialsWatch;
+  answered(results: TrialResults): void;
+  dropped(error: Error): void;
+}
+
 /** A thread with what it has been told. */
 interface Running {
   readonly thread: SheetThread;
@@ -36,6 +45,8 @@ interface Running {
   shown: Notebook | null;
   /** The cells it is told at the moment; null where no one cell is to blame for what happens. */
   told: readonly Cell[] | null;
+  /** Cells it has been sent in the midst of trials, and has not said yet that it took up. */
+  sent: readonly Cell[] | null;
 }
 
 /** Threads that may hang one after another, without an answer between them, before no more are started. */
@@ -58,6 +69,9 @@ export class SheetClient {
   #busy = false;
   #hangsInARow = 0;
   #questions: Question[] = [];
+  #trials: TrialsWaiting[] = [];
+  #trialsUnderWay: TrialsWaiting | undefined;
+  #lastTrials = 0;
   /** Cells that hung, as they were when they did. */
   readonly #hung = new Map<string, Cell>();
   /** Ids of cells whose formulas have yet to come back, in order. */
@@ -90,6 +104,20 @@ export class SheetClient {
     });
   }
 
+  /**
+   * Works trials of the notebook shown last, once that is worked itself; what is shown meanwhile goes before them, and
+   * ends them.
+   */
+  trials(asked: TrialsAsked, watch: TrialsWatch = {}): Promise<TrialResults> {
+    if (!this.#running || watch.signal?.aborted) return Promise.resolve(noTrialResults(asked, 'stopped'));
+    return new Promise((answered, dropped) => {
+      const trials = { number: ++this.#lastTrials, asked, watch, answered, dropped };
+      this.#trials.push(trials);
+      watch.signal?.addEventListener('abort', () => this.#stopTrials(trials), { once: true });
+      this.#next();
+    });
+  }
+
   /** Whether all that was shown has been worked. */
   get settled(): boolean {
     return !this.#busy && this.#waiting.length === 0 && this.#running?.shown === this.#newest;
@@ -97,7 +125,8 @@ export class SheetClient {
 
   /** Ends the thread. */
   stop(): void {
-    this.#end('The sheet was closed.');
+    this.#end('The sheet was closed.', 'stopped');
+    for (const { asked, answered } of this.#trials.splice(0)) answered(noTrialResults(asked, 'stopped'));
   }
 
   #begin(): void {
@@ -109,11 +138,15 @@ export class SheetClient {
       ready: false,
       shown: null,
       told: null,
+      sent: null,
     };
     this.#running = running;
     thread.addEventListener('message', (event) => {
       running.patience.sign();
-      if ((event as MessageEvent).data !== 'ready') return;
+      const { data } = event as MessageEvent<unknown>;
+      if (data === 'updating') running.told = running.sent;
+      else if (isTrialsSign(data)) this.#trialsSign(data);
+      if (data !== 'ready') return;
       running.ready = true;
       this.#next();
     });
@@ -125,21 +158,25 @@ export class SheetClient {
     thread.start?.();
   }
 
-  #end(why: string): void {
+  #end(why: string, ended: NonNullable<TrialResults['ended']> = 'took too long'): void {
     this.#running?.patience.end();
     this.#running?.thread.terminate();
     this.#running = undefined;
     this.#busy = false;
     for (const question of this.#questions.splice(0)) question.dropped(new Error(why));
+    const underWay = this.#trialsUnderWay;
+    this.#trialsUnderWay = undefined;
+    underWay?.answered(noTrialResults(underWay.asked, ended));
   }
 
-  /** Whatever is due: the newest notebook, then questions about it, then formulas to bring back. */
+  /** Whatever is due: the newest notebook, questions about it, formulas to bring back, and at last trials. */
   #next(): void {
     const running = this.#running;
     if (!running?.ready || this.#busy || !this.#newest) return;
     if (running.shown !== this.#newest) this.#follow(running, this.#newest);
     else if (this.#questions.length > 0) this.#ask(running, this.#questions[0]!);
     else if (this.#waiting.length > 0) this.#bringBack(running, this.#newest);
+    else this.#beginTrials(running);
   }
 
   #follow(running: Running, newest: Notebook): void {
@@ -165,7 +202,9 @@ export class SheetClient {
   #work(running: Running, changes: Changes, told: readonly Cell[] | null): void {
     const waiting = new Set(this.#waiting);
     const hold = changes.put.filter((cell) => waiting.has(cell.id) || this.#hung.get(cell.id) === cell);
-    running.told = told;
+    // A thread that hangs before it takes this up hangs by a trial.
+    running.sent = told;
+    running.told = this.#trialsUnderWay ? [] : told;
     this.#call(
       running,
       () =>
@@ -201,11 +240,57 @@ export class SheetClient {
         if (this.#running !== running) return;
         running.patience.end();
         this.#busy = false;
+        if (this.#trialsUnderWay) this.#awaitTrials(running);
         take(reply);
         this.#next();
       },
       () => this.#hangs(running),
     );
+  }
+
+  /** Trials are under way beside the calls; only one lot at a time. */
+  #beginTrials(running: Running): void {
+    const trials = this.#trialsUnderWay ? undefined : this.#trials.shift();
+    if (!trials) return;
+    this.#trialsUnderWay = trials;
+    this.#awaitTrials(running);
+    (running.sheet.trials(trials.number, trials.asked) as Promise<TrialResults>).then(
+      (results) => {
+        if (this.#trialsUnderWay !== trials) return;
+        this.#trialsUnderWay = undefined;
+        if (!this.#busy) running.patience.end();
+        trials.answered(results);
+        this.#next();
+      },
+      (error: unknown) => {
+        if (this.#trialsUnderWay !== trials) return;
+        this.#trialsUnderWay = undefined;
+        if (!this.#busy) running.patience.end();
+        trials.dropped(error as Error);
+        this.#next();
+      },
+    );
+  }
+
+  #awaitTrials(running: Running): void {
+    // No cell of the notebook is to blame for a trial.
+    running.told = [];
+    running.patience.begin();
+  }
+
+  #trialsSign({ trials, done }: TrialsSign): void {
+    const underWay = this.#trialsUnderWay;
+    if (underWay?.number === trials) underWay.watch.progress?.(done, underWay.asked.trials.length);
+  }
+
+  #stopTrials(trials: TrialsWaiting): void {
+    if (this.#trialsUnderWay === trials) {
+      void this.#running?.sheet.stopTrials(trials.number);
+      return;
+    }
+    if (!this.#trials.includes(trials)) return;
+    this.#trials = this.#trials.filter((other) => other !== trials);
+    trials.answered(noTrialResults(trials.asked, 'stopped'));
   }
 
   /** A thread that gave no sign of life, or broke down. */
@@ -232,6 +317,10 @@ export class SheetClient {
     }
     this.#begin();
   }
+}
+
+function isTrialsSign(data: unknown): data is TrialsSign {
+  return typeof data === 'object' && data !== null && 'trials' in data && 'done' in data;
 }
 
 function hasFormula(cell: Cell): boolean {
