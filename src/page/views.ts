@@ -11,7 +11,10 @@ export interface View {
 }
 
 /** The views, in the order they are offered. */
-export const views: readonly View[] = [];
+export const views: readonly View[] = [
+  { name: 'work back', label: 'Work back', load: () => import('./work-back/WorkBack.svelte') },
+  { name: 'give or take', label: 'Give or take', load: () => import('./doubt/GiveOrTake.svelte') },
+];
 
 /** The view of a name; undefined for the leaf. */
 export function viewCalled(name: string): View | undefined {

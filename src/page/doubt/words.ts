@@ -1,22 +1,28 @@
-import { isDimension, length, sameUnit, type Settings } from '../../notebook';
+import { isDimension, length, sameUnit, writeNumber, type Settings } from '../../notebook';
 import type { Doubt, Share } from '../../sheet/doubt/give-or-take';
 import type { Offered } from '../offered';
+import { scaleOf } from '../scale';
 import { showNumber, symbolFor } from '../showing';
 
 /** "104.3 ± 4.3", without the unit. */
 export function valueAndDoubt(doubt: Doubt, place: Offered, settings: Settings): string {
-  const value = showNumber(doubt.value, place.unit, settings, place.written);
-  return doubt.decided || doubt.expanded === 0 ? value : `${value} ± ${shownDoubt(doubt, place, settings)}`;
+  if (doubt.decided || doubt.expanded === 0)
+    return showNumber(doubt.value, place.unit, settings, place.written);
+  const [value, by] = [doubt.value, doubt.expanded].map((each) =>
+    shownTo(each, doubt.expanded, place, settings),
+  );
+  return `${value} ± ${by}`;
 }
 
-/** What is given or taken, with at least one digit that counts. */
-function shownDoubt(doubt: Doubt, place: Offered, settings: Settings): string {
-  const shown = showNumber(doubt.expanded, place.unit, settings, place.written);
-  return /[1-9½¼¾⅛⅜⅝⅞]/.test(shown) ? shown : `less than ${smallest(shown)}`;
-}
-
-function smallest(shown: string): string {
-  return /\d/.test(shown) && shown !== '0' ? shown.replace(/0$/, '1') : shown === '0' ? '1' : shown;
+/** A number with as many digits as its doubt leaves a meaning to: of what is given or taken, two that count. */
+function shownTo(value: number, expanded: number, place: Offered, settings: Settings): string {
+  const shown = showNumber(expanded, place.unit, settings, place.written);
+  // A length is written as the notebook writes lengths, unless its doubt would read as none.
+  if (isLength(place) && /[1-9½¼¾⅛⅜⅝⅞]/.test(shown))
+    return showNumber(value, place.unit, settings, place.written);
+  const scale = scaleOf(place, settings);
+  const places = Math.min(8, Math.max(0, 1 - Math.floor(Math.log10(expanded / scale))));
+  return writeNumber(value / scale, { decimal: settings.decimal, places });
 }
 
 /** "104.3 ± 4.3 cm (about 19 times in 20)" */
@@ -45,7 +51,7 @@ export function halvingInWords(doubt: Doubt, place: Offered, settings: Settings)
   if (!halving) return undefined;
   const gauge = halving.source.label;
   if (halving.by === 'nothing') {
-    const left = showNumber(halving.left, place.unit, settings, place.written);
+    const left = shownTo(halving.left, halving.left, place, settings);
     return `No swatch halves it: were ${lower(gauge)} known exactly, ± ${left} ${symbolFor(place.unit, settings, place.written)} would be left of the rest.`;
   }
   if (halving.by === 'readings') {

@@ -17,10 +17,9 @@ export function usualBounds(
 ): { from: number; to: number; step: number } {
   const low = Math.min(...values);
   const high = Math.max(...values);
-  let [from, to] = [0, 10];
-  if (values.length === 0 || (low === 0 && high === 0)) [from, to] = positive ? [1, 11] : [-10, 10];
-  else if (positive) [from, to] = [low / 2, high * 1.5];
-  else [from, to] = [Math.min(0, 2 * low), Math.max(0, 2 * high)];
+  const nothing = values.length === 0 || (low === 0 && high === 0);
+  const aboutThem = positive ? [low / 2, high * 1.5] : [Math.min(0, 2 * low), Math.max(0, 2 * high)];
+  let [from, to] = (nothing ? (positive ? [1, 11] : [-10, 10]) : aboutThem) as [number, number];
   const about = tidyStep((to - from) / 20);
   from = Math.floor(from / about + 1e-9) * about;
   to = Math.ceil(to / about - 1e-9) * about;

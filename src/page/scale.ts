@@ -1,5 +1,5 @@
-import { isDimension, length, rowGauge, sameUnit, stitchGauge, type Settings } from '../../notebook';
-import type { Offered } from '../offered';
+import { isDimension, length, rowGauge, sameUnit, stitchGauge, type Settings } from '../notebook';
+import type { Offered } from './offered';
 
 const cmInInch = 2.54;
 
