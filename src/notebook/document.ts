@@ -51,6 +51,10 @@ export interface Settings {
   readonly craft: 'crochet' | 'knitting';
   /** Whose words are used: "sc" is a stitch in the US and another in the UK. */
   readonly terms: 'US' | 'UK';
+  /** How far a length read from the tape may be off, either way, in cm; where nothing stands, what is usual. */
+  readonly tapeWithin?: number;
+  /** The same of the scales, in grams. */
+  readonly scaleWithin?: number;
 }
 
 /** What a notebook begins with, and what an older file that does not say is read with. */
@@ -104,6 +108,8 @@ export interface Measure extends CellBase {
   readonly kind: 'measure';
   readonly unit: MeasureUnit;
   readonly entry: Entry;
+  /** Chosen and not measured, so that no tape and no scales leave it in doubt. */
+  readonly chosen?: true;
 }
 
 /** The stitches that a written pattern can name, in US terms. */

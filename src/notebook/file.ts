@@ -66,6 +66,8 @@ const notebookSchema = v.object({
     decimal: v.picklist(['.', ',']),
     craft: v.optional(v.picklist(['crochet', 'knitting']), usualSettings.craft),
     terms: v.optional(v.picklist(['US', 'UK']), usualSettings.terms),
+    tapeWithin: v.exactOptional(v.pipe(v.number(), v.minValue(0), v.maxValue(100))),
+    scaleWithin: v.exactOptional(v.pipe(v.number(), v.minValue(0), v.maxValue(1000))),
   }),
   sizes: v.pipe(
     v.array(

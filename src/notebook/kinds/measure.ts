@@ -15,6 +15,7 @@ export const measure: Kind<Measure> = {
   schema: v.object({
     unit: v.picklist(['length', 'stitches', 'rows', 'mass', 'number', 'percent']),
     entry: entrySchema,
+    chosen: v.exactOptional(v.literal(true)),
   }),
   fresh: (base) => ({ kind: 'measure', ...base, unit: 'length', entry: { value: null } }),
   inputs: (cell) => [
