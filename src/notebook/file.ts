@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { chartNames } from '../craft';
 import { allCells, usualSettings, type Cell, type Notebook } from './document';
-import { longestWording, mostCells, mostSizes, mostWordings } from './edits';
+import { furthestBack, longestWording, mostOnClassSheet, mostCells, mostSizes, mostWordings } from './edits';
 import { formulaSchema, labelSchema, nameSchema } from './entry';
 import { sameName } from './formula';
 import { kinds } from './kinds';
@@ -62,6 +62,21 @@ const notebookSchema = v.object({
   sections: v.pipe(
     v.array(v.object({ id, label: labelSchema, cells: v.pipe(v.array(cellSchema), v.maxLength(mostCells)) })),
     v.maxLength(1000),
+  ),
+  classSheet: v.exactOptional(
+    v.object({
+      results: v.pipe(
+        v.array(
+          v.object({
+            cell: id,
+            key: v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
+            back: v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(furthestBack))),
+          }),
+        ),
+        v.maxLength(mostOnClassSheet),
+      ),
+      size: v.exactOptional(id),
+    }),
   ),
   wording: v.exactOptional(
     v.pipe(

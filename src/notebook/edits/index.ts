@@ -1,3 +1,12 @@
 export { apply } from './apply';
 export { describe } from './describe';
-export { longestWording, mostCells, mostSizes, mostWordings, type Applied, type Edit } from './edit';
+export {
+  furthestBack,
+  longestWording,
+  mostOnClassSheet,
+  mostCells,
+  mostSizes,
+  mostWordings,
+  type Applied,
+  type Edit,
+} from './edit';

@@ -12,6 +12,7 @@ export interface WorkingSource {
   number(size: string, cell: string, key: string): number | undefined;
   text(size: string, cell: string, key: string): string | undefined;
   truth(size: string, cell: string, key: string): boolean | undefined;
-  trouble(size: string, cell: string, key: string): { readonly message: string } | undefined;
+  /** Why there is no result, as a sentence. */
+  trouble(size: string, cell: string, key: string): string | undefined;
   unit(cell: string, key: string): Unit | undefined;
 }

@@ -35,7 +35,7 @@ export type WorkingRead = Working | { readonly trouble: string };
  */
 export function workingOf(source: WorkingSource, place: Place, size: string, back = 0): WorkingRead {
   const trouble = source.trouble(size, place.cell, place.key);
-  if (trouble) return { trouble: trouble.message };
+  if (trouble) return { trouble };
   const names = nameTable(source.notebook);
   const lines = new Map<string, WorkingLine>();
   let further = false;
@@ -133,7 +133,7 @@ function amountAt(source: WorkingSource, place: Place, part: FormulaPart, size: 
     source.number(size, cell, key) ?? source.truth(size, cell, key) ?? source.text(size, cell, key);
   if (value === undefined) {
     const trouble = source.trouble(size, cell, key);
-    throw new CraftError('not-worked', trouble?.message ?? `${part.label} is not worked yet.`);
+    throw new CraftError('not-worked', trouble ?? `${part.label} is not worked yet.`);
   }
   return { value, unit: unitAt(source, place, part), ...(part.written ? { written: part.written } : {}) };
 }
