@@ -32,7 +32,14 @@ export interface PatternPart {
 export type PatternPartKind =
   'materials' | 'gauge' | 'measurements' | 'abbreviations' | 'notes' | 'piece' | 'making up' | 'cautions';
 
-export type PatternBlock = Sentence | PatternList | PatternTable | PictureSlot;
+export type PatternBlock = Sentence | PatternHeading | PatternList | PatternTable | PictureSlot;
+
+/** The label of a stretch, above its lines. */
+export interface PatternHeading {
+  readonly kind: 'heading';
+  readonly key: string;
+  readonly text: string;
+}
 
 /**
  * A sentence whose numbers stay live. `template` is what a person edits: the words, with `{slots}` for the numbers.

@@ -1,7 +1,8 @@
 import type { PatternDocument, PatternPart } from './pattern-document';
 import { gathered } from './gathered';
 import { gaugePart } from './parts/gauge';
-import { Sentences, shown, theirs } from './sentence';
+import { piecePart } from './parts/piece';
+import { Sentences, shown } from './sentence';
 import type { PatternSource } from './source';
 
 /**
@@ -16,15 +17,7 @@ export function patternOf(source: PatternSource): PatternDocument {
   const sentences = new Sentences(terms, notebook.wording);
   const parts: PatternPart[] = [];
   parts.push(gaugePart(source, found, sentences));
-  for (const { cell } of found.pieces) {
-    parts.push({
-      key: `piece ${cell.id}`,
-      kind: 'piece',
-      cell: cell.id,
-      heading: shown(cell.label),
-      blocks: [sentences.paragraph(`piece ${cell.id} label`, '{label}.', { label: theirs(cell.label) })],
-    });
-  }
+  for (const piece of found.pieces) parts.push(piecePart(source, piece, found.sizes, sentences));
   return {
     title: shown(notebook.title),
     craft,
