@@ -13,6 +13,11 @@ export interface View {
 /** The views, in the order they are offered. */
 export const views: readonly View[] = [
   {
+    name: 'pattern',
+    label: 'Pattern',
+    load: () => import('./pattern/Pattern.svelte'),
+  },
+  {
     name: 'class sheet',
     label: 'Class sheet',
     load: () => import('./class-sheet/ClassSheet.svelte'),
