@@ -3,5 +3,5 @@ export type * from './pattern-document';
 export type { PatternSource } from './source';
 export { slotsOf, wrongTemplate } from './sentence';
 export { inTerms, inUk, type Terms } from './terms';
-export { prove, type Proof, type Unproven } from './proof';
+export { linesOf, prove, type Proof, type Unproven } from './proof';
 export * from './recount';

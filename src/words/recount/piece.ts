@@ -69,7 +69,8 @@ type Waiting =
   | { readonly kind: 'row'; readonly stated: number | null }
   | { readonly kind: 'rows'; readonly over: number; readonly stated: number | null }
   | { readonly kind: 'named'; readonly over: number; readonly stated: number | null }
-  | { readonly kind: 'groups' };
+  | { readonly kind: 'groups' }
+  | { readonly kind: 'nothing' };
 
 const amount = (digits: string | undefined): number =>
   digits === undefined || digits === '–' ? 0 : Number(digits);
@@ -138,8 +139,9 @@ class Follower {
       return;
     }
     const count = stated.exec(text);
+    // With an en dash for its count the line is not for this size, nor are those it announces.
     if (count?.[1] === '–') {
-      // The line is not for this size.
+      if (/as follows for your size/iu.test(text)) this.#wait({ kind: 'nothing' });
       return;
     }
     const body = (count ? text.slice(0, count.index) : text).replace(/\s+/gu, ' ').replace(/[.\s]+$/u, '');
@@ -254,12 +256,16 @@ class Follower {
   }
 
   #endWaiting(): void {
-    if (this.#waiting && !this.#answered) this.#wrong('No line says what this size does here.');
+    const waiting = this.#waiting;
+    const idle = waiting?.kind === 'nothing' || (waiting?.kind === 'groups' && this.#edge?.share === 0);
+    if (waiting && !idle && !this.#answered) this.#wrong('No line says what this size does here.');
     this.#waiting = undefined;
   }
 
   #own(waiting: Waiting, text: string): void {
     switch (waiting.kind) {
+      case 'nothing':
+        return this.#wrong('This size has nothing to do here, and a line tells it what.');
       case 'groups':
         return this.#groups(text);
       case 'row':
