@@ -29,7 +29,7 @@ export function patternOf(source: PatternSource): PatternDocument {
     gaugePart(source, found, sentences),
     measurementsPart(source, found, sentences),
     ...(pieces.length > 0
-      ? [abbreviationsPart(source, sentences, pieces), workingNotesPart(source, found, sentences)]
+      ? [abbreviationsPart(source, sentences, pieces), workingNotesPart(source, found, sentences, pieces)]
       : []),
     ...pieces,
     makingUpPart(source, found, sentences),

@@ -1,5 +1,6 @@
 import { workPiece } from '../craft';
-import type { PatternDocument, PatternPart, Sentence } from './pattern-document';
+import { linesOf } from './lines-of';
+import type { PatternDocument } from './pattern-document';
 import { recountPiece } from './recount';
 import type { PatternSource } from './source';
 
@@ -17,14 +18,6 @@ export interface Unproven {
   /** The line as printed. */
   readonly line?: string;
   readonly problem: string;
-}
-
-/** The instruction lines of a part, in the order in which they are followed. */
-export function linesOf(part: PatternPart): Sentence[] {
-  return part.blocks.flatMap((block) => {
-    if (block.kind === 'line') return [block];
-    return block.kind === 'list' ? block.items.filter((item) => item.kind === 'line') : [];
-  });
 }
 
 /**

@@ -26,7 +26,14 @@ describe('the text of a pattern recounts to its rows', () => {
         const document = patternOf(garment.source);
         expect(document.sizes).toHaveLength(garment.plans.length);
         const proof = prove(document, garment.source);
-        if (!proof.proven) throw new Error(JSON.stringify([proof.where[0], ...document.parts.flatMap((p) => linesOf(p).map((l) => l.text))], null, 1));
+        if (!proof.proven)
+          throw new Error(
+            JSON.stringify(
+              [proof.where[0], ...document.parts.flatMap((p) => linesOf(p).map((l) => l.text))],
+              null,
+              1,
+            ),
+          );
       }),
       { numRuns: 2500 },
     );

@@ -26,10 +26,11 @@ export function cautionsPart(
       { sizes: { theirs: listed(young.map(({ label }) => shown(label))) } },
     );
   }
-  if (hasNotions && young.length === 0) {
+  // Who wears a size that follows no chart is not known.
+  if (hasNotions && young.length === 0 && found.sizes.some(({ chart }) => !chart)) {
     caution(
       'for a child',
-      'Not for a baby or a small child as it stands: ribbons, cords, ties and buttons can strangle or choke. For one, keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold.',
+      'Worked for a baby or a small child: ribbons, cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold.',
     );
   }
   if (cells.some(({ kind }) => kind === 'yarn')) {

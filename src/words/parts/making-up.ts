@@ -1,10 +1,18 @@
-import { allCells, namesIn, nameTable, readFormula, type CheckCell } from '../../notebook';
+import {
+  allCells,
+  namesIn,
+  nameTable,
+  readFormula,
+  sameName,
+  upstream,
+  type CheckCell,
+  type Named,
+} from '../../notebook';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
 import { shown, theirs, type Sentences } from '../sentence';
 import { listed, sizeList, type BySize } from '../size-list';
 import type { PatternSource } from '../source';
-import { sameName, type Named } from '../../notebook';
 
 /** The joins that the notebook checks, as seams to make; undefined where it checks none. */
 export function makingUpPart(
@@ -16,12 +24,13 @@ export function makingUpPart(
   const lines = allCells(source.notebook).flatMap((cell) =>
     cell.kind === 'check' ? joinLine(source, found, sentences, table, cell) : [],
   );
-  if (lines.length === 0) return undefined;
+  if (found.pieces.length === 0) return undefined;
+  const last = sentences.paragraph('finish', 'Weave in the ends, and block to the finished measurements.');
   return {
     key: 'making up',
     kind: 'making up',
     heading: 'Making up',
-    blocks: [{ kind: 'list', key: 'making up list', items: lines }],
+    blocks: [{ kind: 'list', key: 'making up list', items: [...lines, last] }],
   };
 }
 
@@ -34,15 +43,9 @@ function joinLine(
 ): Sentence[] {
   const sides = sidesOf(cell.condition, table);
   if (!sides) return [];
-  const pieces = new Set(
-    found.pieces
-      .filter((piece) => sides.some((side) => side?.cell === piece.cell.id))
-      .map((piece) => piece.cell.id),
-  );
-  const known = sides.filter((side) => side !== undefined);
-  const first = known[0];
-  // A count compared with itself on its way through one piece is no seam.
-  if (!first || sides.some((side) => side?.key === 'start') || isWithin(source, sides, pieces)) return [];
+  const first = sides.find(({ named }) => named)?.named;
+  // A count that is compared on its way through one piece is no seam.
+  if (!first || piecesOf(source, sides).size < 2) return [];
   const counts: BySize<number> = found.sizes.map(
     ({ id }) => source.number(id, first.cell, first.key) ?? null,
   );
@@ -64,8 +67,14 @@ function joinLine(
   return [line];
 }
 
-/** The sides of `JOINS(a; b)`, each the name it is, or undefined where it is more than a name. */
-function sidesOf(condition: string, table: ReadonlyMap<string, Named>): (Named | undefined)[] | undefined {
+/** One side of a join: what it stands for, where it is a name and no more, and the cells it is worked out from. */
+interface Side {
+  readonly named: Named | undefined;
+  readonly cells: readonly string[];
+}
+
+/** The sides of `JOINS(a; b)`. */
+function sidesOf(condition: string, table: ReadonlyMap<string, Named>): Side[] | undefined {
   const inside = /^\s*=?\s*JOINS\s*\((.*)\)\s*$/isu.exec(condition)?.[1];
   if (inside === undefined || 'problem' in readFormula(condition)) return undefined;
   const sides: string[] = [''];
@@ -77,28 +86,21 @@ function sidesOf(condition: string, table: ReadonlyMap<string, Named>): (Named |
     else sides[sides.length - 1] += mark;
   }
   return sides.map((side) => {
-    const names = namesIn(side);
-    return names.length === 1 && sameName(names[0]!) === sameName(side.trim())
-      ? table.get(sameName(names[0]!))
-      : undefined;
+    const names = namesIn(side).map((name) => table.get(sameName(name)));
+    const only = sameName(side.trim());
+    return {
+      named: names.find((one) => one && sameName(one.name) === only),
+      cells: names.flatMap((one) => (one ? [one.cell] : [])),
+    };
   });
 }
 
-/** Whether all sides stand in one piece, or in one piece and a count it was worked to. */
-function isWithin(
-  source: PatternSource,
-  sides: readonly (Named | undefined)[],
-  pieces: ReadonlySet<string>,
-): boolean {
-  if (pieces.size > 1) return false;
-  const [only] = pieces;
-  if (only === undefined) return true;
-  const own = allCells(source.notebook).find(({ id }) => id === only);
-  const text = JSON.stringify(own);
-  return sides.every(
-    (side) =>
-      side === undefined ||
-      side.cell === only ||
-      new RegExp(String.raw`(?<![\p{L}\p{N}_])${side.name}(?![\p{L}\p{N}_])`, 'iu').test(text),
+/** The pieces that the sides of a join come from, by their ids: a count may be worked out from a piece. */
+function piecesOf(source: PatternSource, sides: readonly Side[]): Set<string> {
+  const { notebook } = source;
+  const pieces = new Set(allCells(notebook).flatMap(({ id, kind }) => (kind === 'piece' ? [id] : [])));
+  const from = sides.flatMap(({ cells }) =>
+    cells.flatMap((cell) => (pieces.has(cell) ? [cell] : upstream(notebook, cell))),
   );
+  return new Set(from.filter((cell) => pieces.has(cell)));
 }

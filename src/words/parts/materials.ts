@@ -5,7 +5,7 @@ import { shown, theirs, type Sentences } from '../sentence';
 import { listed, sizeList, type BySize } from '../size-list';
 import { swatchNamed } from '../gathered';
 import type { PatternSource } from '../source';
-import { lengthIn, numbersIn } from '../written';
+import { lengthIn, numbersIn, yarnLengthIn } from '../written';
 import { swatchesUsed } from './gauge';
 
 /** Yarn, hooks or needles, and notions. */
@@ -31,12 +31,12 @@ function yarnLines(source: PatternSource, found: Gathered, sentences: Sentences,
   const grams = of('grams');
   if (grams.every((amount) => amount === null)) return [];
   const balls = of('balls');
-  const metres = of('length').map((cm) => cm && cm / 100);
+  const lengths = of('length');
   const fabrics = [...new Set(cell.uses.map(({ fabric }) => swatchNamed(source, fabric)?.label ?? fabric))];
   const first = sentences.paragraph(`yarn ${cell.id}`, '{yarn}: about {grams} g{length}, for {fabrics}.', {
     yarn: theirs(cell.label),
     grams: numbersIn(settings, grams),
-    length: metres.some((length) => length !== null) ? `, ${numbersIn(settings, metres)} m` : '',
+    length: lengths.some((length) => length !== null) ? `, ${yarnLengthIn(settings, lengths)}` : '',
     fabrics: theirs(listed(fabrics.map(shown))),
   });
   const reserve = shareOf(of('reserve'));
@@ -91,7 +91,7 @@ function notionLines(
   const pieces = of('pieces');
   if (pieces.every((count) => count === null)) return [];
   const each = of('each');
-  const metres = of('length').map((cm) => cm && cm / 100);
+  const lengths = of('length');
   const some = (values: BySize<number>): boolean => values.some((value) => value !== null && value > 0);
   if (!some(each)) {
     return [
@@ -102,11 +102,11 @@ function notionLines(
     ];
   }
   return [
-    sentences.paragraph(`notions ${cell.id}`, '{notions}: {pieces} of {each} each, {length} m in all.', {
+    sentences.paragraph(`notions ${cell.id}`, '{notions}: {pieces} of {each} each, {length} in all.', {
       notions: theirs(cell.label),
       pieces: sizeList(pieces),
       each: lengthIn(settings, each),
-      length: numbersIn(settings, metres, 1),
+      length: yarnLengthIn(settings, lengths, 1),
     }),
   ];
 }

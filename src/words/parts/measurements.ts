@@ -6,7 +6,11 @@ import { notInSize } from '../size-list';
 import type { PatternSource } from '../source';
 
 /** What the garment is made to fit and what it measures, by size; and where its schematic stands. */
-export function measurementsPart(source: PatternSource, found: Gathered, sentences: Sentences): PatternPart {
+export function measurementsPart(
+  source: PatternSource,
+  found: Gathered,
+  sentences: Sentences,
+): PatternPart | undefined {
   const { length, decimal } = source.notebook.settings;
   const write = (cm: number | undefined): string =>
     cm === undefined ? notInSize : writeLength(cm, { unit: length, decimal, trailingZero: false });
@@ -27,19 +31,19 @@ export function measurementsPart(source: PatternSource, found: Gathered, sentenc
         const rows = worked?.rows;
         return of === 'start' ? rows?.[0]?.width : rows?.at(-1)?.width;
       };
+      const across = round ? 'round' : 'width';
+      const start = row(`${label}, ${across} at the start`, (_size, place) => width(sizes[place], 'start'));
+      const end = row(`${label}, ${across} at the end`, (_size, place) => width(sizes[place], 'end'));
+      const same = start.every((value, column) => column === 0 || value === end[column]);
       return [
-        row(`${label}, ${round ? 'round' : 'width'} at the start`, (_size, place) =>
-          width(sizes[place], 'start'),
-        ),
-        row(`${label}, ${round ? 'round' : 'width'} at the end`, (_size, place) =>
-          width(sizes[place], 'end'),
-        ),
+        ...(same ? [[`${label}, ${across}`, ...start.slice(1)]] : [start, end]),
         row(`${label}, length`, (_size, place) =>
           sizes[place]?.rows.reduce((sum, one) => sum + one.height, 0),
         ),
       ];
     }),
   ];
+  if (found.pieces.length === 0 && rows.length === 0) return undefined;
   return {
     key: 'measurements',
     kind: 'measurements',

@@ -1,12 +1,19 @@
 import type { Gathered } from '../gathered';
 import { chains } from '../fabric-words';
+import { linesOf } from '../lines-of';
 import type { PatternPart, Sentence } from '../pattern-document';
 import type { Sentences } from '../sentence';
 import type { PatternSource } from '../source';
 import { swatchesUsed } from './gauge';
 
 /** How the instructions are to be read. */
-export function workingNotesPart(source: PatternSource, found: Gathered, sentences: Sentences): PatternPart {
+export function workingNotesPart(
+  source: PatternSource,
+  found: Gathered,
+  sentences: Sentences,
+  pieces: readonly PatternPart[],
+): PatternPart {
+  const instructions = pieces.flatMap(linesOf).map(({ text }) => text);
   const { craft } = source.notebook.settings;
   const items: Sentence[] = [];
   const note = (key: string, text: string, slots: Record<string, string> = {}): void => {
@@ -20,16 +27,19 @@ export function workingNotesPart(source: PatternSource, found: Gathered, sentenc
   }
   note('counts', 'Numbers in square brackets are the stitches at the end of the row or round.');
   note('even', 'To work even is to work in the stitch of the fabric, with neither increases nor decreases.');
-  const shaped = found.pieces.some(({ cell }) =>
-    cell.stretches.some(({ kind }) => kind === 'taper' || kind === 'eachRepeat'),
-  );
-  if (shaped) {
+  const says = (word: string): boolean =>
+    instructions.some((text) => new RegExp(String.raw`\b${word}\b`, 'iu').test(text));
+  if (says('dec')) note('dec', 'Dec: work 2 sts together, so that the pattern of the fabric goes on.');
+  if (says('inc')) {
     note(
-      'shaping',
+      'inc',
       craft === 'crochet'
-        ? 'Dec: work 2 sts together. Inc: work 2 sts in 1. In a patterned fabric, shape so that the pattern goes on.'
-        : 'Dec: work 2 sts together. Inc: make 1 st. In a patterned fabric, shape so that the pattern goes on.',
+        ? 'Inc: work 2 sts in 1, so that the pattern of the fabric goes on.'
+        : 'Inc: make 1 st, so that the pattern of the fabric goes on.',
     );
+  }
+  if (says('pick up') || says('along the edge') || says('round the armhole')) {
+    note('edges', 'Before picking up along an edge, join the seams that it runs across.');
   }
   if (craft === 'crochet') {
     const stitches = [...new Set(swatchesUsed(source, found).map(({ stitch }) => stitch ?? 'sc'))];

@@ -116,7 +116,7 @@ class Reader {
       if (this.#any(',', ';', '.', 'and', 'then', ':')) continue;
       if (this.#at === before) this.#fail();
       before = this.#at;
-      parts.push(...this.#part(depth, parts.length === 0));
+      parts.push(...this.#part(depth, depth === 0 && parts.length === 0));
     }
     return parts;
   }
