@@ -15,6 +15,23 @@ export interface Notebook {
   readonly wording?: Readonly<Record<string, Wording>>;
   /** Sets of changes that are looked at beside the notebook; none of them is made in it. */
   readonly whatIfs?: readonly WhatIf[];
+  /** What is shown to a class. */
+  readonly classSheet?: ClassSheet;
+}
+
+/** Results whose working is shown to a class, in the order they are shown. */
+export interface ClassSheet {
+  readonly results: readonly ClassResult[];
+  /** The size they are worked in. A size that is gone is passed over for the middle one. */
+  readonly size?: string;
+}
+
+/** A result of a cell. One that is no longer there is passed over. */
+export interface ClassResult {
+  readonly cell: string;
+  readonly key: string;
+  /** So many generations of cells before it are worked along with it; none where nothing is said. */
+  readonly back?: number;
 }
 
 /** A sentence in a person's words: its numbers are `{slots}`, and it is in the terms it was written in. */

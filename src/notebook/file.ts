@@ -1,7 +1,16 @@
 import * as v from 'valibot';
 import { chartNames } from '../craft';
 import { allCells, usualSettings, type Cell, type Notebook } from './document';
-import { longestWording, mostCells, mostSizes, mostWhatIfs, mostWhatIfsOn, mostWordings } from './edits';
+import {
+  furthestBack,
+  longestWording,
+  mostCells,
+  mostOnClassSheet,
+  mostSizes,
+  mostWhatIfs,
+  mostWhatIfsOn,
+  mostWordings,
+} from './edits';
 import { finiteSchema, formulaSchema, labelSchema, nameSchema } from './entry';
 import { sameName } from './formula';
 import { kinds } from './kinds';
@@ -85,6 +94,21 @@ const notebookSchema = v.object({
   sections: v.pipe(
     v.array(v.object({ id, label: labelSchema, cells: v.pipe(v.array(cellSchema), v.maxLength(mostCells)) })),
     v.maxLength(1000),
+  ),
+  classSheet: v.exactOptional(
+    v.object({
+      results: v.pipe(
+        v.array(
+          v.object({
+            cell: id,
+            key: v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
+            back: v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(furthestBack))),
+          }),
+        ),
+        v.maxLength(mostOnClassSheet),
+      ),
+      size: v.exactOptional(id),
+    }),
   ),
   wording: v.exactOptional(
     v.pipe(

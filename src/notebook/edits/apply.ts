@@ -1,6 +1,7 @@
 import { cellById, type Notebook } from '../document';
 import { added, changed, duplicated, moved, renamed } from './cells';
 import type { Applied, Edit } from './edit';
+import { classSheetSet } from './class-sheet';
 import { gone, inSections, shifted, withCell } from './places';
 import { sectionEdited } from './sections';
 import { sizeAdded, sizesTaken } from './sizes';
@@ -82,6 +83,8 @@ export function apply(notebook: Notebook, edit: Edit): Applied {
       return { notebook: { ...notebook, settings: { ...notebook.settings, ...edit.settings } } };
     case 'reword':
       return reworded(notebook, edit.key, edit.wording);
+    case 'set class sheet':
+      return classSheetSet(notebook, edit.sheet);
     case 'retitle':
       return { notebook: { ...notebook, title: edit.title.trim().slice(0, 200) || 'Untitled' } };
   }

@@ -65,6 +65,8 @@ export function describe(notebook: Notebook, edit: Edit): string {
       return 'the change of settings';
     case 'reword':
       return 'the new wording';
+    case 'set class sheet':
+      return 'the change to the class sheet';
     case 'retitle':
       return 'the new title';
   }

@@ -1,8 +1,10 @@
 export { apply } from './apply';
 export { describe } from './describe';
 export {
+  furthestBack,
   longestWording,
   mostCells,
+  mostOnClassSheet,
   mostSizes,
   mostWhatIfs,
   mostWhatIfsOn,
