@@ -1,0 +1,12 @@
+export * from './csv';
+export * from './device-shelf';
+export * from './kept';
+export * from './link';
+export * from './memory-shelf';
+export * from './packing';
+export * from './pen';
+export * from './sharing';
+export type * from './shelf';
+export * from './thinning';
+export * from './trouble';
+export * from './turn';
