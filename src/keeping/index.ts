@@ -9,4 +9,5 @@ export * from './sharing';
 export type * from './shelf';
 export * from './thinning';
 export * from './trouble';
+export * from './trouble-says';
 export * from './turn';
