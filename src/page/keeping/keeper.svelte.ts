@@ -44,6 +44,8 @@ export class Keeper {
   part: Part = $state('writing');
   /** A sentence that is worth telling once. */
   told: string | null = $state(null);
+  /** A newer version of the page is stored and waits until no window uses this one. */
+  newerIsReady = $state(false);
   /** What was kept and cannot be opened: its text can still be saved. */
   readonly damaged: Opening['damaged'];
   readonly desk: Desk;

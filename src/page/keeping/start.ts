@@ -12,5 +12,22 @@ export interface Started {
 }
 
 export async function start(desk: Desk, opened: Opening): Promise<Started> {
-  return { keeper: await Keeper.of(desk, opened), Kept, Notices };
+  const keeper = await Keeper.of(desk, opened);
+  if (import.meta.env.PROD) whenIdle(desk, () => void storePage(keeper));
+  return { keeper, Kept, Notices };
+}
+
+/** Once all is worked for the first time: storing the page takes nothing from that. */
+function whenIdle(desk: Desk, then: () => void): void {
+  if (desk.worked) then();
+  else setTimeout(() => whenIdle(desk, then), 500);
+}
+
+async function storePage(keeper: Keeper): Promise<void> {
+  const version = document.querySelector<HTMLScriptElement>('script[type="module"][src]')?.src ?? '';
+  const { workOffline } = await import('../../keeping/offline');
+  await workOffline('./offline-worker.js', version, {
+    newerIsReady: () => (keeper.newerIsReady = true),
+    isNewer: () => (keeper.told = 'This is a newer version of the page than the one you used last.'),
+  });
 }
