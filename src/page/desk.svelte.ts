@@ -9,6 +9,7 @@ import {
   describe,
   downstream,
   feedsOf,
+  largestFile,
   readFile,
   readFormula,
   redo,
@@ -59,7 +60,8 @@ class Versions {
 type Editing = Spot & { what: 'value' | 'formula' | 'label'; begin?: string };
 
 const markedFor = 2600;
-const largestFile = 10e6;
+/** Values that are drawn at once when a notebook is opened, each cell's own words counted as eight. */
+const mostDrawn = 6000;
 
 /**
  * The state of the page: the notebook and its history, the results as they arrive, and where the person is.
@@ -141,6 +143,7 @@ export class Desk {
 
   constructor(notebook: Notebook, follower: (desk: Desk) => Follower, id: string = crypto.randomUUID()) {
     this.id = id;
+    this.#foldMuch(notebook);
     this.#follower = follower(this);
     this.#become(begin(notebook));
   }
@@ -197,6 +200,7 @@ export class Desk {
     this.#leave();
     this.#aside = null;
     this.id = id;
+    this.#foldMuch(notebook);
     this.#become(begin(notebook));
     this.said = `${notebook.title} is on the desk.`;
   }
@@ -217,6 +221,7 @@ export class Desk {
   look(notebook: Notebook): void {
     this.#leave();
     this.#aside ??= this.#history;
+    this.#foldMuch(notebook);
     this.#become(begin(notebook));
   }
 
@@ -247,6 +252,16 @@ export class Desk {
     }
     this.begin(read.notebook);
     this.said = `Opened ${file.name}.`;
+  }
+
+  /** Folds what a page cannot draw at once: of a very large notebook its last sections, or all of them. */
+  #foldMuch(notebook: Notebook): void {
+    this.folded.clear();
+    let drawn = 0;
+    for (const { id, cells } of notebook.sections) {
+      drawn += cells.length * (notebook.sizes.length + 8);
+      if (drawn > mostDrawn) this.folded.add(id);
+    }
   }
 
   /** Leaves whatever was being done in the notebook on the desk, for another one. */
