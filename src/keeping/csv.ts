@@ -7,7 +7,9 @@ export type TableCell = string | { readonly shown: string };
  */
 export function csvOf(rows: readonly (readonly TableCell[])[], decimal: '.' | ','): string {
   const separator = decimal === ',' ? ';' : ',';
-  return rows.map((row) => `${row.map((cell) => quoted(plain(cell))).join(separator)}\r\n`).join('');
+  return rows
+    .map((row) => `${row.map((cell) => quoted(plain(cell), separator)).join(separator)}\r\n`)
+    .join('');
 }
 
 /** A table as other programs take it from the clipboard: with tabs between, and as a table. */
@@ -43,8 +45,10 @@ function plain(cell: TableCell): string {
   return inert(cell.shown.replace('−', '-'));
 }
 
-function quoted(text: string): string {
-  return /[",;\t\r\n]|^\s|\s$/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+function quoted(text: string, separator: string): string {
+  return text.includes(separator) || /["\t\r\n]|^\s|\s$/.test(text)
+    ? `"${text.replaceAll('"', '""')}"`
+    : text;
 }
 
 function escaped(text: string): string {

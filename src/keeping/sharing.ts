@@ -1,8 +1,9 @@
+import equal from 'fast-deep-equal';
 import { allCells, type Notebook } from '../notebook';
 
 /**
  * A notebook that was read anew, with every part that is as it was taken from the one before: so only what differs is
- * worked and drawn again. What is equal is found by its text.
+ * worked and drawn again.
  */
 export function sharing(before: Notebook, after: Notebook): Notebook {
   const cells = new Map(allCells(before).map((cell) => [cell.id, cell]));
@@ -28,7 +29,7 @@ export function sharing(before: Notebook, after: Notebook): Notebook {
 }
 
 function same<Part>(before: Part | undefined, after: Part): Part {
-  return before !== undefined && JSON.stringify(before) === JSON.stringify(after) ? before : after;
+  return before !== undefined && equal(before, after) ? before : after;
 }
 
 function sameList<Part>(before: readonly Part[], after: readonly Part[]): readonly Part[] {
