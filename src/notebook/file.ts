@@ -14,6 +14,8 @@ import {
 import { finiteSchema, formulaSchema, labelSchema, nameSchema } from './entry';
 import { sameName } from './formula';
 import { kinds } from './kinds';
+import { largestFile, tooMuch } from './limits';
+import { migrated } from './migrations';
 
 /** What a saved notebook says of itself. `version` goes up whenever an older reader could misread a file. */
 export const fileFormat = 'easewright notebook';
@@ -21,7 +23,8 @@ export const fileVersion = 1;
 
 const id = v.pipe(v.string(), v.minLength(1), v.maxLength(64));
 
-const cellBase = {
+/** What every cell has in a file. */
+export const cellBase = {
   id,
   label: labelSchema,
   name: nameSchema,
@@ -30,7 +33,7 @@ const cellBase = {
 };
 
 /** A cell: what every cell has, and what its kind declares. */
-const cellSchema = v.pipe(
+export const cellSchema = v.pipe(
   v.looseObject({ ...cellBase, kind: v.picklist(Object.keys(kinds) as Cell['kind'][]) }),
   v.rawTransform(({ dataset: { value }, addIssue, NEVER }) => {
     const own = v.safeParse(kinds[value.kind].schema, value);
@@ -67,7 +70,8 @@ const whatIfSchema = v.object({
   ),
 });
 
-const notebookSchema = v.object({
+/** A notebook as it stands in a file. Fields that came later are optional: older files do not have them. */
+export const notebookSchema = v.object({
   title: labelSchema,
   settings: v.object({
     length: v.picklist(['cm', 'in']),
@@ -134,6 +138,9 @@ export function writeFile(notebook: Notebook): string {
 
 /** The notebook in a file's text, or a sentence that says why there is none. Nothing in the text is run. */
 export function readFile(text: string): FileRead {
+  if (text.length > largestFile) {
+    return { problem: `This file is larger than any notebook, so it was not opened.` };
+  }
   let data: unknown;
   try {
     data = JSON.parse(text);
@@ -144,7 +151,7 @@ export function readFile(text: string): FileRead {
     };
   }
   const head = v.safeParse(
-    v.object({ format: v.literal(fileFormat), version: v.pipe(v.number(), v.integer()) }),
+    v.object({ format: v.literal(fileFormat), version: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
     data,
   );
   if (!head.success) {
@@ -156,11 +163,15 @@ export function readFile(text: string): FileRead {
         'This notebook was saved by a newer version of this page. Reload the page to get that version, then open it again.',
     };
   }
-  const read = v.safeParse(v.object({ notebook: notebookSchema }), data);
+  const much = tooMuch(data);
+  if (much) return { problem: `This file is not a notebook: it has ${much}, so it was not opened.` };
+  const read = v.safeParse(v.object({ notebook: notebookSchema }), migrated(data, head.output.version), {
+    abortEarly: true,
+  });
   if (!read.success) {
     const issue = read.issues[0];
     return {
-      problem: `This notebook is damaged (${v.getDotPath(issue) ?? 'at the top'}: ${issue.message}), so it was not opened.`,
+      problem: `This notebook is damaged (${shortened(`${v.getDotPath(issue) ?? 'at the top'}: ${issue.message}`)}), so it was not opened.`,
     };
   }
   const notebook = read.output.notebook as Notebook;
@@ -168,10 +179,14 @@ export function readFile(text: string): FileRead {
   return wrong ? { problem: `This notebook is damaged (${wrong}), so it was not opened.` } : { notebook };
 }
 
+/** What a file says may be endless; what is said of it is not. */
+function shortened(text: string): string {
+  return text.length > 200 ? `${text.slice(0, 200)} …` : text;
+}
+
 /** What the shape alone cannot show: ids that stand twice. Names that clash are told on their cells. */
 function contradiction(notebook: Notebook): string | undefined {
   const cells = allCells(notebook);
-  if (cells.length > mostCells) return `more than ${mostCells} cells`;
   for (const [what, ids] of [
     ['sizes', notebook.sizes.map((size) => size.id)],
     ['sections', notebook.sections.map((section) => section.id)],

@@ -10,6 +10,8 @@ export * from './functions';
 export * from './history';
 export type * from './kind';
 export { inputsOf, kindOf, kinds, mapFormulas, outputsOf } from './kinds';
+export { largestFile, mostPlaces } from './limits';
+export * from './migrations';
 export * from './must';
 export * from './names';
 export * from './quantities';
