@@ -11,15 +11,11 @@ import {
   mostWhatIfsOn,
   mostWordings,
 } from './edits';
-import { finiteSchema, formulaSchema, labelSchema, nameSchema } from './entry';
+import { fileFormat, fileVersion } from './file-head';
 import { sameName } from './formula';
-import { kinds } from './kinds';
 import { largestFile, tooMuch } from './limits';
 import { migrated } from './migrations';
-
-/** What a saved notebook says of itself. `version` goes up whenever an older reader could misread a file. */
-export const fileFormat = 'easewright notebook';
-export const fileVersion = 1;
+import { finiteSchema, formulaSchema, labelSchema, nameSchema, shapes } from './shapes';
 
 const id = v.pipe(v.string(), v.minLength(1), v.maxLength(64));
 
@@ -34,9 +30,9 @@ export const cellBase = {
 
 /** A cell: what every cell has, and what its kind declares. */
 export const cellSchema = v.pipe(
-  v.looseObject({ ...cellBase, kind: v.picklist(Object.keys(kinds) as Cell['kind'][]) }),
+  v.looseObject({ ...cellBase, kind: v.picklist(Object.keys(shapes) as Cell['kind'][]) }),
   v.rawTransform(({ dataset: { value }, addIssue, NEVER }) => {
-    const own = v.safeParse(kinds[value.kind].schema, value);
+    const own = v.safeParse(shapes[value.kind], value);
     if (!own.success) {
       const issue = own.issues[0];
       addIssue({
@@ -130,11 +126,6 @@ export const notebookSchema = v.object({
 });
 
 export type FileRead = { readonly notebook: Notebook } | { readonly problem: string };
-
-/** The text of a file that keeps the notebook. */
-export function writeFile(notebook: Notebook): string {
-  return JSON.stringify({ format: fileFormat, version: fileVersion, notebook }, null, 1);
-}
 
 /** The notebook in a file's text, or a sentence that says why there is none. Nothing in the text is run. */
 export function readFile(text: string): FileRead {

@@ -4,6 +4,7 @@ export * from './document';
 export * from './edits';
 export * from './feeds';
 export * from './file';
+export * from './file-head';
 export * from './formula';
 export * from './fresh';
 export * from './functions';

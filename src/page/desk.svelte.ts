@@ -10,7 +10,6 @@ import {
   downstream,
   feedsOf,
   largestFile,
-  readFile,
   readFormula,
   redo,
   storedFormula,
@@ -259,6 +258,7 @@ export class Desk {
       this.complaint = `${file.name}: this file is larger than any notebook (${Math.round(file.size / 1e6)} MB), so it was not opened.`;
       return;
     }
+    const { readFile } = await import('../notebook/file');
     const read = readFile(await file.text());
     if ('problem' in read) {
       this.complaint = `${file.name}: ${read.problem}`;

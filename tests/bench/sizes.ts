@@ -9,6 +9,8 @@ interface Chunk {
   readonly imports?: readonly string[];
 }
 
+/** What a first visit opens with, besides the entry. */
+const opensWith = /starters\/jacket/;
 /** What loads by itself once the cells can be read: the thread with the engine, and the drawing with its plots. */
 const after = /(^|\/)(worker|plot|Beside)-/;
 
@@ -26,7 +28,7 @@ export async function loads(dist: string): Promise<{ first: number; later: numbe
     for (const css of chunk.css ?? []) first.add(css);
     for (const imported of chunk.imports ?? []) add(imported);
   };
-  for (const [key, { isEntry }] of Object.entries(manifest)) if (isEntry) add(key);
+  for (const [key, { isEntry }] of Object.entries(manifest)) if (isEntry || opensWith.test(key)) add(key);
   const files = (await readdir(dist, { recursive: true })).filter((file) => /\.(js|css)$/.test(file));
   const weights = await Promise.all(
     files.map(async (file) => ({

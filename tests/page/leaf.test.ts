@@ -1,6 +1,6 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi, vi } from 'vitest';
 import { allCells, cellById, freshCell, kinds, type Notebook } from '../../src/notebook';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { jacket } from '../../src/starters';
@@ -17,6 +17,7 @@ async function open(notebook: Notebook = jacket()) {
   await settled();
   const user = userEvent.setup();
   render(Leaf, { desk, folded: false });
+  await vi.dynamicImportSettled();
   const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
   const retype = async (name: string | RegExp, text: string): Promise<void> => {
     place(name).focus();

@@ -1,6 +1,6 @@
 import { openedLast } from '../../keeping/opened-last';
 import { troubleOf, type Trouble } from '../../keeping/trouble';
-import { readFile, type FileRead, type Notebook } from '../../notebook';
+import type { FileRead, Notebook } from '../../notebook';
 
 /** What the page opens with. */
 export interface Opening {
@@ -29,7 +29,7 @@ async function lastOne(): Promise<Opening | Omit<Opening, 'notebook'>> {
     const last = await openedLast();
     if (!last) return {};
     const { kept, text } = last;
-    const read = readFile(text);
+    const read = await readFile(text);
     if ('notebook' in read) return { notebook: read.notebook, kept };
     return { damaged: { title: kept.title, text, problem: read.problem } };
   } catch (error) {
@@ -44,4 +44,9 @@ export async function linked(): Promise<FileRead | undefined> {
   const { textInLink } = await import('../../keeping/link');
   const found = await textInLink(hash);
   return 'problem' in found ? found : readFile(found.text);
+}
+
+/** What checks a file is fetched for those who have one: a first visit opens without. */
+async function readFile(text: string): Promise<FileRead> {
+  return (await import('../../notebook/file')).readFile(text);
 }
