@@ -3,7 +3,13 @@ import { namesIn, sameName } from './formula';
 import { inputsOf, outputsOf } from './kinds';
 import { nameTable } from './names';
 
+/*
+ * What is worked out of a cell or a notebook is remembered, but not for as long as they are about: the history of edits
+ * keeps hundreds of notebooks, and what was worked out of them would be most of what the page holds.
+ */
 const used = new WeakMap<Cell, readonly string[]>();
+const usedIn = new Map<string, readonly string[]>();
+const mostUsedIn = 2000;
 
 /** The names that the formulas of a cell use, its own included. */
 export function namesUsedBy(cell: Cell): readonly string[] {
@@ -13,7 +19,14 @@ export function namesUsedBy(cell: Cell): readonly string[] {
     ...inputsOf(cell).flatMap(({ entry }) => ('formula' in entry ? [entry.formula] : [])),
     ...outputsOf(cell).map((output) => output.formula),
   ];
-  const names = [...new Set(formulas.flatMap(namesIn))];
+  // Most edits change a value and no formula: then the names are those of the cell before it.
+  const text = formulas.join('\n');
+  let names = usedIn.get(text);
+  if (!names) {
+    names = [...new Set(formulas.flatMap(namesIn))];
+    if (usedIn.size >= mostUsedIn) usedIn.clear();
+    usedIn.set(text, names);
+  }
   used.set(cell, names);
   return names;
 }
@@ -24,11 +37,13 @@ export interface Feeds {
   readonly fedBy: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
-const links = new WeakMap<Notebook['sections'], Feeds>();
+/** The last notebooks that were asked about, the latest first. */
+let links: (readonly [of: Notebook['sections'], feeds: Feeds])[] = [];
+const mostLinks = 4;
 
 export function feedsOf(notebook: Notebook): Feeds {
-  const cached = links.get(notebook.sections);
-  if (cached) return cached;
+  const cached = links.find(([of]) => of === notebook.sections);
+  if (cached) return cached[1];
   const table = nameTable(notebook);
   const feeds = new Map<string, Set<string>>();
   const fedBy = new Map<string, Set<string>>();
@@ -45,7 +60,7 @@ export function feedsOf(notebook: Notebook): Feeds {
     fedBy.set(cell.id, sources);
   }
   const made = { feeds, fedBy };
-  links.set(notebook.sections, made);
+  links = [[notebook.sections, made] as const, ...links].slice(0, mostLinks);
   return made;
 }
 
