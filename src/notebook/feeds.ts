@@ -1,35 +1,17 @@
-import { allCells, type Cell, type Notebook } from './document';
+import { allCells, type Notebook } from './document';
 import { namesIn, sameName } from './formula';
 import { inputsOf, outputsOf } from './kinds';
 import { nameTable } from './names';
-
-/*
- * What is worked out of a cell or a notebook is remembered, but not for as long as they are about: the history of edits
- * keeps hundreds of notebooks, and what was worked out of them would be most of what the page holds.
- */
-const used = new WeakMap<Cell, readonly string[]>();
-const usedIn = new Map<string, readonly string[]>();
-const mostUsedIn = 2000;
+import { remembered } from './remembered';
 
 /** The names that the formulas of a cell use, its own included. */
-export function namesUsedBy(cell: Cell): readonly string[] {
-  const cached = used.get(cell);
-  if (cached) return cached;
+export const namesUsedBy = remembered<readonly string[]>((cell) => {
   const formulas = [
     ...inputsOf(cell).flatMap(({ entry }) => ('formula' in entry ? [entry.formula] : [])),
     ...outputsOf(cell).map((output) => output.formula),
   ];
-  // Most edits change a value and no formula: then the names are those of the cell before it.
-  const text = formulas.join('\n');
-  let names = usedIn.get(text);
-  if (!names) {
-    names = [...new Set(formulas.flatMap(namesIn))];
-    if (usedIn.size >= mostUsedIn) usedIn.clear();
-    usedIn.set(text, names);
-  }
-  used.set(cell, names);
-  return names;
-}
+  return [...new Set(formulas.flatMap(namesIn))];
+});
 
 /** Which cells each cell feeds, and which it is fed by, one step away, by id. */
 export interface Feeds {
@@ -37,7 +19,7 @@ export interface Feeds {
   readonly fedBy: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
-/** The last notebooks that were asked about, the latest first. */
+/** The last notebooks that were asked about, the latest first; the history of edits keeps hundreds more. */
 let links: (readonly [of: Notebook['sections'], feeds: Feeds])[] = [];
 const mostLinks = 4;
 
