@@ -1,5 +1,3 @@
-import { drawGraph } from './graph';
-import type { GraphSpec } from './graph-spec';
 import { heightFor } from './frame';
 import { legendFor, overlaysIn } from './legend';
 import { layoutWidth, type PrintedEntry, type PrintedPicture } from './on-paper';
@@ -45,20 +43,4 @@ function colourOf(spec: PlotSpec, overlay: string): string {
       (spec.highlighted === null || id === spec.highlighted) && sizes.some((size) => size.id === id),
   );
   return sizeStyle(Math.max(0, place), 'light').colour;
-}
-
-/** A graph as it goes to paper; `spec` is in the light theme. */
-export function graphOnPaper(
-  title: string,
-  sentences: readonly string[],
-  spec: GraphSpec,
-  height = 400,
-): PrintedPicture {
-  return {
-    title,
-    sentences,
-    legend: spec.lines.map(({ label, colour, dash, letter }) => ({ label, colour, dash, letter })),
-    height,
-    draw: (canvas, sheet) => drawGraph(canvas, spec, sheet),
-  };
 }

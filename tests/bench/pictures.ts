@@ -110,6 +110,7 @@ export function heldAfterEdits(): Promise<{ early: Held; late: Held }> {
     await open(page, 200, 3);
     const session = await page.context().newCDPSession(page);
     await session.send('Performance.enable');
+    await session.send('HeapProfiler.enable');
     const drawing = async (piece: string): Promise<void> => {
       await page.locator(`[data-drawing="${piece}"]`).waitFor();
     };
@@ -144,7 +145,7 @@ async function held(page: Page, session: CDPSession): Promise<Held> {
   // What a change leaves marked for a moment is gone by then.
   await page.waitForTimeout(3500);
   for (let i = 0; i < 3; i++) await session.send('HeapProfiler.collectGarbage');
-  const { usedSize } = await session.send('Runtime.getHeapUsage');
+  const bytes = await heldBytes(session);
   const { metrics } = await session.send('Performance.getMetrics');
   const metric = (name: string): number => metrics.find((one) => one.name === name)?.value ?? NaN;
   const { result } = await session.send('Runtime.evaluate', { expression: 'HTMLCanvasElement.prototype' });
@@ -152,5 +153,28 @@ async function held(page: Page, session: CDPSession): Promise<Held> {
   const { result: list } = await session.send('Runtime.getProperties', { objectId: objects.objectId! });
   await session.send('Runtime.releaseObject', { objectId: objects.objectId! });
   const canvases = Number(list.find(({ name }) => name === 'length')?.value?.value ?? NaN);
-  return { bytes: usedSize, listeners: metric('JSEventListeners'), nodes: metric('Nodes'), canvases };
+  return { bytes, listeners: metric('JSEventListeners'), nodes: metric('Nodes'), canvases };
+}
+
+/**
+ * The bytes of the objects on the heap. Code that the engine has compiled is left out: it is made for what is done
+ * often, whatever the page keeps.
+ */
+async function heldBytes(session: CDPSession): Promise<number> {
+  let text = '';
+  const add = ({ chunk }: { chunk: string }): void => void (text += chunk);
+  session.on('HeapProfiler.addHeapSnapshotChunk', add);
+  await session.send('HeapProfiler.takeHeapSnapshot', {});
+  session.off('HeapProfiler.addHeapSnapshotChunk', add);
+  const { snapshot, nodes } = JSON.parse(text) as {
+    snapshot: { meta: { node_fields: string[]; node_types: [string[]] } };
+    nodes: number[];
+  };
+  const { node_fields: fields, node_types: types } = snapshot.meta;
+  const [type, size] = [fields.indexOf('type'), fields.indexOf('self_size')];
+  const code = types[0].indexOf('code');
+  let bytes = 0;
+  for (let i = 0; i < nodes.length; i += fields.length)
+    if (nodes[i + type] !== code) bytes += nodes[i + size]!;
+  return bytes;
 }

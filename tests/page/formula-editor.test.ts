@@ -1,7 +1,7 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { tick } from 'svelte';
-import { describe, expect, it, vi, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import FormulaEditor from '../../src/page/formula/FormulaEditor.svelte';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import type { Checked } from '../../src/sheet';

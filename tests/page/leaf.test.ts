@@ -1,6 +1,6 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, it, vi, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { allCells, cellById, freshCell, kinds, type Notebook } from '../../src/notebook';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { jacket } from '../../src/starters';
