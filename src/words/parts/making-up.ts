@@ -1,7 +1,6 @@
 import {
   allCells,
   namesIn,
-  nameTable,
   readFormula,
   sameName,
   upstream,
@@ -12,6 +11,7 @@ import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
 import { shown, theirs, type Sentences } from '../sentence';
 import { listed, sizeList, type BySize } from '../size-list';
+import { tableOf } from '../name-table';
 import type { PatternSource } from '../source';
 
 /** The joins that the notebook checks, as seams to make; undefined where it checks none. */
@@ -20,7 +20,7 @@ export function makingUpPart(
   found: Gathered,
   sentences: Sentences,
 ): PatternPart | undefined {
-  const table = nameTable(source.notebook);
+  const table = tableOf(source.notebook);
   const lines = allCells(source.notebook).flatMap((cell) =>
     cell.kind === 'check' ? joinLine(source, found, sentences, table, cell) : [],
   );
@@ -61,7 +61,7 @@ function joinLine(
   );
   if (fails.length === 0) return [line];
   sentences.notes.push({
-    text: `${shown(cell.label)} does not match in ${fails.length > 1 ? 'sizes' : 'size'} ${listed(fails.map(({ label }) => shown(label)))}: ${cell.message}`,
+    text: `${shown(cell.label)}: in ${fails.length > 1 ? 'sizes' : 'size'} ${listed(fails.map(({ label }) => shown(label)))} the sides do not match. ${cell.message}`,
     about: { cell: cell.id },
   });
   return [line];
