@@ -61,7 +61,7 @@ function joinLine(
   );
   if (fails.length === 0) return [line];
   sentences.notes.push({
-    text: `${shown(cell.label)} does not match in ${fails.length > 1 ? 'sizes' : 'size'} ${listed(fails.map(({ label }) => shown(label)))}: ${cell.message}`,
+    text: `${shown(cell.label)}: in ${fails.length > 1 ? 'sizes' : 'size'} ${listed(fails.map(({ label }) => shown(label)))} the sides do not match. ${cell.message}`,
     about: { cell: cell.id },
   });
   return [line];
