@@ -33,7 +33,8 @@ export function joinsOf(notebook: Notebook): SchematicJoin[] {
       const edges = argumentsOf(cell.condition, 'JOINS').flatMap((argument) =>
         reader.edgesOf(argument, 'counts').map((edge) => withSide(edge, 'stepped')),
       );
-      if (edges.length > 0) joins.push({ id: cell.id, label: cell.label, edges: once(edges) });
+      // A check of one edge alone compares it with a count, not with another edge.
+      if (once(edges).length > 1) joins.push({ id: cell.id, label: cell.label, edges: once(edges) });
     }
     if (cell.kind === 'pickUp') {
       const along = cell.edge.flatMap((part) =>
@@ -100,7 +101,8 @@ class EdgeReader {
     if (!named || !cell || depth > deepest) return [];
     if (cell.kind === 'piece') return edgeAt(cell, named.key, of);
     const started = this.pieces.filter((piece) => usesMainly(piece.start, cell.name));
-    if (cell.kind === 'fit' && started.length > 0) {
+    // Its multiple says nothing of an edge; its count does.
+    if (cell.kind === 'fit' && named.key === 'count' && started.length > 0) {
       return started.map((piece): JoinEdge => ({ piece: piece.id, edge: 'start' }));
     }
     if (cell.kind === 'formula') return this.edgesOf(cell.formula, of, depth + 1);

@@ -89,7 +89,7 @@ function widthOf(sign: string): number {
 export function wrapped(text: string, width: number, size: number, most = Infinity): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter(Boolean)) {
+  for (const word of text.split(/[ \t\r\n]+/).filter(Boolean)) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (textWidth(longer, size) <= width) {
       line = longer;

@@ -8,7 +8,7 @@ export type Place =
   | { readonly on: 'across'; readonly row: number }
   /** `tier` 0 is nearest to the piece. */
   | { readonly on: 'side'; readonly from: number; readonly to: number; readonly tier: number }
-  | { readonly on: 'step'; readonly row: number; readonly end: 'start' | 'end' | 'both' };
+  | { readonly on: 'step'; readonly stretch: number; readonly end: 'start' | 'end' | 'both' };
 
 /** One measurement of a piece, in all sizes. */
 export interface Measure {
@@ -75,15 +75,17 @@ function byStretch(size: PlannedSize): ByStretch | null {
 
 type Sizes = readonly (ByStretch | null)[];
 
-function widths(piece: SchematicPiece, sizes: Sizes, stretches: readonly unknown[]): Measure[] {
+function widths(piece: SchematicPiece, sizes: Sizes, stretches: readonly (Stretch | undefined)[]): Measure[] {
   const rowAt = (find: (size: ByStretch) => number | undefined): (number | null)[] =>
     sizes.map((size) => (size ? (find(size) ?? null) : null));
   const found: { name: string; rows: (number | null)[] }[] = [
     { name: '', rows: rowAt(() => 0) },
-    ...stretches.map((_stretch, at) => ({
-      name: nameOf(piece, at),
-      rows: rowAt(({ runs }) => runs.get(at)?.[1]),
-    })),
+    // Of shaped rows that follow each other directly, a crown's, only the last is a width to measure.
+    ...stretches.flatMap((stretch, at) =>
+      isSingle(stretch) && isSingle(stretches[at + 1])
+        ? []
+        : [{ name: nameOf(piece, at), rows: rowAt(({ runs }) => runs.get(at)?.[1]) }],
+    ),
   ].filter(({ rows }) => rows.some((row) => row !== null));
   const widthOf = (rows: (number | null)[]) =>
     rows.map((row, i) => (row === null ? null : sizes[i]!.size.rows![row]!.width));
@@ -136,6 +138,11 @@ function widths(piece: SchematicPiece, sizes: Sizes, stretches: readonly unknown
   });
 }
 
+/** A stretch that is one shaped row. */
+function isSingle(stretch: Stretch | undefined): boolean {
+  return stretch?.kind === 'evenly' || stretch?.kind === 'eachRepeat';
+}
+
 function steps(piece: SchematicPiece, sizes: Sizes, stretches: readonly (Stretch | undefined)[]): Measure[] {
   return stretches.flatMap((stretch, at): Measure[] => {
     if (stretch?.kind !== 'leave' && stretch?.kind !== 'add') return [];
@@ -144,7 +151,7 @@ function steps(piece: SchematicPiece, sizes: Sizes, stretches: readonly (Stretch
       const row = size?.size.rows!.findIndex((worked) => worked.stretch > at) ?? -1;
       if ((plan?.kind !== 'leave' && plan?.kind !== 'add') || row < 0) return null;
       const gauge = size!.size.rows![row]!.fabric.stitches;
-      return { row, start: plan.atStart / gauge, end: plan.atEnd / gauge };
+      return { start: plan.atStart / gauge, end: plan.atEnd / gauge };
     });
     const round = piece.worked === 'round';
     const measure = (label: string, end: 'start' | 'end' | 'both'): Measure => ({
@@ -152,7 +159,7 @@ function steps(piece: SchematicPiece, sizes: Sizes, stretches: readonly (Stretch
       label,
       of: 'width',
       values: found.map((size) => (size ? size[end === 'both' ? 'start' : end] : null)),
-      at: found.map((size) => (size && !round ? { on: 'step', row: size.row, end } : null)),
+      at: found.map((size) => (size && !round ? { on: 'step', stretch: at, end } : null)),
     });
     const name = nameOf(piece, at);
     if (found.every((size) => !size || size.start === size.end)) {
@@ -170,7 +177,7 @@ function lengths(
   stretches: readonly (Stretch | undefined)[],
 ): Measure[] {
   const kindOf = (at: number): Stretch['kind'] | undefined => stretches[at]?.kind;
-  const single = (at: number): boolean => kindOf(at) === 'evenly' || kindOf(at) === 'eachRepeat';
+  const single = (at: number): boolean => isSingle(stretches[at]);
   const parts: number[][] = [];
   let open = true;
   stretches.forEach((_stretch, at) => {

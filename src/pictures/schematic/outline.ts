@@ -9,6 +9,21 @@ export interface Shaped {
   readonly across: boolean;
 }
 
+/** Stitches left or added at one edge before a row. */
+export interface Step {
+  /** Index of the first row without, or with, them. */
+  readonly row: number;
+  /** Index of the stretch that leaves or adds them. */
+  readonly stretch: number;
+  readonly edge: 'left' | 'right';
+  /** Whether that edge is where the row starts, or where it ends. */
+  readonly end: 'start' | 'end';
+  readonly kind: 'leave' | 'add';
+  /** Where the edge was, and where these stitches alone put it: the row may be shaped across besides. */
+  readonly from: number;
+  readonly to: number;
+}
+
 /** Where a piece has its edges, in cm: the right side facing, x from the middle of the first row, y from its start. */
 export interface Outline {
   readonly rows: readonly Row[];
@@ -17,6 +32,8 @@ export interface Outline {
   readonly left: Float64Array;
   readonly right: Float64Array;
   readonly shaped: readonly Shaped[];
+  /** In the round there are none: the work has no edges. */
+  readonly steps: readonly Step[];
   /** How wide it is drawn, 1 flat or ½ in the round: a tube lies flat at half its round. */
   readonly drawn: 1 | 0.5;
 }
@@ -51,6 +68,7 @@ export function outlineOf(rows: readonly Row[], plan?: Piece): Outline {
   const left = new Float64Array(count);
   const right = new Float64Array(count);
   const shaped: Shaped[] = [];
+  const steps: Step[] = [];
   const round = rows[0]?.side === 'round';
   const drawn = round ? 0.5 : 1;
   let middle = 0;
@@ -64,10 +82,19 @@ export function outlineOf(rows: readonly Row[], plan?: Piece): Outline {
     const waiting = plan ? leftBefore(plan.stretches, before?.stretch ?? -1, row.stretch) : [];
     const start: Edge = row.side === 'WS' ? 'left' : 'right';
     const gone = { left: 0, right: 0 };
-    for (const stretch of waiting) {
-      const sign = stretch.kind === 'leave' ? 1 : -1;
-      gone[start] += sign * stretch.atStart;
-      gone[otherEdge[start]] += sign * stretch.atEnd;
+    for (const { stretch, at } of waiting) {
+      for (const end of ['start', 'end'] as const) {
+        const count = end === 'start' ? stretch.atStart : stretch.atEnd;
+        const edge = end === 'start' ? start : otherEdge[start];
+        const inwards = (edge === 'left' ? 1 : -1) * (stretch.kind === 'leave' ? count : -count);
+        if (count > 0 && i > 0 && !round) {
+          const already = gone[edge] * (edge === 'left' ? 1 : -1);
+          const from = (edge === 'left' ? left : right)[i - 1]! + already / row.fabric.stitches;
+          const to = from + inwards / row.fabric.stitches;
+          steps.push({ row: i, stretch: at, edge, end, kind: stretch.kind, from, to });
+        }
+        gone[edge] += stretch.kind === 'leave' ? count : -count;
+      }
     }
     if (gone.left !== gone.right) {
       oneSided = Math.abs(gone.left) > Math.abs(gone.right) ? 'left' : 'right';
@@ -102,7 +129,7 @@ export function outlineOf(rows: readonly Row[], plan?: Piece): Outline {
     left[i] = middle - half;
     right[i] = middle + half;
   });
-  return { rows, edges, left, right, shaped, drawn };
+  return { rows, edges, left, right, shaped, steps, drawn };
 }
 
 function edgeOfOne(oneSided: Edge | null, plainSince: boolean): Edge {
@@ -115,11 +142,11 @@ function leftBefore(
   stretches: readonly Stretch[],
   after: number,
   upTo: number,
-): (Stretch & { kind: 'leave' | 'add' })[] {
-  if (upTo === after) return [];
-  return stretches
-    .slice(after + 1, upTo)
-    .filter((stretch): stretch is Stretch & { kind: 'leave' | 'add' } =>
-      stretch.kind === 'leave' ? true : stretch.kind === 'add',
-    );
+): { stretch: Stretch & { kind: 'leave' | 'add' }; at: number }[] {
+  const found: { stretch: Stretch & { kind: 'leave' | 'add' }; at: number }[] = [];
+  for (let at = after + 1; at < upTo; at++) {
+    const stretch = stretches[at]!;
+    if (stretch.kind === 'leave' || stretch.kind === 'add') found.push({ stretch, at });
+  }
+  return found;
 }

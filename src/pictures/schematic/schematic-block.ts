@@ -9,7 +9,7 @@ import {
   type Block,
   type Laid,
 } from './block';
-import { placed, textWidth, wrapped, type Box, type Wish } from './labels';
+import { overlap, placed, textWidth, wrapped, type Box, type Wish } from './labels';
 import { element, px } from './markup';
 import type { Place } from './measures';
 import { outlineOf } from './outline';
@@ -47,7 +47,7 @@ export function schematicBlock(
   const at = piece.sizes.indexOf(size);
   drawOutline(block, shape, spec, o.id);
 
-  const taken = drawMarks(block, shape, marks, size.plan?.stretches ?? [], theme);
+  const taken = drawMarks(block, shape, marks, theme);
   const levels = new Set<number>();
   const side: { label: string; place: Place & { on: 'side' } }[] = [];
   for (const measure of measures) {
@@ -59,9 +59,9 @@ export function schematicBlock(
   }
   sideLines(block, shape, side, levels, theme);
   const top = block.extent;
-  const words = [...wrapped(piece.name, Math.max(150, shape.box.width), type.name, 3)];
+  const words = [...wrapped(piece.name, Math.max(190, shape.box.width), type.name, 3)];
   const under = `${piece.worked === 'round' ? 'in the round, drawn flat' : 'flat'}, worked ${piece.hangs ? 'downwards' : 'upwards'}${shape.broken ? ', shortened' : ''}`;
-  const below = wrapped(under, Math.max(150, shape.box.width), type.words - 1);
+  const below = wrapped(under, Math.max(190, shape.box.width), type.words - 1);
   const height = words.length * type.name * 1.3 + below.length * (type.words - 1) * 1.3 + 8;
   const y = writeLines(block, words, { x: 0, y: top.y - height, size: type.name }, { 'font-weight': 600 });
   writeLines(block, below, { x: 0, y, size: type.words - 1 }, { class: 'soft-text', fill: theme.soft });
@@ -119,7 +119,7 @@ function across(
     line(block, a, y, b, y, ink);
     write({
       x: (a + b) / 2 - width / 2,
-      y: above ? y - height - 2 : y + 2,
+      y: above ? y - height - 2 : y + 4,
       width,
       height,
       along: 'y',
@@ -131,7 +131,24 @@ function across(
     const [a, b] = [scale.x(outline.left[place.row]!), scale.x(outline.right[place.row]!)];
     const y = scale.y(outline.edges[place.row + 1]!);
     line(block, a, y, b, y, ink);
-    write({ x: (a + b) / 2 - width / 2, y: y + 2, width, height, along: 'y' }, true);
+    const inside = { x: (a + b) / 2 - width / 2, y: y + 2, width, height };
+    const clear = { ...inside, x: inside.x - 4, width: width + 8 };
+    const free = width + 16 <= Math.abs(b - a) && y + 2 + height < box.y + box.height;
+    if (free && !taken.some((other) => overlap(clear, other))) {
+      write({ ...inside, along: 'y' }, true);
+      return;
+    }
+    // Where it has no room in the piece it stands beside it, at the end of a line that leads there.
+    const beside = placed(
+      [{ x: box.x + box.width + 22, y: y - height / 2, width, height, along: 'y' }],
+      taken,
+    )[0]!;
+    taken.push(beside);
+    const leads = `M${px(Math.max(a, b) + 4)} ${px(y)}L${px(box.x + box.width + 12)} ${px(beside.y + height / 2)}h7`;
+    block.add(
+      element('path', { class: 'dimension lead', d: leads, fill: 'none', stroke: ink, 'stroke-width': 0.75 }),
+    );
+    block.write(beside, label, { class: 'figure ink-text' }, 'start');
     return;
   }
   if (place.on !== 'step') return;
@@ -155,35 +172,15 @@ function across(
 function stepLines(
   outline: Laid['outline'],
   scale: Laid['scale'],
-  { row, end }: Extract<Place, { on: 'step' }>,
+  { stretch, end }: Extract<Place, { on: 'step' }>,
   hangs: boolean,
 ): { x1: number; x2: number; y: number; away: number }[] {
-  const ends = edgesOfStep(outline, row);
-  const chosen = end === 'both' ? ends : ends.filter((one) => one.end === end);
-  return chosen.map(({ from, to, grows }) => {
-    const away = grows === hangs ? -1 : 1;
-    return { x1: scale.x(from), x2: scale.x(to), y: scale.y(outline.edges[row]!) + 7 * away, away };
-  });
-}
-
-/** The steps at a row: at the left and the right edge, seen from the right side, which is its start, and whether it grows. */
-export function edgesOfStep(
-  { rows, left, right }: Laid['outline'],
-  row: number,
-): { edge: 'left' | 'right'; end: 'start' | 'end'; from: number; to: number; grows: boolean }[] {
-  if (row === 0) return [];
-  const startAt = rows[row]!.side === 'WS' ? 'left' : 'right';
-  const step = (edge: 'left' | 'right', before: number, after: number, grows: boolean) => ({
-    edge,
-    end: edge === startAt ? ('start' as const) : ('end' as const),
-    from: before,
-    to: after,
-    grows,
-  });
-  return [
-    step('right', right[row - 1]!, right[row]!, right[row]! > right[row - 1]!),
-    step('left', left[row - 1]!, left[row]!, left[row]! < left[row - 1]!),
-  ].filter(({ from, to }) => Math.abs(from - to) > 1e-9);
+  return outline.steps
+    .filter((step) => step.stretch === stretch && (end === 'both' || step.end === end))
+    .map(({ row, from, to, kind }) => {
+      const away = (kind === 'add') === hangs ? -1 : 1;
+      return { x1: scale.x(from), x2: scale.x(to), y: scale.y(outline.edges[row]!) + 7 * away, away };
+    });
 }
 
 function line(block: BlockBeingDrawn, x1: number, y1: number, x2: number, y2: number, ink: string): void {
@@ -241,11 +238,10 @@ function drawMarks(
   block: BlockBeingDrawn,
   piece: Laid,
   marks: readonly Mark[],
-  stretches: readonly { kind: string }[],
   theme: { ink: string; accent: string; paper: string },
 ): Box[] {
   const wishes = marks.flatMap(({ letter, edge }) =>
-    spotsOf(piece, edge, stretches).map(({ x, y, along }) => ({
+    spotsOf(piece, edge).map(({ x, y, along }) => ({
       letter,
       wish: { x: x - mark, y: y - mark, width: mark * 2, height: mark * 2, along } satisfies Wish,
     })),
@@ -280,7 +276,7 @@ interface Spot {
   readonly along: 'x' | 'y';
 }
 
-function spotsOf({ outline, scale }: Laid, edge: JoinEdge, stretches: readonly { kind: string }[]): Spot[] {
+function spotsOf({ outline, scale }: Laid, edge: JoinEdge): Spot[] {
   const { rows, edges, left, right } = outline;
   const last = rows.length - 1;
   const onRow = (row: number, y: number, part: number): Spot => ({
@@ -291,13 +287,13 @@ function spotsOf({ outline, scale }: Laid, edge: JoinEdge, stretches: readonly {
   if (edge.edge === 'start') return [onRow(0, 0, 0.25)];
   if (edge.edge === 'end') return [onRow(last, edges[last + 1]!, 0.25)];
   if (edge.edge === 'left') {
-    const row = rows.findIndex(({ stretch }) => stretch > (edge.stretch ?? 0));
-    if (row < 1) return [];
-    return edgesOfStep(outline, row).map(({ from, to }) => ({
-      x: scale.x((from + to) / 2),
-      y: scale.y(edges[row]!),
-      along: 'x',
-    }));
+    return outline.steps
+      .filter(({ stretch }) => stretch === edge.stretch)
+      .map(({ row, from, to }) => ({
+        x: scale.x((from + to) / 2),
+        y: scale.y(edges[row]!),
+        along: 'x',
+      }));
   }
   const inside = (row: { stretch: number }): boolean =>
     edge.stretch === undefined || row.stretch === edge.stretch;
@@ -305,7 +301,7 @@ function spotsOf({ outline, scale }: Laid, edge: JoinEdge, stretches: readonly {
   const end = rows.findLastIndex(inside);
   if (first < 0) return [];
   if (edge.edge === 'row') return [onRow(end, edges[end + 1]!, 0.25)];
-  const wanted = sidesOf(outline, edge, first, end, stretches);
+  const wanted = sidesOf(outline, edge, first, end);
   const y = (edges[first]! + edges[end + 1]!) / 2;
   const middle = rows.findIndex((_row, i) => edges[i + 1]! >= y);
   return wanted.map((one) => ({
@@ -321,7 +317,6 @@ function sidesOf(
   edge: JoinEdge,
   first: number,
   end: number,
-  stretches: readonly { kind: string }[],
 ): readonly ('left' | 'right')[] {
   const both = ['left', 'right'] as const;
   if (outline.drawn === 0.5 || !edge.side) return both;
@@ -330,20 +325,7 @@ function sidesOf(
     const sides = both.filter((one) => shaped.some((row) => row[one]));
     if (sides.length === 1) return sides;
   }
-  const stepped = new Set<'left' | 'right'>();
-  outline.rows.forEach((row, i) => {
-    const before = outline.rows[i - 1];
-    if (!before || before.stretch === row.stretch) return;
-    if (
-      !stretches.slice(before.stretch + 1, row.stretch).some(({ kind }) => kind === 'leave' || kind === 'add')
-    )
-      return;
-    // The row may be shaped across as well, so the larger of two unequal steps is where stitches were left.
-    const steps = edgesOfStep(outline, i).map((step) => ({ ...step, by: Math.abs(step.from - step.to) }));
-    const [a, b] = steps.sort((one, other) => other.by - one.by);
-    if (a && (!b || a.by > b.by + 1e-9)) stepped.add(a.edge);
-    else for (const one of both) stepped.add(one);
-  });
+  const stepped = new Set(outline.steps.map((step) => step.edge));
   if (stepped.size !== 1) return both;
   return both.filter((one) => stepped.has(one) === (edge.side === 'stepped'));
 }

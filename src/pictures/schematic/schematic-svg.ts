@@ -118,7 +118,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
     if (words.length > 0) {
       lines(['Joins'], type.words, { 'font-weight': 600 });
       for (const join of words) {
-        lines(wrapped(`${join.letter}  ${join.label}: ${join.words}`, room, type.words), type.words);
+        lines(wrapped(`${join.letter}\u2002${join.label}: ${join.words}`, room, type.words), type.words);
       }
     }
   }
@@ -179,6 +179,19 @@ function scaleFor(
     const reach = size?.rows ? reachOf(outlineOf(size.rows, size.plan)) : { left: 0, right: 0 };
     return { fixed, cm: reach.right - reach.left };
   });
+  // The widths are told a little too large or too small by what is written above and below, so the rows are counted.
+  const inSoManyRows = (fits: number, wanted: number): number => {
+    let pxPerCm = fits;
+    for (let tries = 0; tries < 12; tries++, pxPerCm *= 0.96) {
+      const { laid } = inRows(
+        pieces.map((piece) => draw(piece, pxPerCm)),
+        room,
+        gap,
+      );
+      if (laid.filter(({ x }, i) => i === 0 || x <= laid[i - 1]!.x).length <= wanted) return pxPerCm;
+    }
+    return fits;
+  };
   let best = scales.least;
   for (let perRow = pieces.length; perRow >= 1; perRow--) {
     let fits = most;
@@ -189,7 +202,8 @@ function scaleFor(
       if (cm > 0) fits = Math.min(fits, (room - fixed) / cm);
     }
     best = Math.max(best, fits);
-    if (fits >= Math.min(most, scales.comfortable)) return fits;
+    if (fits >= Math.min(most, scales.comfortable))
+      return inSoManyRows(fits, Math.ceil(pieces.length / perRow));
   }
   return Math.min(most, Math.max(best, scales.least));
 }
@@ -228,7 +242,7 @@ function keyOf(
       .flatMap((measure) => {
         const values = spec.size === 'all' ? measure.values : [measure.values[at] ?? null];
         const flat = values.map((value) => (value === null ? null : value / 2));
-        const head = keyed ? `${measure.letter}  ` : '';
+        const head = keyed ? `${measure.letter}\u2002` : '';
         const lines = [`${head}${measure.label}: ${sizeList(values, spec)}`];
         if (measure.of === 'round') lines.push(`${head}${measure.label}, laid flat: ${sizeList(flat, spec)}`);
         return lines;

@@ -138,7 +138,11 @@ function scaleFor(outlines: readonly (readonly SizeOutline[])[], room: number): 
   const all = wide.reduce((sum, { width }) => sum + Math.max(width, 1), 0);
   const sideBySide = (room - gap.x * (wide.length - 1)) / all;
   const least = Math.min((room - 12) / widest, 4);
-  return Math.min(7, Math.max(520 / tallest, Math.min(0.05, least)), Math.max(sideBySide, least));
+  return Math.min(
+    7,
+    Math.max(520 / tallest, Math.min(0.05, least)),
+    sideBySide >= 2.2 ? sideBySide : Math.max(sideBySide, least),
+  );
 }
 
 function silhouetteBlock(
