@@ -22,6 +22,7 @@ export const views: readonly View[] = [
     label: 'Class sheet',
     load: () => import('./class-sheet/ClassSheet.svelte'),
   },
+  { name: 'pictures', label: 'Pictures', load: () => import('./pictures/Pictures.svelte') },
 ];
 
 /** The view of a name; undefined for the leaf. */
