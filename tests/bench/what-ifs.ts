@@ -111,11 +111,18 @@ export async function whatIfTimes(file: string, cells: number, turns: number): P
   }
   if (whatIfs.get('w4')!.number('s11', last, 'value') === undefined) throw new Error('Nothing was worked.');
 
+  async function quiet(): Promise<void> {
+    for (let before = -1; before !== heard.length;) {
+      before = heard.length;
+      await new Promise((resolve) => setTimeout(resolve, 80));
+    }
+  }
   const ids = ['a', 'b', 'c', 'd'];
   notebook = { ...notebook, whatIfs: ids.map((id, at) => whatIf(id, 85 + at)) };
   let from = heard.length;
   client.show(notebook);
   for (const id of ids) await until(from, id);
+  await quiet();
   const four: number[] = [];
   const typing: number[] = [];
   for (let turn = 0; turn < turns + warmUp; turn++) {
@@ -126,9 +133,9 @@ export async function whatIfTimes(file: string, cells: number, turns: number): P
       client.show(notebook);
       const own = await until(from, 'notebook');
       if (turn >= warmUp) times.push(own - start);
-      // The next comes when all is quiet, or in the midst of the what-ifs.
-      if (times === four) await new Promise((resolve) => setTimeout(resolve, 10));
-      else for (const id of ids) await until(from, id);
+      // The next comes in the midst of the what-ifs, or when all is quiet.
+      if (times === four) await new Promise((resolve) => setTimeout(resolve, 5));
+      else await quiet();
     }
   }
   const before = results.number('s11', last, 'value');
