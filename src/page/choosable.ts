@@ -33,6 +33,11 @@ export function choosableIn(notebook: Notebook): Choosable[] {
   );
 }
 
+/** Whether a value is worked out by a formula, rather than given. */
+export function isResult({ line, part }: Choosable): boolean {
+  return line === 'output' || ('entry' in part && 'formula' in part.entry);
+}
+
 /** Choices under the labels of their sections, as a list of groups shows them. */
 export function bySection(choices: readonly Choosable[]): [section: string, choices: Choosable[]][] {
   const groups = new Map<string, Choosable[]>();

@@ -82,6 +82,18 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
       { title: 'One edit, by cells that do not', along: 'unrelated cells', costs: far },
     ]),
   );
+  const whatIfs = await measure.whatIfTimes(thread, 300, 60);
+  tell('opening a what-if, 12 × 300, all sizes', median(whatIfs.opening), 'ms', 300);
+  tell('edit of a swatch under a what-if, 12 × 300, ÷ the edit itself', ratio(whatIfs.later), '', 2);
+  tell(
+    'edit of a swatch with four what-ifs, thread to results of the notebook',
+    median(whatIfs.four),
+    'ms',
+    16.7,
+  );
+  tell('the same while what-ifs are being worked', median(whatIfs.typing), 'ms');
+  const range = await measure.rangeTimes(thread, 200, 5);
+  tell('a range of 200 steps × 9 sizes, first notebook', median(range), 'ms', 1000);
   const painted = await keyToPaint(60);
   tell('key press to painted result, first notebook, median', median(painted), 'ms');
   tell('key press to painted result, first notebook, 95th percentile', quantile(painted, 0.95), 'ms', 50);

@@ -6,6 +6,7 @@ import { WorkedSheet } from '../../src/sheet/sheet';
 import { threadInNode } from '../sheet/thread-in-node';
 import { bustOf, garment, lastWidthOf, reswatched } from './garment';
 import { plainGarment } from './plain';
+export { rangeTimes, whatIfTimes } from './what-ifs';
 import { rawEngines } from './raw';
 
 export { byDependents, byUnrelated } from './growth';
