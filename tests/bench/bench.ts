@@ -64,6 +64,9 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
   );
   tell('edit of a swatch, 12 × 300, raw', median(raw300.theirs), 'ms');
   tell('edit of a swatch, 12 × 300, ours ÷ plain TypeScript', ratio(await measure.againstPlain(300, 60)), '');
+  const doubt = await measure.doubtAgainstPlain(300, 8);
+  tell('give or take of every result, 12 × 300, ours ÷ plain TypeScript', ratio(doubt), '');
+  tell('give or take of every result, 12 × 300', median(doubt.ours), 'ms');
   const painted = await keyToPaint(60);
   tell('key press to painted result, first notebook, median', median(painted), 'ms');
   tell('key press to painted result, first notebook, 95th percentile', quantile(painted, 0.95), 'ms', 50);
