@@ -12,8 +12,9 @@ export type Halving =
   /** No swatch of this fabric is large enough: `left` stays even if its gauge were known exactly. */
   | { readonly by: 'nothing'; readonly left: number };
 
-/** More readings than anybody takes. */
+/** More readings than anybody takes, and longer ones. */
 const mostReadings = 1000;
+const mostTimes = 1e9;
 
 /**
  * How much more swatch halves the give or take of a result.
@@ -53,16 +54,26 @@ export function swatchToHalve(o: {
 
   const withPart = (part: UncertaintyPart): number => combineUncertainty([part, ...o.others]).expanded;
   if (o.gauge.dof === Infinity) {
-    // The more the others leave, the longer it has to be; 1e9 times is beyond what the test above lets through.
-    let [short, long] = [1, 2];
-    while (withPart({ ...o.part, u: o.part.u / long }) > whole / 2 && long < 1e9)
-      [short, long] = [long, 2 * long];
-    for (let step = 0; step < 60; step++) {
-      const middle = (short + long) / 2;
-      if (withPart({ ...o.part, u: o.part.u / middle }) > whole / 2) short = middle;
-      else long = middle;
+    const longer = (times: number): Halving => ({
+      by: 'length',
+      times,
+      count: o.gauge.perCm * over * times,
+      over: over * times,
+    });
+    const rest = Math.hypot(...o.others.map(({ u }) => u));
+    if (o.others.every(({ dof }) => dof === Infinity)) {
+      // The factor stays what it is, so the whole u is to be half: (part / times)² + rest² = (part² + rest²) / 4.
+      return longer((2 * o.part.u) / Math.sqrt((o.part.u - rest) * (o.part.u + rest) - 2 * rest ** 2));
     }
-    return { by: 'length', times: long, count: o.gauge.perCm * over * long, over: over * long };
+    let [short, long] = [1, 2];
+    const isHalf = (times: number): boolean => withPart({ ...o.part, u: o.part.u / times }) <= whole / 2;
+    while (!isHalf(long) && long < mostTimes) [short, long] = [long, 2 * long];
+    for (let step = 0; step < 50; step++) {
+      const middle = (short + long) / 2;
+      if (isHalf(middle)) long = middle;
+      else short = middle;
+    }
+    return longer(long);
   }
   const now = o.readings.length;
   for (let readings = now + 1; readings <= mostReadings; readings++) {

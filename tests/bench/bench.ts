@@ -94,6 +94,9 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
   tell('the same while what-ifs are being worked', median(whatIfs.typing), 'ms');
   const range = await measure.rangeTimes(thread, 200, 5);
   tell('a range of 200 steps × 9 sizes, first notebook', median(range), 'ms', 1000);
+  const doubt = await measure.doubtAgainstPlain(300, 8);
+  tell('give or take of every result, 12 × 300, ours ÷ plain TypeScript', ratio(doubt), '');
+  tell('give or take of every result, 12 × 300', median(doubt.ours), 'ms');
   const painted = await keyToPaint(60);
   tell('key press to painted result, first notebook, median', median(painted), 'ms');
   tell('key press to painted result, first notebook, 95th percentile', quantile(painted, 0.95), 'ms', 50);

@@ -1,6 +1,7 @@
 import { cellById, type Notebook, type Size } from '../../notebook';
 import { giveOrTake, type Doubt } from '../../sheet/doubt/give-or-take';
-import { nextCountChance, targetOf } from '../../sheet/doubt/next-count';
+import { nextCountChance, nextRoundedChance, roundedIn, targetOf } from '../../sheet/doubt/next-count';
+import type { Works } from '../../sheet/doubt/works';
 import { worksByTrials } from '../../sheet/doubt/works-by-trials';
 import { TrialsEnded } from '../../sheet/trials-ended';
 import type { Desk } from '../desk.svelte';
@@ -69,6 +70,7 @@ export class Doubts {
         return { place, doubts: found[at]!, chances };
       });
       this.sizes = sizes;
+      await this.#rounded(notebook, ids, works, stop);
     } catch (error) {
       if (this.#stop !== stop) return;
       if (!(error instanceof TrialsEnded)) throw error;
@@ -79,6 +81,26 @@ export class Doubts {
       }
     } finally {
       if (this.#stop === stop) this.progress = null;
+    }
+  }
+
+  /** Beside counts that are rounded: the chance of another, each from what it was before. */
+  async #rounded(
+    notebook: Notebook,
+    sizes: readonly string[],
+    works: Works,
+    stop: AbortController,
+  ): Promise<void> {
+    for (const { place } of this.rows) {
+      const cell = cellById(notebook, place.cell);
+      const rounded = cell && roundedIn(cell);
+      if (!rounded) continue;
+      const { instead } = rounded;
+      const wanted = [{ ...instead.place, isLength: false }];
+      const [doubts] = await giveOrTake({ notebook, sizes, wanted, works, instead });
+      if (this.#stop !== stop) return;
+      const chances = doubts!.map((doubt) => doubt && nextRoundedChance(rounded, doubt)?.chance);
+      this.rows = this.rows.map((row) => (row.place === place ? { ...row, chances } : row));
     }
   }
 

@@ -1,6 +1,5 @@
-import { area, isDimension, length, mass, sameUnit, type Notebook } from '../../notebook';
-import { targetOf } from '../../sheet/doubt/next-count';
-import { cellById } from '../../notebook';
+import { area, cellById, isDimension, length, mass, sameUnit, type Notebook } from '../../notebook';
+import { roundedIn, targetOf } from '../../sheet/doubt/next-count';
 import type { Offered, OfferedSection } from '../offered';
 
 /** The results that are shown unless a person chooses others: lengths, areas, weights, and counts fitted to a repeat. */
@@ -12,6 +11,6 @@ export function usualResults(notebook: Notebook, sections: readonly OfferedSecti
       const cell = cellById(notebook, place.cell);
       if (!cell || cell.kind === 'swatch' || cell.kind === 'notions') return false;
       if ([length, area, mass].some((unit) => sameUnit(unit, place.unit))) return true;
-      return targetOf(cell, place.key) !== undefined;
+      return targetOf(cell, place.key) !== undefined || roundedIn(cell) !== undefined;
     });
 }

@@ -1,5 +1,5 @@
 import { allCells, type Cell, type Notebook } from '../../notebook/document';
-import { readFormula, type Token } from '../../notebook/formula';
+import { readFormula, storedFormula, type Token } from '../../notebook/formula';
 import { inputsOf, outputsOf } from '../../notebook/kinds';
 import type { Place } from '../answers';
 
@@ -19,14 +19,46 @@ const deciding = new Set([
   ...['ROUND', 'ROUNDUP', 'ROUNDDOWN', 'INT'],
 ]);
 
-/** The function whose brackets hold the whole of a formula; undefined where there is none. */
-export function outermost(formula: string): string | undefined {
+/** A call that is the whole of a formula: the function, and its arguments as formulas. */
+export interface Call {
+  readonly called: string;
+  readonly arguments: readonly string[];
+}
+
+/**
+ * The call that is the whole of a formula; undefined where it is something else.
+ *
+ * @example wholeCall('ROUNDCOUNT(cuff * rib_sts; "even")')
+ * // { called: 'ROUNDCOUNT', arguments: ['cuff * rib_sts', '"even"'] }
+ */
+export function wholeCall(formula: string): Call | undefined {
   const read = readFormula(formula);
   if ('problem' in read) return undefined;
-  const tokens = read.tokens.filter(({ kind }) => kind !== 'space');
-  const [called] = tokens;
-  if (called?.kind !== 'function') return undefined;
-  return closing(tokens, 1) === tokens.length - 1 ? called.text : undefined;
+  const begin = read.tokens.findIndex(({ kind }) => kind !== 'space');
+  const tokens = read.tokens.slice(begin);
+  const [first] = tokens;
+  if (first?.kind !== 'function') return undefined;
+  const open = tokens.findIndex(({ kind }) => kind === 'open');
+  const close = closing(tokens, open);
+  if (tokens.slice(close + 1).some(({ kind }) => kind !== 'space')) return undefined;
+  return { called: first.text, arguments: separated(tokens.slice(open + 1, close)) };
+}
+
+/** The function whose brackets hold the whole of a formula; undefined where there is none. */
+export function outermost(formula: string): string | undefined {
+  return wholeCall(formula)?.called;
+}
+
+function separated(tokens: readonly Token[]): string[] {
+  const parts: Token[][] = [[]];
+  let depth = 0;
+  for (const token of tokens) {
+    if (token.kind === 'open') depth++;
+    else if (token.kind === 'close') depth--;
+    if (token.kind === 'separator' && depth === 0) parts.push([]);
+    else parts.at(-1)!.push(token);
+  }
+  return parts.map(storedFormula);
 }
 
 function closing(tokens: readonly Token[], open: number): number {

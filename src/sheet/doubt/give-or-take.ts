@@ -5,7 +5,7 @@ import type { Place } from '../answers';
 import { allDecisions } from './decisions';
 import { mayLeap, slope, stepOf, type About } from './slopes';
 import { sourcesOf, tapeUncertainty, type Source } from './sources';
-import type { Works } from './works';
+import type { Instead, Works } from './works';
 
 /** What one source adds to the doubt of a result. */
 export interface Share {
@@ -47,6 +47,8 @@ export interface GiveOrTake {
   readonly sizes: readonly string[];
   readonly wanted: readonly Asked[];
   readonly works: Works;
+  /** Another formula in a place, which then is no decision: what a count was before it was rounded. */
+  readonly instead?: Instead;
 }
 
 /** The sheet holds this for endless degrees of freedom. */
@@ -63,8 +65,9 @@ const endless = 1e9;
  * Source: JCGM 100:2008 (GUM), 5.1.2 and 5.1.3 note 2 (slopes from the values themselves), annex G.
  */
 export async function giveOrTake(o: GiveOrTake): Promise<(Doubt | undefined)[][]> {
-  const { notebook, sizes, wanted, works } = o;
-  const decided = allDecisions(notebook);
+  const { notebook, sizes, wanted, instead } = o;
+  const works: Works = (work) => o.works(instead ? { ...work, instead } : work);
+  const decided = allDecisions(notebook).filter((place) => !instead || !samePlace(place, instead.place));
   const fed = new Set(wanted.flatMap(({ cell }) => [cell, ...upstream(notebook, cell)]));
   const sources = sourcesOf(notebook).filter(({ place }) => fed.has(place.cell));
   const asIs = await asItIs(works, [...decided, ...wanted], sources);
@@ -111,7 +114,7 @@ export async function giveOrTake(o: GiveOrTake): Promise<(Doubt | undefined)[][]
     sizes.map((_size, size) => {
       const value = asIs(place, size);
       if (value === undefined) return undefined;
-      const isDecided = decided.some(({ cell, key }) => cell === place.cell && key === place.key);
+      const isDecided = decided.some((one) => samePlace(one, place));
       const shares = all.flatMap((index): Unshared[] => {
         const found = about(whole, index, at, size);
         const source = sources[index]!;
@@ -132,6 +135,10 @@ export async function giveOrTake(o: GiveOrTake): Promise<(Doubt | undefined)[][]
       return together(value, shares, isDecided, asIs, size);
     }),
   );
+}
+
+function samePlace(a: Place, b: Place): boolean {
+  return a.cell === b.cell && a.key === b.key;
 }
 
 type Unshared = Omit<Share, 'share'>;

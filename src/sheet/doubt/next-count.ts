@@ -1,6 +1,8 @@
 import { foundationChain, neighbourChance, type Repeat, type Rule } from '../../craft';
 import type { Cell } from '../../notebook/document';
 import type { Place } from '../answers';
+import { wholeCall } from './decisions';
+import type { Instead } from './works';
 
 /** The number at a place, where there is one. */
 type NumberAt = (place: Place) => number | undefined;
@@ -39,6 +41,51 @@ export function nextCountChance(
     });
   } catch {
     // No other count is allowed, or none below: the cell itself says so.
+    return undefined;
+  }
+}
+
+/** What a count was before it was rounded, and how it was. */
+export interface Rounded {
+  readonly instead: Instead;
+  readonly rule: Rule;
+  readonly parity?: 'odd' | 'even';
+}
+
+const roundings: Record<string, Omit<Rounded, 'instead'>> = {
+  '"nearest"': { rule: 'nearest' },
+  '"up"': { rule: 'up' },
+  '"down"': { rule: 'down' },
+  '"even"': { rule: 'nearest', parity: 'even' },
+  '"odd"': { rule: 'nearest', parity: 'odd' },
+};
+
+/** How the count of a formula is rounded, where rounding a count is all it does at last; undefined elsewhere. */
+export function roundedIn(cell: Cell): Rounded | undefined {
+  if (cell.kind !== 'formula') return undefined;
+  const call = wholeCall(cell.formula);
+  if (call?.called !== 'ROUNDCOUNT') return undefined;
+  const [formula, rule = '"nearest"'] = call.arguments;
+  const found = roundings[rule];
+  if (formula === undefined || !found) return undefined;
+  return { ...found, instead: { place: { cell: cell.id, key: 'value' }, formula } };
+}
+
+/** The chance that the true gauge would have rounded to another count. */
+export function nextRoundedChance(
+  { rule, parity }: Rounded,
+  doubt: { readonly value: number; readonly u: number; readonly dof: number },
+): { lower: number; higher: number; chance: number } | undefined {
+  try {
+    return neighbourChance({
+      target: doubt.value,
+      u: doubt.u,
+      dof: doubt.dof,
+      repeats: [],
+      rule,
+      ...(parity ? { parity } : {}),
+    });
+  } catch {
     return undefined;
   }
 }

@@ -6,8 +6,16 @@ export interface Moved {
   readonly values: readonly (number | undefined)[];
 }
 
+/** A place with another formula in it. */
+export interface Instead {
+  readonly place: Place;
+  readonly formula: string;
+}
+
 /** What is to be worked: the notebook with some places held at a value, and, try by try, with one more place moved. */
 export interface Work {
+  /** A place with another formula in it, in every try. */
+  readonly instead?: Instead;
   readonly held: readonly Moved[];
   /** `null` moves nothing. */
   readonly tries: readonly (Moved | null)[];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { allCells } from '../../../src/notebook';
-import { allDecisions, decisionsOf, outermost } from '../../../src/sheet/doubt/decisions';
+import { allDecisions, decisionsOf, outermost, wholeCall } from '../../../src/sheet/doubt/decisions';
 import { jacket } from '../../../src/starters';
 import { formula, measure } from '../notebook-of';
 
@@ -61,4 +61,11 @@ test.each([
   ['ROUND(', undefined],
 ])('the outermost function of %s is %s', (text, found) => {
   expect(outermost(text)).toBe(found);
+});
+
+test('the arguments of a call that is the whole of a formula are formulas themselves', () => {
+  expect(wholeCall('ROUNDCOUNT(MAX(a; b) * body_sts; "even")')).toEqual({
+    called: 'ROUNDCOUNT',
+    arguments: ['MAX(a; b) * body_sts', '"even"'],
+  });
 });

@@ -3,7 +3,7 @@ import { gaugeOf, t95, widthUncertainty } from '../../../src/craft';
 import { allCells, apply, inputsOf, outputsOf, type Notebook, type Swatch } from '../../../src/notebook';
 import { allDecisions } from '../../../src/sheet/doubt/decisions';
 import { giveOrTake, type Doubt } from '../../../src/sheet/doubt/give-or-take';
-import { nextCountChance } from '../../../src/sheet/doubt/next-count';
+import { nextCountChance, nextRoundedChance, roundedIn } from '../../../src/sheet/doubt/next-count';
 import { sourcesOf, tapeUncertainty, type Source } from '../../../src/sheet/doubt/sources';
 import type { Works } from '../../../src/sheet/doubt/works';
 import { worksByTrials } from '../../../src/sheet/doubt/works-by-trials';
@@ -185,6 +185,31 @@ describe('a decision is held', () => {
     expect(found!.lower).toBeCloseTo(0.0195, 3);
     expect(found!.higher).toBeLessThan(0.0002);
   });
+});
+
+test('beside a count that was rounded stands the chance that the true gauge would have rounded to another', async () => {
+  const notebook = noTape(
+    notebookOf([
+      swatch('body', 14, 12),
+      measure('cuff', 'length', 22),
+      formula('wrist', 'ROUNDCOUNT(cuff * body_sts; "even")'),
+    ]),
+  );
+  const rounded = roundedIn(allCells(notebook).find(({ id }) => id === 'wrist')!)!;
+  const [[before]] = (await giveOrTake({
+    notebook,
+    sizes: ['m'],
+    wanted: [place('wrist', 'value', false)],
+    works: worksByTrials(await trialsOf(notebook), ['m']),
+    instead: rounded.instead,
+  })) as [[Doubt]];
+  // 30.8 stitches, rounded to 30 as the nearest even count: up to 31 it stays 30.
+  expect(before).toMatchObject({ value: expect.closeTo(30.8, 9), decided: false });
+  expect(before.u).toBeCloseTo(22 * 0.0288675, 5);
+  // 0.2 above is 0.315 u, and 1.8 below is 2.83 u: the normal table gives 0.376 and 0.002 beyond them.
+  const chance = nextRoundedChance(rounded, before)!;
+  expect(chance.higher).toBeCloseTo(0.376, 2);
+  expect(chance.lower).toBeCloseTo(0.002, 3);
 });
 
 test('a result that nothing measured leads to is as sure as what was typed; one that cannot be worked has none', async () => {
