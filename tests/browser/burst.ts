@@ -36,7 +36,7 @@ export async function killedInABurst(
 
   const next = await startOn(at.profile);
   await opened(next.page, at.address);
-  const held = Number(await next.page.locator(place).first().innerText());
+  const held = Number((await next.page.locator(place).first().innerText()).replace(/\s/g, ''));
   const due = made.findLast((one) => one.at < killedAt - 1000)?.number ?? NaN;
   return { burst: { due, made: from + edits - 1, held }, running: next };
 }

@@ -1,8 +1,15 @@
+import fc from 'fast-check';
+import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Papa from 'papaparse';
 import type { Browser, BrowserContext, Page } from 'playwright';
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, it, onTestFinished } from 'vitest';
 import { startBrowser } from './browser';
 import { killedInABurst, opened } from './burst';
-import { begin, settled, type } from './desk';
+import { begin, settled, shown, type } from './desk';
+import { handMade, hostileFile } from '../notebook/hostile';
+import { answered, given, watch } from './hostile-files';
 import { newProfile, removeProfile, startOn } from './profile';
 
 let browser: Browser;
@@ -214,5 +221,292 @@ describe('two windows on one notebook', () => {
       .getByRole('button', { name: /^Slipway jacket(?! \()/ })
       .click();
     await expect.poll(() => hand(second)).toBe('31.0');
+  });
+});
+
+/** What a person gets where the browser keeps nothing: it is said, the work goes on, and can be saved. */
+async function goesOnInMemory(page: Page, says: RegExp): Promise<void> {
+  await page.getByRole('alert').filter({ hasText: says }).waitFor();
+  await type(page, 'hand', 'value', '21.5');
+  await settled(page);
+  expect(await hand(page)).toBe('21.5');
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save it now' }).click(),
+  ]);
+  expect(readFileSync(await file.path(), 'utf8')).toContain('"value": 21.5');
+  // Another notebook is begun: the one before is still there, in memory.
+  await begin(page, 'Blank');
+  expect(await listed(page)).toContain('Slipway jacket');
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Slipway jacket/ })
+    .click();
+  await expect.poll(() => hand(page)).toBe('21.5');
+}
+
+describe('where the browser does not keep', () => {
+  it('because it is denied: the work goes on in memory, is said not to be kept, and can be saved', async () => {
+    await context.addInitScript(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('Denied.', 'SecurityError');
+      };
+    });
+    await goesOnInMemory(await open(), /keeps nothing for this page/);
+  });
+
+  it('because what it kept is damaged: the same', async () => {
+    // As a browser answers whose files of the database are damaged beyond repair.
+    await context.addInitScript(() => {
+      IDBFactory.prototype.open = () => {
+        const request = new EventTarget() as IDBOpenDBRequest;
+        Object.defineProperty(request, 'error', {
+          value: new DOMException('Internal error.', 'UnknownError'),
+        });
+        setTimeout(() => {
+          request.onerror?.(new Event('error'));
+          request.dispatchEvent(new Event('error'));
+        });
+        return request;
+      };
+    });
+    await goesOnInMemory(await open(), /cannot be read or written/);
+  });
+
+  it('because the device is full: the same, and it is kept as soon as there is room again', async () => {
+    const page = await open();
+    await type(page, 'hand', 'value', '20');
+    await kept(page);
+    const devtools = await context.newCDPSession(page);
+    const { origin } = new URL(inject('address'));
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+    await type(page, 'hand', 'value', '21.5');
+    await page
+      .getByRole('alert')
+      .filter({ hasText: /no room left/ })
+      .waitFor();
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save it now' }).click(),
+    ]);
+    expect(readFileSync(await file.path(), 'utf8')).toContain('"value": 21.5');
+    await type(page, 'hand', 'value', '22.5');
+    expect(await hand(page)).toBe('22.5');
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin });
+    await type(page, 'hand', 'value', '23.5');
+    await kept(page);
+    await page.reload();
+    await settled(page);
+    expect(await hand(page)).toBe('23.5');
+  });
+
+  it('a notebook that was damaged where it is kept is not opened and not written over, and can be saved', async () => {
+    const page = await open();
+    await type(page, 'hand', 'value', '20');
+    await kept(page);
+    await page.evaluate(
+      () =>
+        new Promise<void>((resolve) => {
+          const request = indexedDB.open('easewright');
+          request.onsuccess = () => {
+            const write = request.result.transaction('texts', 'readwrite');
+            const texts = write.objectStore('texts');
+            texts.getAllKeys().onsuccess = (event) => {
+              const [id] = (event.target as IDBRequest<string[]>).result;
+              texts.put('{"format":"easewright notebook","version":1,"notebook":{"title":3}}', id);
+            };
+            write.oncomplete = () => resolve();
+          };
+        }),
+    );
+    await page.reload();
+    await settled(page);
+    await page
+      .getByRole('alert')
+      .filter({ hasText: 'Slipway jacket, which was open last, could not be opened' })
+      .waitFor();
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save what is left of it' }).click(),
+    ]);
+    expect(readFileSync(await file.path(), 'utf8')).toContain('"title":3');
+    await type(page, 'hand', 'value', '24');
+    await kept(page);
+    expect(await listed(page)).toHaveLength(2);
+  });
+});
+
+describe('a file from outside', () => {
+  it('hostile anyhow is refused or opens, and nothing of the open work is lost; no dialog, script or request', async () => {
+    const page = await context.newPage();
+    const { wrong } = watch(page, inject('address'));
+    await opened(page, inject('address'));
+    await type(page, 'hand', 'value', '21.5');
+    await kept(page);
+    for (const [at, [what, text, opens]] of handMade.entries()) {
+      expect((await given(page, `made ${at}.json`, text())).opened, what).toBe(opens);
+    }
+    const folder = mkdtempSync(join(tmpdir(), 'easewright-'));
+    onTestFinished(() => rmSync(folder, { recursive: true }));
+    const large = join(folder, 'large.json');
+    writeFileSync(large, '{"format":"easewright notebook",');
+    truncateSync(large, 100e6);
+    await page.setInputFiles('input[type=file]', large);
+    expect(await answered(page, 'large.json')).toBe(false);
+
+    let openedOnes = 0;
+    for (const [at, text] of fc.sample(hostileFile, { seed: 9, numRuns: 60 }).entries()) {
+      if ((await given(page, `fuzzed ${at}.json`, text)).opened) openedOnes++;
+    }
+    expect(openedOnes).toBeGreaterThan(5);
+    expect(openedOnes).toBeLessThan(60);
+    expect(await page.evaluate(() => 'ran' in window || 'polluted' in {})).toBe(false);
+    expect(wrong).toEqual([]);
+    await listed(page);
+    await page
+      .getByRole('dialog')
+      .getByRole('button', { name: /^Slipway jacket.*61|^Slipway jacket/ })
+      .last()
+      .click();
+    await expect.poll(() => hand(page)).toBe('21.5');
+  }, 120_000);
+});
+
+describe('a notebook goes from one to another', () => {
+  it('made in one profile it opens in another, from a file and from a link; the link shows it first', async () => {
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    const page = await open();
+    await type(page, 'hand', 'value', '21.5');
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as a file' }).click(),
+    ]);
+    await page.getByRole('button', { name: 'Share', exact: true }).click();
+    await page.getByRole('button', { name: 'Make a link' }).click();
+    const link = await page.getByLabel('Link').inputValue();
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(link);
+
+    const other = await browser.newContext({ viewport: { width: 390, height: 800 } });
+    onTestFinished(() => other.close());
+    const theirs = await other.newPage();
+    await opened(theirs, inject('address'));
+    await theirs.setInputFiles('input[type=file]', await file.path());
+    await expect.poll(() => hand(theirs)).toBe('21.5');
+    await kept(theirs);
+    await type(theirs, 'hand', 'value', '19');
+    await kept(theirs);
+
+    await theirs.goto('about:blank');
+    const { wrong } = watch(theirs, inject('address'));
+    const asked: string[] = [];
+    theirs.on('request', (request) => asked.push(request.url()));
+    await opened(theirs, link);
+    await notice(theirs, 'came in a link').waitFor();
+    expect(await hand(theirs)).toBe('21.5');
+    await type(theirs, 'hand', 'value', '30');
+    await theirs.getByText('This notebook came in a link').first().waitFor();
+    await theirs.keyboard.press('Escape');
+    expect(asked.filter((url) => url.includes(link.slice(-40)) && !url.includes('#'))).toEqual([]);
+    await theirs.getByRole('button', { name: 'Go to my own notebook' }).click();
+    expect(await hand(theirs)).toBe('19.0');
+    expect(theirs.url()).toBe(inject('address'));
+
+    await theirs.goto(link);
+    await theirs.getByRole('button', { name: 'Keep a copy' }).click();
+    await kept(theirs);
+    await type(theirs, 'hand', 'value', '22');
+    await kept(theirs);
+    await theirs.reload();
+    await settled(theirs);
+    expect(await hand(theirs)).toBe('22.0');
+    expect(await listed(theirs)).toHaveLength(2);
+    expect(wrong).toEqual([]);
+  });
+
+  it('the numbers go out as CSV and as a table on the clipboard, as the page shows them', async () => {
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    const page = await open();
+    await page.getByRole('button', { name: 'Share', exact: true }).click();
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as a table (CSV)' }).click(),
+    ]);
+    const { data } = Papa.parse<string[]>(readFileSync(await file.path(), 'utf8').replace(/^\uFEFF/, ''));
+    const row = (rows: string[][], cell: string, value = '') =>
+      rows.find((line) => line[1] === cell && line[2] === value)!.slice(4);
+    expect(data[0]!.slice(4)).toEqual(['XS', 'S', 'M', 'L', 'XL', '2X', '3X', '4X', '5X']);
+    expect(row(data, 'Back stitches')).toEqual(await shown(page, 'back-sts', 'count'));
+    expect(row(data, 'Sleeve', 'Rows')).toEqual(await shown(page, 'sleeve', 'rows'));
+    await page.getByRole('button', { name: 'Copy as a table' }).click();
+    await page.getByText('The table is on the clipboard.').waitFor();
+    const [text, html] = await page.evaluate(async () => {
+      const [item] = await navigator.clipboard.read();
+      const as = async (type: string): Promise<string> => (await item!.getType(type)).text();
+      return [await as('text/plain'), await as('text/html')];
+    });
+    const pasted = text!.split('\n').map((line) => line.split('\t'));
+    expect(row(pasted, 'Back stitches')).toEqual(await shown(page, 'back-sts', 'count'));
+    expect(html).toContain(`<td>Back stitches</td>`);
+  });
+});
+
+describe('offline', () => {
+  it('the page works without a network after the first visit, drawings, dialogs and links too', async () => {
+    const page = await context.newPage();
+    const { wrong } = watch(page, inject('address'));
+    await opened(page, inject('address'));
+    await type(page, 'hand', 'value', '21.5');
+    await kept(page);
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+    });
+    await context.setOffline(true);
+    await page.reload();
+    await settled(page);
+    expect(await hand(page)).toBe('21.5');
+    await type(page, 'body', 'sts.0.count', '15');
+    await settled(page);
+    await page.locator('figure canvas').waitFor();
+    for (const dialog of ['Units and terms', 'Notebooks', 'Share', 'Starters']) {
+      await page.getByRole('button', { name: dialog, exact: true }).click();
+      await page.getByRole('dialog').waitFor();
+      await page.keyboard.press('Escape');
+    }
+    expect(wrong.filter((what) => !what.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
+    await context.setOffline(false);
+    const manifest = await page.evaluate(async () => (await fetch('./manifest.webmanifest')).json());
+    for (const { src } of manifest.icons as { src: string }[])
+      expect(await page.evaluate(async (icon) => (await fetch(icon)).ok, src)).toBe(true);
+  });
+});
+
+describe('a fault in the page', () => {
+  it('shows a sentence, the notebook to save, and a way to go on', async () => {
+    const page = await open();
+    await type(page, 'hand', 'value', '21.5');
+    await kept(page);
+    await page.evaluate(() => {
+      const own = Array.prototype.flatMap;
+      Object.assign(window, { mend: () => (Array.prototype.flatMap = own) });
+      Array.prototype.flatMap = () => {
+        throw new Error('broken on purpose');
+      };
+    });
+    await page.locator('[data-place][data-cell="sleeve"]').first().focus();
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.getByText('broken on purpose').first().waitFor();
+    await page.evaluate(() => (window as unknown as { mend(): void }).mend());
+    const again = page.getByRole('button', { name: 'Show it again' });
+    if (await again.isVisible()) {
+      const [file] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: 'Save the notebook as a file' }).click(),
+      ]);
+      expect(readFileSync(await file.path(), 'utf8')).toContain('"easewright notebook"');
+      await again.click();
+    }
+    await settled(page);
+    await type(page, 'hand', 'value', '22');
+    expect(await hand(page)).toBe('22.0');
   });
 });
