@@ -1,7 +1,6 @@
 import {
   allCells,
   inputsOf,
-  nameTable,
   namesIn,
   sameName,
   type Cell,
@@ -9,6 +8,7 @@ import {
   type RepeatFit,
 } from '../notebook';
 import type { GatheredPiece } from './gathered';
+import { tableOf } from './name-table';
 import type { PatternSource } from './source';
 
 /** Where the first stitches of a piece come from. */
@@ -25,7 +25,7 @@ export type Start =
  */
 export function startOf(source: PatternSource, piece: GatheredPiece): Start {
   const { notebook } = source;
-  const table = nameTable(notebook);
+  const table = tableOf(notebook);
   const byId = new Map<string, Cell>(allCells(notebook).map((cell) => [cell.id, cell]));
   let formula = 'formula' in piece.cell.start ? piece.cell.start.formula : '';
   for (let followed = 0; followed < 8; followed++) {

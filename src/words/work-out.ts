@@ -1,5 +1,6 @@
 import { pickUpRatio } from '../craft';
-import { nameTable, readFormula, sameName, type Token } from '../notebook';
+import { readFormula, sameName, type Token } from '../notebook';
+import { tableOf } from './name-table';
 import type { PatternSource } from './source';
 
 /** Functions that only say what their argument counts. */
@@ -82,7 +83,7 @@ function value(source: PatternSource, size: string, tokens: readonly Token[]): n
   if (!first) return undefined;
   if (tokens.length === 1) {
     if (first.kind === 'number') return Number(first.text);
-    const named = first.kind === 'name' ? nameTable(source.notebook).get(sameName(first.text)) : undefined;
+    const named = first.kind === 'name' ? tableOf(source.notebook).get(sameName(first.text)) : undefined;
     return named && source.number(size, named.cell, named.key);
   }
   if (tokens.at(-1)!.kind !== 'close') return undefined;

@@ -5,6 +5,7 @@ import { classSheetSet } from './class-sheet';
 import { gone, inSections, shifted, withCell } from './places';
 import { sectionEdited } from './sections';
 import { sizeAdded, sizesTaken } from './sizes';
+import { whatIfEdited } from './what-ifs';
 import { entered, given, takenOver, withInput } from './values';
 import { reworded } from './wording';
 
@@ -70,6 +71,14 @@ export function apply(notebook: Notebook, edit: Edit): Applied {
       }
       return applied;
     }
+    case 'add what-if':
+    case 'remove what-if':
+    case 'rename what-if':
+    case 'switch what-if':
+    case 'change what-if':
+    case 'take out of what-if':
+    case 'make what-if':
+      return whatIfEdited(notebook, edit);
     case 'set':
       return { notebook: { ...notebook, settings: { ...notebook.settings, ...edit.settings } } };
     case 'reword':

@@ -1,4 +1,15 @@
-import type { Cell, ClassSheet, Entry, Notebook, Section, Settings, Size, Wording } from '../document';
+import type {
+  Cell,
+  Change,
+  ClassSheet,
+  Entry,
+  Notebook,
+  Section,
+  Settings,
+  Size,
+  WhatIf,
+  Wording,
+} from '../document';
 
 /** One thing a person does to a notebook. */
 export type Edit =
@@ -29,6 +40,15 @@ export type Edit =
   | { do: 'move size'; size: string; at: number }
   /** Exchanges all sizes, as when a whole chart is taken; what was given for sizes that stay, stays. */
   | { do: 'take sizes'; sizes: readonly Size[] }
+  | { do: 'add what-if'; whatIf: WhatIf }
+  | { do: 'remove what-if'; whatIf: string }
+  | { do: 'rename what-if'; whatIf: string; name: string }
+  | { do: 'switch what-if'; whatIf: string; on: boolean }
+  /** Puts a change in a what-if, in place of what it had for the same value; `take out` takes one out. */
+  | { do: 'change what-if'; whatIf: string; change: Change }
+  | { do: 'take out of what-if'; whatIf: string; change: Pick<Change, 'cell' | 'key' | 'size'> }
+  /** Makes the changes of a what-if in the notebook; the what-if itself is then done with. */
+  | { do: 'make what-if'; whatIf: string }
   | { do: 'set'; settings: Partial<Settings> }
   | { do: 'retitle'; title: string }
   /** Puts a sentence of the written pattern in the person's words; `null` gives the notebook's own back. */
@@ -48,3 +68,6 @@ export const furthestBack = 12;
 export const mostWordings = 2000;
 /** The most characters of a sentence in a person's words. */
 export const longestWording = 2000;
+/** What-ifs of a notebook, and those of them that can be on at once: more could not be read side by side. */
+export const mostWhatIfs = 50;
+export const mostWhatIfsOn = 4;

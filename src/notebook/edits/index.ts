@@ -3,9 +3,11 @@ export { describe } from './describe';
 export {
   furthestBack,
   longestWording,
-  mostOnClassSheet,
   mostCells,
+  mostOnClassSheet,
   mostSizes,
+  mostWhatIfs,
+  mostWhatIfsOn,
   mostWordings,
   type Applied,
   type Edit,
