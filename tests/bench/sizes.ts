@@ -19,14 +19,17 @@ export async function loads(dist: string): Promise<{ first: number; later: numbe
     Chunk
   >;
   const first = new Set<string>();
-  const add = (key: string): void => {
+  const next = new Set<string>();
+  const add = (key: string, to: Set<string>): void => {
     const chunk = manifest[key]!;
-    if (first.has(chunk.file)) return;
-    first.add(chunk.file);
-    for (const css of chunk.css ?? []) first.add(css);
-    for (const imported of chunk.imports ?? []) add(imported);
+    if (to.has(chunk.file)) return;
+    to.add(chunk.file);
+    for (const css of chunk.css ?? []) to.add(css);
+    for (const imported of chunk.imports ?? []) add(imported, to);
   };
-  for (const [key, { isEntry }] of Object.entries(manifest)) if (isEntry) add(key);
+  for (const [key, { isEntry }] of Object.entries(manifest)) if (isEntry) add(key, first);
+  // With what they import: Chart.js is a file of its own where several pictures are drawn with it.
+  for (const [key, { file }] of Object.entries(manifest)) if (after.test(file)) add(key, next);
   const files = (await readdir(dist, { recursive: true })).filter((file) => /\.(js|css)$/.test(file));
   const weights = await Promise.all(
     files.map(async (file) => ({
@@ -37,6 +40,6 @@ export async function loads(dist: string): Promise<{ first: number; later: numbe
   const total = (some: typeof weights): number => some.reduce((sum, { bytes }) => sum + bytes, 0);
   return {
     first: total(weights.filter(({ file }) => first.has(file))),
-    later: total(weights.filter(({ file }) => !first.has(file) && after.test(file))),
+    later: total(weights.filter(({ file }) => !first.has(file) && (next.has(file) || after.test(file)))),
   };
 }
