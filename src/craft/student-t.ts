@@ -17,6 +17,13 @@ import { said } from './numbers';
  */
 export function t95(dof: number): number {
   const freedom = degreesOfFreedom(dof);
+  // Most gauges are one reading, and a notebook asks thousands of times for the same factor.
+  return freedom === Infinity ? (normal ??= found(freedom)) : found(freedom);
+}
+
+let normal: number | undefined;
+
+function found(freedom: number): number {
   // The distribution is concave above 0, so from the normal factor Newton's method climbs and never overshoots.
   let t = 1.95;
   for (let step = 1, tries = 0; step > 1e-13 * t && tries < 100; tries++) {

@@ -11,8 +11,33 @@ export interface Notebook {
   readonly settings: Settings;
   readonly sizes: readonly Size[];
   readonly sections: readonly Section[];
+  /** Sentences of the written pattern in the person's own words, by the sentence's key. */
+  readonly wording?: Readonly<Record<string, Wording>>;
   /** Sets of changes that are looked at beside the notebook; none of them is made in it. */
   readonly whatIfs?: readonly WhatIf[];
+  /** What is shown to a class. */
+  readonly classSheet?: ClassSheet;
+}
+
+/** Results whose working is shown to a class, in the order they are shown. */
+export interface ClassSheet {
+  readonly results: readonly ClassResult[];
+  /** The size they are worked in. A size that is gone is passed over for the middle one. */
+  readonly size?: string;
+}
+
+/** A result of a cell. One that is no longer there is passed over. */
+export interface ClassResult {
+  readonly cell: string;
+  readonly key: string;
+  /** So many generations of cells before it are worked along with it; none where nothing is said. */
+  readonly back?: number;
+}
+
+/** A sentence in a person's words: its numbers are `{slots}`, and it is in the terms it was written in. */
+export interface Wording {
+  readonly template: string;
+  readonly terms: Settings['terms'];
 }
 
 /**
@@ -43,6 +68,10 @@ export interface Settings {
   readonly craft: 'crochet' | 'knitting';
   /** Whose words are used: "sc" is a stitch in the US and another in the UK. */
   readonly terms: 'US' | 'UK';
+  /** How far a length read from the tape may be off, either way, in cm; where nothing stands, what is usual. */
+  readonly tapeWithin?: number;
+  /** The same of the scales, in grams. */
+  readonly scaleWithin?: number;
 }
 
 /** What a notebook begins with, and what an older file that does not say is read with. */
@@ -96,7 +125,16 @@ export interface Measure extends CellBase {
   readonly kind: 'measure';
   readonly unit: MeasureUnit;
   readonly entry: Entry;
+  /** Chosen and not measured, so that no tape and no scales leave it in doubt. */
+  readonly chosen?: true;
 }
+
+/** The stitches that a written pattern can name, in US terms. */
+export const basicStitches = {
+  crochet: ['sc', 'hdc', 'dc', 'tr'],
+  knitting: ['stockinette', 'garter'],
+} as const;
+export type BasicStitch = (typeof basicStitches)[keyof typeof basicStitches][number];
 
 /** Stitches or rows counted over a length. */
 export interface SwatchReading {
@@ -109,6 +147,8 @@ export interface Swatch extends CellBase {
   readonly kind: 'swatch';
   /** The hook or needles, as people write it: "6.5 mm hook". */
   readonly worked: string;
+  /** The stitch it is worked in, in US terms; single crochet or plain knit where nothing is said. */
+  readonly stitch?: BasicStitch;
   readonly stitches: readonly SwatchReading[];
   readonly rows: readonly SwatchReading[];
   /** The same swatch before blocking, where `stitches` and `rows` were counted after it. */

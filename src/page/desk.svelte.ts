@@ -9,7 +9,7 @@ import {
   describe,
   downstream,
   feedsOf,
-  readFile,
+  largestFile,
   readFormula,
   redo,
   storedFormula,
@@ -71,7 +71,8 @@ class Versions {
 type Editing = Spot & { what: 'value' | 'formula' | 'label'; begin?: string };
 
 const markedFor = 2600;
-const largestFile = 10e6;
+/** Values that are drawn at once when a notebook is opened, each cell's own words counted as eight. */
+const mostDrawn = 6000;
 
 /**
  * The state of the page: the notebook and its history, the results as they arrive, and where the person is.
@@ -106,6 +107,12 @@ export class Desk {
   said = $state('');
   /** A sentence about something that went wrong and is not on any cell. */
   complaint: string | null = $state(null);
+  /** Which notebook this is among those that are kept. */
+  id: string = $state('');
+  /** Why nothing can be changed here, in a sentence, where it only is to be looked at. */
+  readOnly: string | null = $state(null);
+  /** The history of the notebook on the desk while another is looked at. */
+  #aside: History | null = null;
   /** Whether every size has been worked once. */
   worked = $state(false);
   busy = $state(false);
@@ -147,7 +154,9 @@ export class Desk {
     return editing?.cell === cell ? editing : null;
   }
 
-  constructor(notebook: Notebook, follower: (desk: Desk) => Follower) {
+  constructor(notebook: Notebook, follower: (desk: Desk) => Follower, id: string = crypto.randomUUID()) {
+    this.id = id;
+    this.#foldMuch(notebook);
     this.#follower = follower(this);
     this.#become(begin(notebook));
   }
@@ -178,6 +187,7 @@ export class Desk {
 
   /** Makes an edit. Gives back why not, where it cannot be made; then nothing has changed. */
   do(edit: Edit): string | undefined {
+    if (this.readOnly !== null) return (this.said = this.readOnly);
     const applied = apply(this.notebook, edit);
     if ('refused' in applied) return applied.refused;
     this.#become(advance(this.#history, applied.notebook, describe(this.notebook, edit)));
@@ -186,46 +196,95 @@ export class Desk {
 
   undo(): void {
     const what = this.undoes;
-    if (!what) return;
+    if (!what || this.readOnly !== null) return;
     this.#become(undo(this.#history));
     this.said = `Undid ${what}.`;
   }
 
   redo(): void {
     const what = this.redoes;
-    if (!what) return;
+    if (!what || this.readOnly !== null) return;
     this.#become(redo(this.#history));
     this.said = `Redid ${what}.`;
   }
 
-  /** Puts another notebook on the desk; undo brings back the one that was there. */
-  begin(notebook: Notebook): void {
-    this.#turnTo(notebook, `beginning ${notebook.title}`);
+  /** Puts another notebook on the desk, a new one or (with its id) one that is kept; its history begins there. */
+  begin(notebook: Notebook, id: string = crypto.randomUUID()): void {
+    this.#leave();
+    this.#aside = null;
+    this.id = id;
+    this.#foldMuch(notebook);
+    this.#become(begin(notebook));
     this.said = `${notebook.title} is on the desk.`;
   }
 
-  /** Opens a file that a person picked or dropped; what was on the desk stays where the file is refused. */
+  /** Exchanges the whole notebook as one edit, which undo takes back. */
+  exchange(notebook: Notebook, what: string): void {
+    this.#leave();
+    this.#become(advance(this.#history, notebook, what));
+  }
+
+  /** Shows what was done to the notebook elsewhere. */
+  follow(notebook: Notebook): void {
+    if (this.#aside) this.#aside = begin(notebook);
+    else this.#become(begin(notebook));
+  }
+
+  /** Shows another notebook, to be looked at and not changed; the one on the desk stays as it is. */
+  look(notebook: Notebook): void {
+    this.#leave();
+    this.#aside ??= this.#history;
+    this.#foldMuch(notebook);
+    this.#become(begin(notebook));
+  }
+
+  /** The notebook that is on the desk while another is looked at. */
+  get lookedFrom(): Notebook | null {
+    return this.#aside?.now ?? null;
+  }
+
+  /** Goes back to the notebook on the desk, and to its history. */
+  lookBack(): void {
+    const aside = this.#aside;
+    if (!aside) return;
+    this.#leave();
+    this.#aside = null;
+    this.#become(aside);
+  }
+
+  /** Opens a file that a person picked or dropped; what was on the desk stays kept, and stays where the file is refused. */
   async openPicked(file: File): Promise<void> {
     if (file.size > largestFile) {
       this.complaint = `${file.name}: this file is larger than any notebook (${Math.round(file.size / 1e6)} MB), so it was not opened.`;
       return;
     }
+    const { readFile } = await import('../notebook/file');
     const read = readFile(await file.text());
     if ('problem' in read) {
       this.complaint = `${file.name}: ${read.problem}`;
       return;
     }
-    this.#turnTo(read.notebook, `opening ${file.name}`);
+    this.begin(read.notebook);
     this.said = `Opened ${file.name}.`;
   }
 
-  #turnTo(notebook: Notebook, what: string): void {
+  /** Folds what a page cannot draw at once: of a very large notebook its last sections, or all of them. */
+  #foldMuch(notebook: Notebook): void {
+    this.folded.clear();
+    let drawn = 0;
+    for (const { id, cells } of notebook.sections) {
+      drawn += cells.length * (notebook.sizes.length + 8);
+      if (drawn > mostDrawn) this.folded.add(id);
+    }
+  }
+
+  /** Leaves whatever was being done in the notebook on the desk, for another one. */
+  #leave(): void {
     this.editing = null;
     this.spot = null;
     this.onlyChainOf = null;
     this.complaint = null;
     this.#watch = false;
-    this.#become(advance(this.#history, notebook, what));
   }
 
   file(): string {

@@ -15,10 +15,13 @@ export type {
   WorkedSize,
 } from './types';
 export { heightFor } from './frame';
+export { gradingInWords, gradingTable, gradingTitle, type Graded, type GradingSpec } from './grading';
+export { gradingGraph, offsGraph, offsTable, type Graph, type GraphSpec } from './graph-spec';
 export { legendFor, overlaysIn } from './legend';
+export { orderLabels, orderOf, ordersBeside } from './orders';
 export { sizeStyle, type SizeStyle } from './palette';
 export type { RangePlot, RangePointing, RangeSpec, RangedSize } from './range-plot';
 export { goesInSteps } from './stairs';
 export { tableFor } from './table';
 export { themes, type Theme, type ThemeName } from './theme';
-export { overlaidInWords, titleFor } from './title';
+export { headingFor, overlaidInWords, titleFor } from './title';

@@ -45,7 +45,7 @@ export function readingInWords(spec: PlotSpec, id: string, row: number): string 
   const size = drawnSizes(spec).find((candidate) => candidate.id === id);
   if (!size || !Number.isInteger(row) || row < 1 || row > size.rows.length) return null;
   const { heading, lines } = readingOf(spec, size, row - 1);
-  return `${heading}. ${lines.join('; ')}.`;
+  return [heading, ...lines].map((line) => `${line}.`).join(' ');
 }
 
 /** What a line over the plot says of the same row. */
@@ -53,8 +53,9 @@ function overlaidReading(spec: PlotSpec, size: OverlaidSize, i: number): string 
   const row = size.rows[i];
   const called = capital(size.overlay.label);
   if (!row) return `${called}: no such ${rowWord(size.rows)}`;
-  const off = spec.which === 'taper' ? fromStraight(spec, size, i) : null;
-  const said = [stitchesInWords(row.count), lengthInWords(row.width, spec), ...(off ? [off] : [])];
+  const off = spec.which === 'taper' && size.overlay.kind === 'what-if' ? fromStraight(spec, size, i) : null;
+  // Off what, its own line says.
+  const said = [stitchesInWords(row.count), off?.replace(/ than .*/, '') ?? lengthInWords(row.width, spec)];
   return `${called}: ${said.join(', ')}`;
 }
 

@@ -100,7 +100,13 @@ function markPlaces(size: DrawnSize, which: Which, area: Area) {
   });
 }
 
-function drawMark(ctx: CanvasRenderingContext2D, mark: string, x: number, y: number, large: number): void {
+export function drawMark(
+  ctx: CanvasRenderingContext2D,
+  mark: string,
+  x: number,
+  y: number,
+  large: number,
+): void {
   ctx.save();
   ctx.translate(x, y);
   ctx.scale(large, large);
@@ -112,7 +118,7 @@ function drawMark(ctx: CanvasRenderingContext2D, mark: string, x: number, y: num
 }
 
 /** The letter of an overlay, on its line. */
-function drawLetter(
+export function drawLetter(
   ctx: CanvasRenderingContext2D,
   letter: string,
   x: number,

@@ -68,11 +68,13 @@ export interface Plotted {
   readonly stretched: number;
   /** The size in whose fabrics the paper is ruled. */
   readonly ruledFor: string | null;
+  /** The row that is pointed at, by mouse or keys. */
+  readonly pointed?: { readonly id: string; readonly row: number } | null;
 }
 
 /** A plot on a canvas. */
 export interface Plot {
-  /** Draws the new spec on the same canvas; nothing moves but what changed. */
+  /** Draws the new spec on the same canvas; nothing moves but what changed. It points at no row any more. */
   update(spec: PlotSpec): void;
   /**
    * Points at a row of a size (the highlighted one unless told) and returns what the plot says there, such as

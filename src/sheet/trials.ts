@@ -147,7 +147,7 @@ export class Trials {
       const { cell: id, key, size, value } = change;
       const cell = changed.get(id) ?? cells.get(id);
       if (!cell) return { refused: changedCellGone };
-      if (value !== undefined && outputsOf(cell).some((output) => output.key === key)) {
+      if (value !== undefined && isWorkedOut(cells.get(id)!, key, size)) {
         if (!Number.isFinite(value)) return { refused: 'What is held has to be held at a number.' };
         fixed.push({ cell: id, key, size, value });
         continue;
@@ -179,6 +179,13 @@ export class Trials {
     if (this.#kept.size > mostKept) this.#kept.delete(this.#kept.keys().next().value!);
     return scratch;
   }
+}
+
+/** Whether a value can only be held there: a formula in an input cannot be given a value of one size as an edit. */
+function isWorkedOut(cell: Cell, key: string, size: string | null): boolean {
+  if (outputsOf(cell).some((output) => output.key === key)) return true;
+  const input = size === null ? undefined : inputsOf(cell).find((candidate) => candidate.key === key);
+  return input !== undefined && 'formula' in input.entry;
 }
 
 const resultGone = 'This result is no longer in the notebook: choose another.';

@@ -2,6 +2,7 @@ import type { Notebook } from '../notebook';
 import { blank } from './blank';
 import { hatCrown } from './hat-crown';
 import { jacket } from './jacket';
+import { lessons } from './lessons';
 import { singleSleeve } from './single-sleeve';
 
 export interface Starter {
@@ -31,10 +32,16 @@ export const starters: readonly Starter[] = [
     make: hatCrown,
   },
   {
+    label: 'Three lessons on gauge',
+    about:
+      'What gauge is, what half a stitch costs round a bust, and why 10 cm is not 4 in: notes, a swatch to put your own counts in, and a class sheet.',
+    make: lessons,
+  },
+  {
     label: 'Blank',
     about: 'One size and an empty section: begin with a swatch of your own.',
     make: blank,
   },
 ];
 
-export { blank, hatCrown, jacket, singleSleeve };
+export { blank, hatCrown, jacket, lessons, singleSleeve };

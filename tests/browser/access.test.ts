@@ -49,6 +49,16 @@ const states: [string, (page: Page) => Promise<unknown>][] = [
       await settled(page);
     },
   ],
+  [
+    'with the pictures shown',
+    async (page) => {
+      await page.getByRole('button', { name: 'Pictures' }).click();
+      await page.getByText('Choose measurements').click();
+      await page.getByLabel('Compare the three orders').check();
+      await page.locator('[data-drawing]').getByText('The same in numbers').click();
+      await page.getByRole('table').first().waitFor();
+    },
+  ],
   ['with a cell being added', (page) => page.getByRole('button', { name: 'Add a cell to Swatches' }).click()],
   ['with the units and terms shown', (page) => page.getByRole('button', { name: 'Units and terms' }).click()],
   ['with the sizes shown', (page) => page.getByRole('button', { name: 'Sizes', exact: true }).click()],
@@ -61,8 +71,8 @@ const states: [string, (page: Page) => Promise<unknown>][] = [
 /** Every state in the light of day; where colours or room differ, the states that show the most. */
 const looks: [number, boolean, typeof states][] = [
   [1280, false, states],
-  [1280, true, states.slice(1, 5)],
-  [320, false, states.slice(1, 3)],
+  [1280, true, states.slice(1, 6)],
+  [320, false, [...states.slice(1, 3), states[5]!]],
 ];
 
 describe.each(looks)('at %i px, dark: %s', (width, dark, shown) => {

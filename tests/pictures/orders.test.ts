@@ -2,7 +2,8 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { workPiece } from '../../src/craft';
 import { inOrder, offsByRow, orderOf, ordersBeside } from '../../src/pictures/orders';
-import { sleeve } from './pieces';
+import { offsGraph, offsTable } from '../../src/pictures/graph-spec';
+import { sleeve, specOf } from './pieces';
 
 const size = (id: string, plan: ReturnType<typeof sleeve>) => ({
   id,
@@ -79,4 +80,32 @@ describe('the orders of a taper', () => {
         .every((off) => off === null),
     ).toBe(true);
   });
+});
+
+test('the graph of how far the orders are off has a line for each, and the table the same numbers', () => {
+  const sizes = [size('m', sleeve(70, 40, 92))];
+  const spec = specOf(sizes, { which: 'taper', highlighted: 'm', overlays: ordersBeside(sizes) });
+  const graph = offsGraph(spec)!;
+  expect(graph.lines.map(({ label, letter }) => [label, letter])).toEqual([
+    ['shorter intervals first', 'A'],
+    ['intervals spread evenly', 'B'],
+    ['longer intervals first (as it is)', ''],
+  ]);
+  // Of 92 rows to 15 shapings the first two intervals are of 7, the rest of 6: before the seventh row 6/92 of 30 sts.
+  expect(graph.lines[2]!.values[5]).toBeCloseTo((6 / 92) * 30, 9);
+  expect(graph.lines[2]!.values[6]).toBeCloseTo((7 / 92) * 30 - 2, 9);
+  expect(graph.lines[2]!.values[95]).toBeNull();
+  expect(graph.reading(5)).toEqual({
+    heading: 'Round 6',
+    lines: [
+      'Longer intervals first (as it is): 2.0 sts',
+      'Intervals spread evenly: 0.0 sts',
+      'Shorter intervals first: 0.0 sts',
+    ],
+  });
+  const { headings, rows } = offsTable(spec);
+  expect(headings).toHaveLength(4);
+  expect(rows[5]).toEqual(['6', '2.0', '0.0', '0.0']);
+  expect(rows.at(-1)).toEqual(['103', '–', '–', '–']);
+  expect(offsGraph({ ...spec, highlighted: null })).toBeNull();
 });

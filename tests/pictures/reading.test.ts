@@ -69,7 +69,7 @@ test('says what lies over it in the same row', () => {
 test('as a sentence, for a screen reader; nothing for a row or a size that is not there', () => {
   const spec = specOf(sizes, { stretches: plan.stretches });
   expect(readingInWords(spec, 'm', 24)).toBe(
-    'M, taper. Round 24: 62 sts, 44.3 cm; 2 sts fewer than in round 23.',
+    'M, taper. Round 24: 62 sts, 44.3 cm. 2 sts fewer than in round 23.',
   );
   for (const [id, row] of [
     ['m', 0],

@@ -72,7 +72,7 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
           wish
             .map(({ at, size, put }): Change => ({ ...places[at % places.length]!, size, ...put }))
             // A value in place of a worked result is held, which no notebook can say.
-            .filter((change) => change.formula !== undefined || isInput(notebook, change)),
+            .filter((change) => change.formula !== undefined || takesValue(notebook, change)),
         );
         const work = new Trials(sheet);
         // Twice: the second time on the sheets that the first has left.
@@ -98,6 +98,13 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
     { numRuns: Number(process.env['RUNS'] ?? 60) },
   );
 }, 600_000);
+
+/** Whether a value can be given there, as an edit. */
+function takesValue(notebook: Notebook, { cell: id, key, size }: Change): boolean {
+  const cell = allCells(notebook).find((one) => one.id === id)!;
+  const input = inputsOf(cell).find((one) => one.key === key);
+  return input !== undefined && (size === null || !('formula' in input.entry));
+}
 
 function isInput(notebook: Notebook, { cell: id, key }: Place): boolean {
   const cell = allCells(notebook).find((one) => one.id === id)!;
@@ -271,3 +278,17 @@ function finish<Made>(work: Generator<void, Made>): Made {
     if (step.done) return step.value;
   }
 }
+
+test('a formula in an input is held at a value in the sizes it is given for', async () => {
+  const notebook = notebookOf(
+    [measure('bust', 'length', 94), formula('half', 'bust / 2'), formula('front', 'half - CM(4)')],
+    sizes,
+  );
+  const work = await trialsOf(notebook);
+  const { numbers } = await work({
+    trials: [[{ cell: 'half', key: 'value', size: 's', value: 40 }], []],
+    wanted: [{ cell: 'front', key: 'value' }],
+    sizes: sizeIds,
+  });
+  expect([...numbers]).toEqual([36, 43, 43, 43]);
+});

@@ -1,11 +1,13 @@
 import { cellById, type Notebook } from '../document';
 import { added, changed, duplicated, moved, renamed } from './cells';
 import type { Applied, Edit } from './edit';
+import { classSheetSet } from './class-sheet';
 import { gone, inSections, shifted, withCell } from './places';
 import { sectionEdited } from './sections';
 import { sizeAdded, sizesTaken } from './sizes';
 import { whatIfEdited } from './what-ifs';
 import { entered, given, takenOver, withInput } from './values';
+import { reworded } from './wording';
 
 /** The notebook after an edit, or why it cannot be made. The notebook before stays as it was. */
 export function apply(notebook: Notebook, edit: Edit): Applied {
@@ -79,6 +81,10 @@ export function apply(notebook: Notebook, edit: Edit): Applied {
       return whatIfEdited(notebook, edit);
     case 'set':
       return { notebook: { ...notebook, settings: { ...notebook.settings, ...edit.settings } } };
+    case 'reword':
+      return reworded(notebook, edit.key, edit.wording);
+    case 'set class sheet':
+      return classSheetSet(notebook, edit.sheet);
     case 'retitle':
       return { notebook: { ...notebook, title: edit.title.trim().slice(0, 200) || 'Untitled' } };
   }

@@ -63,6 +63,10 @@ export function describe(notebook: Notebook, edit: Edit): string {
       return `making ${whatIf(edit.whatIf)} the notebook`;
     case 'set':
       return 'the change of settings';
+    case 'reword':
+      return 'the new wording';
+    case 'set class sheet':
+      return 'the change to the class sheet';
     case 'retitle':
       return 'the new title';
   }

@@ -1,4 +1,15 @@
-import type { Cell, Change, Entry, Notebook, Section, Settings, Size, WhatIf } from '../document';
+import type {
+  Cell,
+  Change,
+  ClassSheet,
+  Entry,
+  Notebook,
+  Section,
+  Settings,
+  Size,
+  WhatIf,
+  Wording,
+} from '../document';
 
 /** One thing a person does to a notebook. */
 export type Edit =
@@ -40,6 +51,10 @@ export type Edit =
   | { do: 'make what-if'; whatIf: string }
   | { do: 'set'; settings: Partial<Settings> }
   | { do: 'retitle'; title: string }
+  /** Puts a sentence of the written pattern in the person's words; `null` gives the notebook's own back. */
+  | { do: 'reword'; key: string; wording: Wording | null }
+  /** Chooses what is on the class sheet, and in which order; `null` takes everything off it. */
+  | { do: 'set class sheet'; sheet: ClassSheet | null }
   /** Several edits as one, all or none: a pasted block, say. `what` is what undo calls it. */
   | { do: 'several'; edits: readonly Edit[]; what: string };
 
@@ -47,6 +62,12 @@ export type Applied = { readonly notebook: Notebook } | { readonly refused: stri
 
 export const mostSizes = 100;
 export const mostCells = 10_000;
+export const mostOnClassSheet = 200;
+/** How many generations of cells a working on it goes back. */
+export const furthestBack = 12;
+export const mostWordings = 2000;
+/** The most characters of a sentence in a person's words. */
+export const longestWording = 2000;
 /** What-ifs of a notebook, and those of them that can be on at once: more could not be read side by side. */
 export const mostWhatIfs = 50;
 export const mostWhatIfsOn = 4;

@@ -1,0 +1,14 @@
+export { patternOf } from './pattern-of';
+export type * from './pattern-document';
+export type { PatternSource } from './source';
+export { slotsOf, wrongTemplate } from './sentence';
+export { inTerms, inUk, type Terms } from './terms';
+export { linesOf } from './lines-of';
+export { prove, type Proof, type Unproven } from './proof';
+export * from './recount';
+export { proofWords } from './proof-words';
+export { reword, sentencesOf } from './reword';
+export { plainText, type Leaving } from './plain-text';
+export { markdown } from './markdown';
+export { html } from './html';
+export { stitchChoices } from './stitch-choices';
