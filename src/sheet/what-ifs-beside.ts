@@ -1,6 +1,4 @@
-import { changesBetween, nothingChanged } from '../notebook/changes';
-import type { Notebook, WhatIf } from '../notebook/document';
-import { withWhatIf } from '../notebook/what-if';
+import { changesBetween, nothingChanged, withWhatIf, type Notebook, type WhatIf } from '../notebook';
 import type { Answer } from './answers';
 import type { BesideLane, BesideState } from './client';
 

@@ -96,7 +96,7 @@ describe('what-ifs side by side', () => {
     expect(await screen.findByText(/The cell this changes is no longer in the notebook: undo/)).toBeTruthy();
     await user.click(screen.getByRole('button', { name: 'make it the notebook' }));
     expect((await screen.findByRole('alert')).textContent).toContain('no longer in the notebook');
-    await user.click(screen.getByRole('button', { name: /^Take the value that is gone out/ }));
+    await user.click(screen.getByRole('button', { name: /^take out the value that is gone/ }));
     expect(desk.notebook.whatIfs![0]!.changes).toEqual([]);
   });
 

@@ -1,4 +1,3 @@
-import { SvelteMap } from 'svelte/reactivity';
 import type { WhatIf } from '../../notebook';
 import { Results } from '../../sheet';
 import type { Desk } from '../desk.svelte';
@@ -6,8 +5,7 @@ import type { Desk } from '../desk.svelte';
 /** The results of the what-ifs that are on, as they arrive. */
 export class WorkedWhatIfs {
   readonly #results = new Map<string, Results>();
-  /** Why a what-if is not worked, by its id. */
-  readonly failures = new SvelteMap<string, string>();
+  readonly #failures = new Map<string, string>();
   /** Goes up with everything that arrives. */
   version = $state(0);
 
@@ -17,7 +15,7 @@ export class WorkedWhatIfs {
         let results = this.#results.get(id);
         if (!results) this.#results.set(id, (results = new Results()));
         results.apply(answer);
-        this.failures.delete(id);
+        this.#failures.delete(id);
         this.version++;
       },
       gone: (id) => {
@@ -26,10 +24,16 @@ export class WorkedWhatIfs {
       },
       failed: (id, sentence) => {
         this.#results.delete(id);
-        this.failures.set(id, sentence);
+        this.#failures.set(id, sentence);
         this.version++;
       },
     });
+  }
+
+  /** Why a what-if is not worked; undefined where it is. */
+  failureOf(id: string): string | undefined {
+    void this.version;
+    return this.#failures.get(id);
   }
 
   /** The results of a what-if; undefined until they arrive. */
