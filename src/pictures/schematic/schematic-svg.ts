@@ -1,12 +1,11 @@
 import { unitWord } from '../in-words';
 import { themes } from '../theme';
-import { BlockBeingDrawn, reachOf, type, writeLines, type Block } from './block';
+import { BlockBeingDrawn, type, writeLines, type Block } from './block';
 import { joinsInWords, shownJoins } from './joins-in-words';
 import { textWidth, wrapped, type Box } from './labels';
 import { inRows } from './lay-out';
 import { element, px } from './markup';
 import { drawnSize, missingOf } from './missing';
-import { outlineOf } from './outline';
 import { schematicBlock, type Mark } from './schematic-block';
 import { lettered, type Lettered } from './schematic-table';
 import { lengthText, sizeList } from './size-figures';
@@ -153,8 +152,8 @@ function beside(piece: SchematicPiece, listed: Listed, measures: readonly Letter
 }
 
 /**
- * The largest scale at which the pieces lie in as few rows as leave them large enough to read: one row if they can,
- * else two, and so on to one piece in each.
+ * The largest scale at which the pieces lie in as few rows as leave them large enough to read: in one row if they can,
+ * else in two, and so on to one piece in each. What is written at a piece does not grow with it, so it is tried.
  */
 function scaleFor(
   spec: SchematicSpec,
@@ -162,50 +161,32 @@ function scaleFor(
   room: number,
   draw: (piece: SchematicPiece, pxPerCm: number) => Block,
 ): number {
-  let tallest = 0;
-  for (const piece of pieces) {
-    const size = drawnSize(spec, piece);
-    if (size?.rows)
-      tallest = Math.max(
-        tallest,
-        size.rows.reduce((sum, { height }) => sum + height, 0),
-      );
-  }
+  const heights = pieces.map((piece) =>
+    (drawnSize(spec, piece)?.rows ?? []).reduce((sum, { height }) => sum + height, 0),
+  );
+  const tallest = Math.max(0, ...heights);
   const most = Math.min(scales.most, tallest > 0 ? scales.tallest / tallest : scales.most);
-  // What is written beside a piece does not shrink with it, so the widths at two scales tell that of any.
-  const widths = pieces.map((piece) => {
-    const fixed = draw(piece, 0.01).width;
-    const size = drawnSize(spec, piece);
-    const reach = size?.rows ? reachOf(outlineOf(size.rows, size.plan)) : { left: 0, right: 0 };
-    return { fixed, cm: reach.right - reach.left };
-  });
-  // The widths are told a little too large or too small by what is written above and below, so the rows are counted.
-  const inSoManyRows = (fits: number, wanted: number): number => {
-    let pxPerCm = fits;
-    for (let tries = 0; tries < 12; tries++, pxPerCm *= 0.96) {
-      const { laid } = inRows(
-        pieces.map((piece) => draw(piece, pxPerCm)),
-        room,
-        gap,
-      );
-      if (laid.filter(({ x }, i) => i === 0 || x <= laid[i - 1]!.x).length <= wanted) return pxPerCm;
-    }
-    return fits;
+  const fits = (pxPerCm: number, rows: number): boolean => {
+    const blocks = pieces.map((piece) => draw(piece, pxPerCm));
+    if (blocks.some(({ width }) => width > room)) return false;
+    const { laid } = inRows(blocks, room, gap);
+    return laid.filter(({ x }, i) => i === 0 || x <= laid[i - 1]!.x).length <= rows;
   };
-  let best = scales.least;
-  for (let perRow = pieces.length; perRow >= 1; perRow--) {
-    let fits = most;
-    for (let from = 0; from < widths.length; from += perRow) {
-      const row = widths.slice(from, from + perRow);
-      const fixed = row.reduce((sum, width) => sum + width.fixed, 0) + gap.x * (row.length - 1);
-      const cm = row.reduce((sum, width) => sum + width.cm, 0);
-      if (cm > 0) fits = Math.min(fits, (room - fixed) / cm);
+  let best = Math.min(scales.least, most);
+  for (let rows = 1; rows <= pieces.length; rows++) {
+    let [low, high] = [0, most];
+    if (fits(most, rows)) low = most;
+    else {
+      for (let tries = 0; tries < 7; tries++) {
+        const between = (low + high) / 2;
+        if (fits(between, rows)) low = between;
+        else high = between;
+      }
     }
-    best = Math.max(best, fits);
-    if (fits >= Math.min(most, scales.comfortable))
-      return inSoManyRows(fits, Math.ceil(pieces.length / perRow));
+    best = Math.max(best, low);
+    if (low >= Math.min(most, scales.comfortable)) return low;
   }
-  return Math.min(most, Math.max(best, scales.least));
+  return best;
 }
 
 interface Listed {
@@ -256,10 +237,15 @@ function keyOf(
   );
 }
 
-/** What a schematic shows, as its title: "Slipway jacket: schematic, size M". */
+/** What a schematic shows, as its title: "Slipway jacket: schematic, size M, in cm". */
 export function titleOf(spec: SchematicSpec): string {
   const size = spec.sizes.find(({ id }) => id === spec.size)?.label;
-  return `${spec.title}: schematic, ${size === undefined ? 'all sizes' : `size ${size}`}`;
+  return `${spec.title}: schematic, ${size === undefined ? 'all sizes' : `size ${size}`}, in ${unitWord(spec.unit)}`;
+}
+
+/** What has to be said once beside a schematic: unit, scale, and whose shapes they are. */
+export function schematicAbout(spec: SchematicSpec): string {
+  return subtitle(spec, lists(spec, lettered(spec.pieces)).keyed);
 }
 
 function subtitle(spec: SchematicSpec, keyed: boolean): string {

@@ -19,9 +19,13 @@ export async function specOf(notebook: Notebook, more: Partial<SchematicSpec> = 
       ...lay.get(piece.id),
       sizes: notebook.sizes.map(({ id, label }) => {
         const text = sheet.results.text(id, piece.id, 'piece');
-        if (text === undefined) return { id, label, rows: null, trouble: sheet.trouble(piece.id, 'piece', id) };
+        if (text === undefined)
+          return { id, label, rows: null, trouble: sheet.trouble(piece.id, 'piece', id) };
         const plan = readPiece(text);
-        const stretches = plan.stretches.map((stretch, at) => ({ ...stretch, label: piece.stretches[at]!.label }));
+        const stretches = plan.stretches.map((stretch, at) => ({
+          ...stretch,
+          label: piece.stretches[at]!.label,
+        }));
         return { id, label, rows: workPiece(plan), plan: { ...plan, stretches } };
       }),
     })),
