@@ -34,7 +34,8 @@ export function schematicBlock(
   o: {
     readonly pxPerCm: number;
     readonly room: number;
-    readonly id: string;
+    /** Begins the ids in it; null where only the room it takes is wanted. */
+    readonly id: string | null;
     readonly text: (measure: Lettered) => string;
   },
 ): Block {
@@ -45,7 +46,8 @@ export function schematicBlock(
   const outline = outlineOf(size.rows, size.plan);
   const shape = laid(outline, o.pxPerCm, piece.hangs ?? false, o.room);
   const at = piece.sizes.indexOf(size);
-  drawOutline(block, shape, spec, o.id);
+  if (o.id === null) block.take(shape.box);
+  else drawOutline(block, shape, spec, o.id);
 
   const taken = drawMarks(block, shape, marks, theme);
   const side: { label: string; place: Place & { on: 'side' } }[] = [];
@@ -282,7 +284,7 @@ function spotsOf({ outline, scale }: Laid, edge: JoinEdge): Spot[] {
   const { rows, edges, left, right } = outline;
   const last = rows.length - 1;
   const onRow = (row: number, y: number, part: number): Spot => ({
-    x: scale.x(left[row]! + (right[row]! - left[row]!) * part),
+    x: scale.x(left[row]!) + (scale.x(right[row]!) - scale.x(left[row]!)) * part,
     y: scale.y(y),
     along: 'x',
   });

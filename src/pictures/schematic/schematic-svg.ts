@@ -15,7 +15,7 @@ import { wholeDrawing } from './whole-drawing';
 const margin = 16;
 const gap = { x: 34, y: 30 };
 /** Larger than this a sleeve fills a screen; smaller, its measurements crowd it. */
-const scales = { most: 7, comfortable: 2.6, least: 0.4, tallest: 520 };
+const scales = { most: 7, comfortable: 2.2, legible: 1.8, least: 0.4, tallest: 520 };
 
 /** A schematic with what was written on it, for whoever checks it. */
 export interface Drawn {
@@ -42,7 +42,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
   const prefix = spec.prefix ?? 'schematic';
   const width = spec.width ?? 960;
   const measures = lettered(spec.pieces);
-  const listed = lists(spec, measures);
+  let listed = lists(spec, measures);
   const words = joinsInWords(spec);
   const marks = new Map<string, Mark[]>();
   shownJoins(spec).forEach((join, at) => {
@@ -51,7 +51,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
     }
   });
   const room = width - 2 * margin;
-  const draw = (piece: SchematicPiece, pxPerCm: number, most = Infinity): Block =>
+  const draw = (piece: SchematicPiece, pxPerCm: number, most = Infinity, tried = false): Block =>
     schematicBlock(
       spec,
       piece,
@@ -60,14 +60,26 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
       {
         pxPerCm,
         room: most,
-        id: `${prefix}-${spec.pieces.indexOf(piece)}`,
+        id: tried ? null : `${prefix}-${spec.pieces.indexOf(piece)}`,
         text: listed.text,
       },
     );
 
   const strips = spec.pieces.filter(({ lies }) => lies === 'along');
   const main = order(spec.pieces.filter(({ lies }) => lies !== 'along'));
-  const pxPerCm = scaleFor(spec, main.length > 0 ? main : strips, room, draw);
+  const scale = (): number =>
+    scaleFor(spec, main.length > 0 ? main : strips, room, (piece, tried) =>
+      draw(piece, tried, Infinity, true),
+    );
+  let pxPerCm = scale();
+  if (!listed.keyed && pxPerCm < scales.legible) {
+    // Numbers that leave the pieces no room give way to their letters, as on a narrow screen.
+    const numbers = listed;
+    listed = { keyed: true, text: ({ letter }) => letter };
+    const roomier = scale();
+    if (roomier > pxPerCm) pxPerCm = roomier;
+    else listed = numbers;
+  }
   const upper = inRows(
     main.map((piece) => draw(piece, pxPerCm)),
     room,
@@ -96,7 +108,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
   };
   if (spec.key !== false) {
     lines(wrapped(title, room, type.title), type.title, { 'font-weight': 600 });
-    lines(wrapped(subtitle(spec, listed.keyed), room, type.words), type.words, {
+    lines(wrapped(schematicAbout(spec), room, type.words), type.words, {
       class: 'soft-text',
       fill: themes[spec.theme].soft,
     });
@@ -121,11 +133,16 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
       }
     }
   }
+  // What is wider than the drawing, a very long list of sizes, makes it wider rather than being cut off.
+  const widest = Math.max(
+    width,
+    ...[...upper.laid, ...lower.laid].map(({ block, x }) => x + block.width + 2 * margin),
+  );
   const svg = wholeDrawing(spec, {
     prefix,
     title,
-    about: subtitle(spec, listed.keyed),
-    width,
+    about: schematicAbout(spec),
+    width: widest,
     height: y + margin - (spec.key === false ? gap.y : 0),
     body: whole.join(''),
   });
@@ -245,10 +262,6 @@ export function titleOf(spec: SchematicSpec): string {
 
 /** What has to be said once beside a schematic: unit, scale, and whose shapes they are. */
 export function schematicAbout(spec: SchematicSpec): string {
-  return subtitle(spec, lists(spec, lettered(spec.pieces)).keyed);
-}
-
-function subtitle(spec: SchematicSpec, keyed: boolean): string {
   const drawn = new Set(
     spec.pieces.flatMap((piece) => {
       const size = drawnSize(spec, piece);
@@ -259,8 +272,8 @@ function subtitle(spec: SchematicSpec, keyed: boolean): string {
   const sizes = spec.sizes.map(({ label }) => label);
   const [first = '', ...rest] = sizes;
   const list = rest.length > 0 ? `${first} (${rest.join(', ')})` : first;
-  const many = spec.size === 'all' ? ` for sizes ${list}${keyed ? ', by their letters' : ''}` : '';
+  const many = spec.size === 'all' ? ` for sizes ${list}` : '';
   const shape =
     spec.size === 'all' && drawn.size > 0 ? ` The shapes are those of ${[...drawn].join(' and ')}.` : '';
-  return `${unit}${many}. All pieces are to one scale, their right side facing.${shape}`;
+  return `${unit}${many}. All pieces are to one scale, their right side facing; capital letters stand for lines of the table.${shape}`;
 }
