@@ -211,6 +211,7 @@ describe('the silhouettes', () => {
     await choose('m');
     await page.getByText('The same in numbers').click();
     const tables = page.locator('[data-picture="silhouettes"] table');
+    await tables.nth(pieces.length - 1).waitFor();
     for (const [at, piece] of pieces.entries()) {
       const lines = await tables
         .nth(at)

@@ -186,8 +186,7 @@ function scaleFor(
   const fits = (pxPerCm: number, rows: number): boolean => {
     const blocks = pieces.map((piece) => draw(piece, pxPerCm));
     if (blocks.some(({ width }) => width > room)) return false;
-    const { laid } = inRows(blocks, room, gap);
-    return laid.filter(({ x }, i) => i === 0 || x <= laid[i - 1]!.x).length <= rows;
+    return inRows(blocks, room, gap).rows <= rows;
   };
   let best = Math.min(scales.least, most);
   for (let rows = 1; rows <= pieces.length; rows++) {
