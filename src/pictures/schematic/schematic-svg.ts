@@ -190,8 +190,10 @@ function scaleFor(
   };
   let best = Math.min(scales.least, most);
   for (let rows = 1; rows <= pieces.length; rows++) {
-    let [low, high] = [0, most];
-    if (fits(most, rows)) low = most;
+    // Several rows together are not much higher than one: a schematic is taken in at a glance, and goes on a page.
+    const here = rows === 1 || tallest === 0 ? most : Math.min(most, Math.max(416 / rows, 150) / tallest);
+    let [low, high] = [0, here];
+    if (fits(here, rows)) low = here;
     else {
       for (let tries = 0; tries < 7; tries++) {
         const between = (low + high) / 2;
