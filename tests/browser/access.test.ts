@@ -65,6 +65,14 @@ const states: [string, (page: Page) => Promise<unknown>][] = [
   ['with the checks to add shown', (page) => page.getByRole('button', { name: 'Add a check' }).click()],
   ['with the keys shown', (page) => page.getByRole('button', { name: 'Keys', exact: true }).click()],
   ['with an empty notebook', (page) => begin(page, 'Blank')],
+  [
+    'with the pictures shown',
+    async (page) => {
+      await page.getByRole('button', { name: 'Pictures', exact: true }).click();
+      await page.locator('[data-picture="silhouettes"] svg').first().waitFor();
+      await page.getByText('The same in numbers').click();
+    },
+  ],
   ['with the starters shown', (page) => page.getByRole('button', { name: 'Starters' }).click()],
 ];
 

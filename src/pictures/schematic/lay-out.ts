@@ -10,13 +10,13 @@ export interface LaidBlock {
 /**
  * Lays blocks in rows no wider than the drawing, each row in its middle and the blocks of a row at its foot.
  *
- * @returns where each lies, in the order given, and the height of them all
+ * @returns where each lies, in the order given, the number of rows, and the height of them all
  */
 export function inRows(
   blocks: readonly Block[],
   width: number,
   gap: { readonly x: number; readonly y: number },
-): { laid: LaidBlock[]; height: number } {
+): { laid: LaidBlock[]; rows: number; height: number } {
   const rows: Block[][] = [];
   let room = -1;
   for (const block of blocks) {
@@ -39,5 +39,5 @@ export function inRows(
     }
     y += height + gap.y;
   }
-  return { laid, height: Math.max(0, y - gap.y) };
+  return { laid, rows: rows.length, height: Math.max(0, y - gap.y) };
 }

@@ -63,6 +63,17 @@ const otherEdge = { left: 'right', right: 'left' } as const;
  * Source: common practice; the rule for a taper by one stitch is our own.
  */
 export function outlineOf(rows: readonly Row[], plan?: Piece): Outline {
+  const before = known.get(rows);
+  if (before && before.plan === plan) return before.outline;
+  const outline = outlineOfRows(rows, plan);
+  known.set(rows, { plan, outline });
+  return outline;
+}
+
+/** Rows are never changed, and a drawing asks for their outline at every scale it tries. */
+const known = new WeakMap<readonly Row[], { plan: Piece | undefined; outline: Outline }>();
+
+function outlineOfRows(rows: readonly Row[], plan: Piece | undefined): Outline {
   const count = rows.length;
   const edges = new Float64Array(count + 1);
   const left = new Float64Array(count);

@@ -34,7 +34,8 @@ export function schematicBlock(
   o: {
     readonly pxPerCm: number;
     readonly room: number;
-    readonly id: string;
+    /** Begins the ids in it; null where only the room it takes is wanted. */
+    readonly id: string | null;
     readonly text: (measure: Lettered) => string;
   },
 ): Block {
@@ -45,10 +46,10 @@ export function schematicBlock(
   const outline = outlineOf(size.rows, size.plan);
   const shape = laid(outline, o.pxPerCm, piece.hangs ?? false, o.room);
   const at = piece.sizes.indexOf(size);
-  drawOutline(block, shape, spec, o.id);
+  if (o.id === null) block.take(shape.box);
+  else drawOutline(block, shape, spec, o.id);
 
   const taken = drawMarks(block, shape, marks, theme);
-  const levels = new Set<number>();
   const side: { label: string; place: Place & { on: 'side' } }[] = [];
   for (const measure of measures) {
     const place = measure.at[at];
@@ -57,7 +58,7 @@ export function schematicBlock(
     if (place.on === 'side') side.push({ label, place });
     else across(block, shape, place, label, taken, theme.ink, theme.leaf);
   }
-  sideLines(block, shape, side, levels, theme);
+  sideLines(block, shape, side, taken, theme);
   const top = block.extent;
   const words = [...wrapped(piece.name, Math.max(190, shape.box.width), type.name, 3)];
   const under = `${piece.worked === 'round' ? 'in the round, drawn flat' : 'flat'}, worked ${piece.hangs ? 'downwards' : 'upwards'}${shape.broken ? ', shortened' : ''}`;
@@ -194,10 +195,13 @@ function sideLines(
   block: BlockBeingDrawn,
   { outline, scale, box }: Laid,
   lines: readonly { label: string; place: Place & { on: 'side' } }[],
-  levels: Set<number>,
+  taken: readonly Box[],
   theme: { ink: string; tenth: string },
 ): void {
-  let x = box.x - 18;
+  const levels = new Set<number>();
+  // Clear of what is written below and above, where that is wider than the piece.
+  const near = Math.min(box.x, ...taken.map((one) => one.x + 4)) - 18;
+  let x = near;
   const tiers = [...new Set(lines.map(({ place }) => place.tier))].sort((a, b) => a - b);
   for (const tier of tiers) {
     const here = lines.filter(({ place }) => place.tier === tier);
@@ -209,7 +213,7 @@ function sideLines(
       const own = textWidth(label, type.words) + 4;
       return { x: x - 7 - own, y: (a + b) / 2 - type.line / 2, width: own, height: type.line, along: 'y' };
     });
-    placed(wishes).forEach((to, i) => {
+    placed(wishes, taken).forEach((to, i) => {
       const wish = wishes[i]!;
       const off = Math.abs(to.y - wish.y);
       if (off > type.line / 2) {
@@ -229,7 +233,7 @@ function sideLines(
   }
   // Faint lines lead from the ticks to the piece.
   const far = box.x - 4;
-  const d = [...levels].map((y) => `M${px(box.x - 18)} ${px(y)}H${px(far)}`).join('');
+  const d = [...levels].map((y) => `M${px(near)} ${px(y)}H${px(far)}`).join('');
   if (d) block.add(element('path', { class: 'tenth', d, fill: 'none', stroke: theme.tenth }));
 }
 
@@ -280,7 +284,7 @@ function spotsOf({ outline, scale }: Laid, edge: JoinEdge): Spot[] {
   const { rows, edges, left, right } = outline;
   const last = rows.length - 1;
   const onRow = (row: number, y: number, part: number): Spot => ({
-    x: scale.x(left[row]! + (right[row]! - left[row]!) * part),
+    x: scale.x(left[row]!) + (scale.x(right[row]!) - scale.x(left[row]!)) * part,
     y: scale.y(y),
     along: 'x',
   });

@@ -1,12 +1,11 @@
 import { unitWord } from '../in-words';
 import { themes } from '../theme';
-import { BlockBeingDrawn, reachOf, type, writeLines, type Block } from './block';
+import { BlockBeingDrawn, type, writeLines, type Block } from './block';
 import { joinsInWords, shownJoins } from './joins-in-words';
 import { textWidth, wrapped, type Box } from './labels';
 import { inRows } from './lay-out';
 import { element, px } from './markup';
 import { drawnSize, missingOf } from './missing';
-import { outlineOf } from './outline';
 import { schematicBlock, type Mark } from './schematic-block';
 import { lettered, type Lettered } from './schematic-table';
 import { lengthText, sizeList } from './size-figures';
@@ -16,7 +15,7 @@ import { wholeDrawing } from './whole-drawing';
 const margin = 16;
 const gap = { x: 34, y: 30 };
 /** Larger than this a sleeve fills a screen; smaller, its measurements crowd it. */
-const scales = { most: 7, comfortable: 2.6, least: 0.4, tallest: 520 };
+const scales = { most: 7, comfortable: 2.2, legible: 1.8, least: 0.4, tallest: 520 };
 
 /** A schematic with what was written on it, for whoever checks it. */
 export interface Drawn {
@@ -43,7 +42,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
   const prefix = spec.prefix ?? 'schematic';
   const width = spec.width ?? 960;
   const measures = lettered(spec.pieces);
-  const listed = lists(spec, measures);
+  let listed = lists(spec, measures);
   const words = joinsInWords(spec);
   const marks = new Map<string, Mark[]>();
   shownJoins(spec).forEach((join, at) => {
@@ -52,7 +51,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
     }
   });
   const room = width - 2 * margin;
-  const draw = (piece: SchematicPiece, pxPerCm: number, most = Infinity): Block =>
+  const draw = (piece: SchematicPiece, pxPerCm: number, most = Infinity, tried = false): Block =>
     schematicBlock(
       spec,
       piece,
@@ -61,14 +60,26 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
       {
         pxPerCm,
         room: most,
-        id: `${prefix}-${spec.pieces.indexOf(piece)}`,
+        id: tried ? null : `${prefix}-${spec.pieces.indexOf(piece)}`,
         text: listed.text,
       },
     );
 
   const strips = spec.pieces.filter(({ lies }) => lies === 'along');
   const main = order(spec.pieces.filter(({ lies }) => lies !== 'along'));
-  const pxPerCm = scaleFor(spec, main.length > 0 ? main : strips, room, draw);
+  const scale = (): number =>
+    scaleFor(spec, main.length > 0 ? main : strips, room, (piece, tried) =>
+      draw(piece, tried, Infinity, true),
+    );
+  let pxPerCm = scale();
+  if (!listed.keyed && pxPerCm < scales.legible) {
+    // Numbers that leave the pieces no room give way to their letters, as on a narrow screen.
+    const numbers = listed;
+    listed = { keyed: true, text: ({ letter }) => letter };
+    const roomier = scale();
+    if (roomier > pxPerCm) pxPerCm = roomier;
+    else listed = numbers;
+  }
   const upper = inRows(
     main.map((piece) => draw(piece, pxPerCm)),
     room,
@@ -97,7 +108,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
   };
   if (spec.key !== false) {
     lines(wrapped(title, room, type.title), type.title, { 'font-weight': 600 });
-    lines(wrapped(subtitle(spec, listed.keyed), room, type.words), type.words, {
+    lines(wrapped(schematicAbout(spec), room, type.words), type.words, {
       class: 'soft-text',
       fill: themes[spec.theme].soft,
     });
@@ -122,11 +133,16 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
       }
     }
   }
+  // What is wider than the drawing, a very long list of sizes, makes it wider rather than being cut off.
+  const widest = Math.max(
+    width,
+    ...[...upper.laid, ...lower.laid].map(({ block, x }) => x + block.width + 2 * margin),
+  );
   const svg = wholeDrawing(spec, {
     prefix,
     title,
-    about: subtitle(spec, listed.keyed),
-    width,
+    about: schematicAbout(spec),
+    width: widest,
     height: y + margin - (spec.key === false ? gap.y : 0),
     body: whole.join(''),
   });
@@ -153,8 +169,8 @@ function beside(piece: SchematicPiece, listed: Listed, measures: readonly Letter
 }
 
 /**
- * The largest scale at which the pieces lie in as few rows as leave them large enough to read: one row if they can,
- * else two, and so on to one piece in each.
+ * The largest scale at which the pieces lie in as few rows as leave them large enough to read: in one row if they can,
+ * else in two, and so on to one piece in each. What is written at a piece does not grow with it, so it is tried.
  */
 function scaleFor(
   spec: SchematicSpec,
@@ -162,50 +178,33 @@ function scaleFor(
   room: number,
   draw: (piece: SchematicPiece, pxPerCm: number) => Block,
 ): number {
-  let tallest = 0;
-  for (const piece of pieces) {
-    const size = drawnSize(spec, piece);
-    if (size?.rows)
-      tallest = Math.max(
-        tallest,
-        size.rows.reduce((sum, { height }) => sum + height, 0),
-      );
-  }
+  const heights = pieces.map((piece) =>
+    (drawnSize(spec, piece)?.rows ?? []).reduce((sum, { height }) => sum + height, 0),
+  );
+  const tallest = Math.max(0, ...heights);
   const most = Math.min(scales.most, tallest > 0 ? scales.tallest / tallest : scales.most);
-  // What is written beside a piece does not shrink with it, so the widths at two scales tell that of any.
-  const widths = pieces.map((piece) => {
-    const fixed = draw(piece, 0.01).width;
-    const size = drawnSize(spec, piece);
-    const reach = size?.rows ? reachOf(outlineOf(size.rows, size.plan)) : { left: 0, right: 0 };
-    return { fixed, cm: reach.right - reach.left };
-  });
-  // The widths are told a little too large or too small by what is written above and below, so the rows are counted.
-  const inSoManyRows = (fits: number, wanted: number): number => {
-    let pxPerCm = fits;
-    for (let tries = 0; tries < 12; tries++, pxPerCm *= 0.96) {
-      const { laid } = inRows(
-        pieces.map((piece) => draw(piece, pxPerCm)),
-        room,
-        gap,
-      );
-      if (laid.filter(({ x }, i) => i === 0 || x <= laid[i - 1]!.x).length <= wanted) return pxPerCm;
-    }
-    return fits;
+  const fits = (pxPerCm: number, rows: number): boolean => {
+    const blocks = pieces.map((piece) => draw(piece, pxPerCm));
+    if (blocks.some(({ width }) => width > room)) return false;
+    return inRows(blocks, room, gap).rows <= rows;
   };
-  let best = scales.least;
-  for (let perRow = pieces.length; perRow >= 1; perRow--) {
-    let fits = most;
-    for (let from = 0; from < widths.length; from += perRow) {
-      const row = widths.slice(from, from + perRow);
-      const fixed = row.reduce((sum, width) => sum + width.fixed, 0) + gap.x * (row.length - 1);
-      const cm = row.reduce((sum, width) => sum + width.cm, 0);
-      if (cm > 0) fits = Math.min(fits, (room - fixed) / cm);
+  let best = Math.min(scales.least, most);
+  for (let rows = 1; rows <= pieces.length; rows++) {
+    // Several rows together are not much higher than one: a schematic is taken in at a glance, and goes on a page.
+    const here = rows === 1 || tallest === 0 ? most : Math.min(most, Math.max(416 / rows, 150) / tallest);
+    let [low, high] = [0, here];
+    if (fits(here, rows)) low = here;
+    else {
+      for (let tries = 0; tries < 7; tries++) {
+        const between = (low + high) / 2;
+        if (fits(between, rows)) low = between;
+        else high = between;
+      }
     }
-    best = Math.max(best, fits);
-    if (fits >= Math.min(most, scales.comfortable))
-      return inSoManyRows(fits, Math.ceil(pieces.length / perRow));
+    best = Math.max(best, low);
+    if (low >= Math.min(most, scales.comfortable)) return low;
   }
-  return Math.min(most, Math.max(best, scales.least));
+  return best;
 }
 
 interface Listed {
@@ -256,13 +255,14 @@ function keyOf(
   );
 }
 
-/** What a schematic shows, as its title: "Slipway jacket: schematic, size M". */
+/** What a schematic shows, as its title: "Slipway jacket: schematic, size M, in cm". */
 export function titleOf(spec: SchematicSpec): string {
   const size = spec.sizes.find(({ id }) => id === spec.size)?.label;
-  return `${spec.title}: schematic, ${size === undefined ? 'all sizes' : `size ${size}`}`;
+  return `${spec.title}: schematic, ${size === undefined ? 'all sizes' : `size ${size}`}, in ${unitWord(spec.unit)}`;
 }
 
-function subtitle(spec: SchematicSpec, keyed: boolean): string {
+/** What has to be said once beside a schematic: unit, scale, and whose shapes they are. */
+export function schematicAbout(spec: SchematicSpec): string {
   const drawn = new Set(
     spec.pieces.flatMap((piece) => {
       const size = drawnSize(spec, piece);
@@ -273,8 +273,8 @@ function subtitle(spec: SchematicSpec, keyed: boolean): string {
   const sizes = spec.sizes.map(({ label }) => label);
   const [first = '', ...rest] = sizes;
   const list = rest.length > 0 ? `${first} (${rest.join(', ')})` : first;
-  const many = spec.size === 'all' ? ` for sizes ${list}${keyed ? ', by their letters' : ''}` : '';
+  const many = spec.size === 'all' ? ` for sizes ${list}` : '';
   const shape =
     spec.size === 'all' && drawn.size > 0 ? ` The shapes are those of ${[...drawn].join(' and ')}.` : '';
-  return `${unit}${many}. All pieces are to one scale, their right side facing.${shape}`;
+  return `${unit}${many}. All pieces are to one scale, their right side facing; capital letters stand for lines of the table.${shape}`;
 }

@@ -59,7 +59,7 @@ export function silhouetteDrawn(spec: SchematicSpec): Drawn {
     texts.push(...block.texts.map((box) => ({ ...box, x: box.x + x, y: box.y + top })));
   };
   const title = silhouetteTitle(spec);
-  const about = aboutOf(spec);
+  const about = silhouetteAbout(spec);
   if (spec.key !== false) {
     const head = new BlockBeingDrawn();
     const next = writeLines(
@@ -296,7 +296,8 @@ export function silhouetteTitle(spec: SchematicSpec): string {
   return `${spec.title}: width by row, ${size === undefined ? 'all sizes' : `size ${size}`}`;
 }
 
-function aboutOf(spec: SchematicSpec): string {
+/** What has to be said once beside the silhouettes. */
+export function silhouetteAbout(spec: SchematicSpec): string {
   const one =
     spec.size === 'all' ? '' : ' Ticks mark rows shaped at an edge, broken lines rows shaped across.';
   const fabric =
