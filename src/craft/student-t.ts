@@ -86,20 +86,17 @@ function scaledGammas(a: number): number {
   return high === a ? series : (factor * series * Math.sqrt(high)) / Math.sqrt(a);
 }
 
+const near = Math.sqrt(5 - 2 * Math.sqrt(10 / 7)) / 3;
+const far = Math.sqrt(5 + 2 * Math.sqrt(10 / 7)) / 3;
+const nearWeight = (322 + 13 * Math.sqrt(70)) / 900;
+const farWeight = (322 - 13 * Math.sqrt(70)) / 900;
 const gauss = [
   { at: 0, weight: 128 / 225 },
-  ...[-1, 1].map((way) => ({
-    at: Math.sqrt(5 + way * 2 * Math.sqrt(10 / 7)) / 3,
-    weight: (322 - way * 13 * Math.sqrt(70)) / 900,
-  })),
-].flatMap(({ at, weight }) =>
-  at === 0
-    ? [{ at, weight }]
-    : [
-        { at, weight },
-        { at: -at, weight },
-      ],
-);
+  { at: near, weight: nearWeight },
+  { at: -near, weight: nearWeight },
+  { at: far, weight: farWeight },
+  { at: -far, weight: farWeight },
+];
 
 /** The integral of a smooth function from 0, in panels of at most a quarter. */
 function integral(of: (s: number) => number, to: number): number {

@@ -1,4 +1,7 @@
-import { combineUncertainty, gaugeOf, swatchToHalve, type Halving, type Reading } from '../../craft';
+import type { Halving, Reading } from '../../craft';
+import { gaugeOf } from '../../craft/gauge';
+import { swatchToHalve } from '../../craft/swatch-to-halve';
+import { combineUncertainty } from '../../craft/uncertainty';
 import type { Notebook } from '../../notebook/document';
 import { upstream } from '../../notebook/feeds';
 import type { Place } from '../answers';

@@ -1,4 +1,6 @@
-import { foundationChain, neighbourChance, type Repeat, type Rule } from '../../craft';
+import type { Repeat, Rule } from '../../craft';
+import { foundationChain } from '../../craft/foundation-chain';
+import { neighbourChance } from '../../craft/neighbour-chance';
 import type { Cell } from '../../notebook/document';
 import type { Place } from '../answers';
 import { wholeCall } from './decisions';

@@ -1,4 +1,4 @@
-import { withinLimits } from '../../craft';
+import { withinLimits } from '../../craft/within-limits';
 import { allCells, type Cell, type Entry, type Notebook, type Settings } from '../../notebook/document';
 import type { Input } from '../../notebook/kind';
 import { inputsOf, outputsOf } from '../../notebook/kinds';
