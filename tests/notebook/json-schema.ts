@@ -41,7 +41,7 @@ export function fileSchema(): Record<string, unknown> {
   const notebook = toJsonSchema(notebookSchema, {
     ...options(),
     overrideSchema: ({ valibotSchema }) =>
-      (valibotSchema as unknown) === cellSchema ? { $ref: '#/$defs/cell' } : undefined,
+      (valibotSchema as unknown) === cellSchema.pipe[0] ? { $ref: '#/$defs/cell' } : undefined,
   });
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
