@@ -66,11 +66,11 @@ const states: [string, (page: Page) => Promise<unknown>][] = [
   ['with the keys shown', (page) => page.getByRole('button', { name: 'Keys', exact: true }).click()],
   ['with an empty notebook', (page) => begin(page, 'Blank')],
   [
-    'with the pictures shown',
+    'with schematic and silhouettes shown',
     async (page) => {
       await page.getByRole('button', { name: 'Pictures', exact: true }).click();
       await page.locator('[data-picture="silhouettes"] svg').first().waitFor();
-      await page.getByText('The same in numbers').click();
+      await page.getByText('The same in numbers').first().click();
     },
   ],
   ['with the starters shown', (page) => page.getByRole('button', { name: 'Starters' }).click()],
