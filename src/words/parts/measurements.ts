@@ -14,7 +14,7 @@ export function measurementsPart(
 ): PatternPart | undefined {
   const { length, decimal } = source.notebook.settings;
   const write = (cm: number | undefined): string =>
-    cm === undefined ? notInSize : writeLength(cm, { unit: length, decimal, trailingZero: false });
+    cm === undefined ? notInSize : writeLength(cm, { unit: length, decimal });
   const eases = allCells(source.notebook).filter((cell): cell is EaseCell => cell.kind === 'ease');
   const row = (label: string, of: (size: string, place: number) => number | undefined): string[] => [
     label,
