@@ -1,8 +1,9 @@
 import fc from 'fast-check';
-import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Papa from 'papaparse';
+import { preview } from 'vite';
 import type { Browser, BrowserContext, Page } from 'playwright';
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, it, onTestFinished } from 'vitest';
 import { startBrowser } from './browser';
@@ -478,19 +479,66 @@ describe('offline', () => {
   });
 });
 
+describe('a newer version of the page', () => {
+  it('is said to be ready, leaves the page in use as it is, and comes once no window uses the older', async () => {
+    const built = mkdtempSync(join(tmpdir(), 'easewright-'));
+    cpSync('dist', built, { recursive: true });
+    const server = await preview({
+      logLevel: 'error',
+      build: { outDir: built },
+      preview: { port: 0, host: '127.0.0.1' },
+    });
+    onTestFinished(async () => {
+      await server.close();
+      rmSync(built, { recursive: true });
+    });
+    const address = server.resolvedUrls!.local[0]!;
+    const page = await context.newPage();
+    await opened(page, address);
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+    });
+    await page.close();
+
+    const change = (file: string, from: string | RegExp, to: string): void =>
+      writeFileSync(join(built, file), readFileSync(join(built, file), 'utf8').replace(from, to));
+    change('index.html', '<title>', '<meta name="newer" /><title>');
+    change('offline-worker.js', /(index\.html[`"'],\s*revision:\s*[`"'])\w/, '$1-');
+    const before = await context.newPage();
+    await opened(before, address);
+    await notice(before, 'A newer version of this page is ready').waitFor();
+    await before.reload();
+    await settled(before);
+    expect(await before.locator('meta[name=newer]').count()).toBe(0);
+    await before.close();
+    await expect
+      .poll(
+        async () => {
+          const after = await context.newPage();
+          await opened(after, address);
+          const newer = await after.locator('meta[name=newer]').count();
+          await after.close();
+          return newer;
+        },
+        { timeout: 20_000 },
+      )
+      .toBe(1);
+  });
+});
+
 describe('a fault in the page', () => {
   it('shows a sentence, the notebook to save, and a way to go on', async () => {
     const page = await open();
     await page.evaluate(() => {
-      const own = Array.prototype.findLast;
-      Object.assign(window, { mend: () => (Array.prototype.findLast = own) });
-      // Which piece to draw is found by it.
-      Array.prototype.findLast = () => {
+      const own = Array.prototype.flatMap;
+      Object.assign(window, { mend: () => (Array.prototype.flatMap = own) });
+      // Which cells are drawn is found by it.
+      Array.prototype.flatMap = () => {
         throw new Error('broken on purpose');
       };
     });
     await page.getByRole('radio', { name: 'inches' }).click();
-    const fault = page.getByRole('alert').filter({ hasText: 'broken on purpose' });
+    const fault = page.getByRole('alert').filter({ hasText: 'This part of the page broke' });
     await fault.waitFor();
     const [file] = await Promise.all([
       page.waitForEvent('download'),
@@ -499,16 +547,26 @@ describe('a fault in the page', () => {
     expect(readFileSync(await file.path(), 'utf8')).toContain('"length": "in"');
     await page.evaluate(() => (window as unknown as { mend(): void }).mend());
     await fault.getByRole('button', { name: 'Show it again' }).click();
-    await settled(page);
+    await fault.waitFor({ state: 'detached' });
     await page.getByRole('radio', { name: 'cm' }).click();
     await type(page, 'hand', 'value', '22');
     expect(await hand(page)).toBe('22.0');
   });
 
-  it('that nobody would see is said: a part that cannot be fetched', async () => {
+  it('that nobody would see is said, and the page goes on', async () => {
     const page = await open();
-    await page.route(/Shortcuts/, (route) => route.abort());
-    await page.getByRole('button', { name: 'Keys', exact: true }).click();
-    await page.getByRole('alert').filter({ hasText: 'could not be fetched' }).waitFor();
+    const said = page.getByRole('alert');
+    await page.evaluate(() => {
+      void Promise.reject(new TypeError('Failed to fetch dynamically imported module: x.js'));
+    });
+    await said.filter({ hasText: 'could not be fetched' }).waitFor();
+    await page.evaluate(() => {
+      setTimeout(() => {
+        throw new Error('broken on purpose');
+      });
+    });
+    await said.filter({ hasText: 'went wrong (broken on purpose)' }).waitFor();
+    await type(page, 'hand', 'value', '22');
+    expect(await hand(page)).toBe('22.0');
   });
 });
