@@ -145,20 +145,20 @@ describe('the list of notebooks', () => {
     await states.last().click();
     await notice(page, 'as it was at').waitFor();
     await settled(page);
-    expect(await hand(page)).toBe('21.0');
+    await expect.poll(() => hand(page)).toBe('21.0');
     // Looked at, it cannot be changed.
     await type(page, 'hand', 'value', '30');
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Go to what it is now' }).click();
-    expect(await hand(page)).toBe('23.0');
+    await expect.poll(() => hand(page)).toBe('23.0');
 
     await page.getByRole('button', { name: 'Earlier states' }).click();
     await states.last().click();
     await page.getByRole('button', { name: 'Bring it back' }).click();
-    expect(await hand(page)).toBe('21.0');
+    await expect.poll(() => hand(page)).toBe('21.0');
     await kept(page);
     await page.keyboard.press('ControlOrMeta+z');
-    expect(await hand(page)).toBe('23.0');
+    await expect.poll(() => hand(page)).toBe('23.0');
   });
 });
 
@@ -181,7 +181,7 @@ describe('two windows on one notebook', () => {
     await second.getByRole('button', { name: 'Edit here instead' }).click();
     await notice(first, 'being edited in another window').waitFor();
     await notice(second, 'being edited in another window').waitFor({ state: 'detached' });
-    expect(await hand(second)).toBe('23.0');
+    await expect.poll(() => hand(second)).toBe('23.0');
     await type(second, 'hand', 'value', '24');
     await expect.poll(() => hand(first)).toBe('24.0');
     await kept(second);
@@ -192,7 +192,7 @@ describe('two windows on one notebook', () => {
     await kept(first);
     await first.reload();
     await settled(first);
-    expect(await hand(first)).toBe('25.0');
+    await expect.poll(() => hand(first)).toBe('25.0');
   });
 
   it('a window that slept while its turn was taken overwrites nothing: its work becomes a notebook of its own', async () => {
