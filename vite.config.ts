@@ -45,7 +45,7 @@ export default defineConfig({
         test: {
           ...plain,
           name: 'units',
-          include: ['tests/{craft,notebook,sheet,pictures,starters,published}/**/*.test.ts'],
+          include: ['tests/{craft,notebook,sheet,pictures,words,starters,published}/**/*.test.ts'],
         },
       },
       {

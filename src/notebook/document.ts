@@ -11,6 +11,14 @@ export interface Notebook {
   readonly settings: Settings;
   readonly sizes: readonly Size[];
   readonly sections: readonly Section[];
+  /** Sentences of the written pattern in the person's own words, by the sentence's key. */
+  readonly wording?: Readonly<Record<string, Wording>>;
+}
+
+/** A sentence in a person's words: its numbers are `{slots}`, and it is in the terms it was written in. */
+export interface Wording {
+  readonly template: string;
+  readonly terms: Settings['terms'];
 }
 
 export interface Settings {
@@ -75,6 +83,13 @@ export interface Measure extends CellBase {
   readonly entry: Entry;
 }
 
+/** The stitches that a written pattern can name, in US terms. */
+export const basicStitches = {
+  crochet: ['sc', 'hdc', 'dc', 'tr'],
+  knitting: ['stockinette', 'garter'],
+} as const;
+export type BasicStitch = (typeof basicStitches)[keyof typeof basicStitches][number];
+
 /** Stitches or rows counted over a length. */
 export interface SwatchReading {
   readonly count: Entry;
@@ -86,6 +101,8 @@ export interface Swatch extends CellBase {
   readonly kind: 'swatch';
   /** The hook or needles, as people write it: "6.5 mm hook". */
   readonly worked: string;
+  /** The stitch it is worked in, in US terms; single crochet or plain knit where nothing is said. */
+  readonly stitch?: BasicStitch;
   readonly stitches: readonly SwatchReading[];
   readonly rows: readonly SwatchReading[];
   /** The same swatch before blocking, where `stitches` and `rows` were counted after it. */

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { chartNames } from '../craft';
 import { allCells, usualSettings, type Cell, type Notebook } from './document';
-import { mostCells, mostSizes } from './edits';
+import { longestWording, mostCells, mostSizes, mostWordings } from './edits';
 import { formulaSchema, labelSchema, nameSchema } from './entry';
 import { sameName } from './formula';
 import { kinds } from './kinds';
@@ -62,6 +62,18 @@ const notebookSchema = v.object({
   sections: v.pipe(
     v.array(v.object({ id, label: labelSchema, cells: v.pipe(v.array(cellSchema), v.maxLength(mostCells)) })),
     v.maxLength(1000),
+  ),
+  wording: v.exactOptional(
+    v.pipe(
+      v.record(
+        v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
+        v.object({
+          template: v.pipe(v.string(), v.minLength(1), v.maxLength(longestWording)),
+          terms: v.picklist(['US', 'UK']),
+        }),
+      ),
+      v.maxEntries(mostWordings),
+    ),
   ),
 });
 

@@ -5,6 +5,7 @@ import { gone, inSections, shifted, withCell } from './places';
 import { sectionEdited } from './sections';
 import { sizeAdded, sizesTaken } from './sizes';
 import { entered, given, takenOver, withInput } from './values';
+import { reworded } from './wording';
 
 /** The notebook after an edit, or why it cannot be made. The notebook before stays as it was. */
 export function apply(notebook: Notebook, edit: Edit): Applied {
@@ -70,6 +71,8 @@ export function apply(notebook: Notebook, edit: Edit): Applied {
     }
     case 'set':
       return { notebook: { ...notebook, settings: { ...notebook.settings, ...edit.settings } } };
+    case 'reword':
+      return reworded(notebook, edit.key, edit.wording);
     case 'retitle':
       return { notebook: { ...notebook, title: edit.title.trim().slice(0, 200) || 'Untitled' } };
   }

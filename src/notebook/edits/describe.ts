@@ -49,6 +49,8 @@ export function describe(notebook: Notebook, edit: Edit): string {
       return `the new label of size ${edit.label}`;
     case 'set':
       return 'the change of settings';
+    case 'reword':
+      return 'the new wording';
     case 'retitle':
       return 'the new title';
   }

@@ -1,4 +1,4 @@
-import type { Cell, Entry, Notebook, Section, Settings, Size } from '../document';
+import type { Cell, Entry, Notebook, Section, Settings, Size, Wording } from '../document';
 
 /** One thing a person does to a notebook. */
 export type Edit =
@@ -31,6 +31,8 @@ export type Edit =
   | { do: 'take sizes'; sizes: readonly Size[] }
   | { do: 'set'; settings: Partial<Settings> }
   | { do: 'retitle'; title: string }
+  /** Puts a sentence of the written pattern in the person's words; `null` gives the notebook's own back. */
+  | { do: 'reword'; key: string; wording: Wording | null }
   /** Several edits as one, all or none: a pasted block, say. `what` is what undo calls it. */
   | { do: 'several'; edits: readonly Edit[]; what: string };
 
@@ -38,3 +40,6 @@ export type Applied = { readonly notebook: Notebook } | { readonly refused: stri
 
 export const mostSizes = 100;
 export const mostCells = 10_000;
+export const mostWordings = 2000;
+/** The most characters of a sentence in a person's words. */
+export const longestWording = 2000;

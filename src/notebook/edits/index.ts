@@ -1,3 +1,3 @@
 export { apply } from './apply';
 export { describe } from './describe';
-export { mostCells, mostSizes, type Applied, type Edit } from './edit';
+export { longestWording, mostCells, mostSizes, mostWordings, type Applied, type Edit } from './edit';

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Entry, Swatch, SwatchReading } from '../document';
+import { basicStitches, type Entry, type Swatch, type SwatchReading } from '../document';
 import { entrySchema, mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
 import { length, mass, plain, rowGauge, rows, stitchGauge, stitches, type Unit } from '../units';
@@ -215,6 +215,7 @@ export const swatch: Kind<Swatch> = {
   example: '14 stitches over 10 cm make a gauge of 1.4 stitches to the cm.',
   schema: v.object({
     worked: v.pipe(v.string(), v.maxLength(200)),
+    stitch: v.exactOptional(v.picklist([...basicStitches.crochet, ...basicStitches.knitting])),
     stitches: readings,
     rows: readings,
     asWorked: v.exactOptional(v.object({ stitches: reading, rows: reading })),

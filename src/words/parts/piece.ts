@@ -1,0 +1,120 @@
+import type { Size, Swatch } from '../../notebook';
+import { swatchNamed, workedStretches, type GatheredPiece } from '../gathered';
+import type { PatternPart } from '../pattern-document';
+import { fabricLine, PieceWriter } from '../piece-writer';
+import { startLines } from '../piece-start';
+import { shown, theirs, type Sentences } from '../sentence';
+import { counted } from '../size-list';
+import type { PatternSource } from '../source';
+import { acrossLines } from '../stretches/across';
+import { countedLines } from '../stretches/counted';
+import { endsLines } from '../stretches/ends';
+import { evenLines } from '../stretches/even';
+import { gatherLines } from '../stretches/gather';
+import type { StretchBySize } from '../stretches/stretch';
+import { taperLines } from '../stretches/taper';
+
+/** A piece from its first stitch to its last, in all sizes at once. */
+export function piecePart(
+  source: PatternSource,
+  piece: GatheredPiece,
+  sizes: readonly Size[],
+  sentences: Sentences,
+): PatternPart {
+  const { cell } = piece;
+  const writer = new PieceWriter(
+    sentences,
+    `piece ${cell.id}`,
+    source.notebook.settings.craft,
+    cell.worked,
+    sizes,
+  );
+  const stretches = stretchesBySize(source, piece);
+  let fabric: Swatch | undefined;
+  const say = (stretch: StretchBySize): void => {
+    if (stretch.swatch && stretch.swatch !== fabric) {
+      writer.paragraph(`${stretch.name} fabric`, fabric ? 'Change to {fabric}.' : 'In {fabric}.', {
+        fabric: theirs(fabricLine(stretch.swatch)),
+      });
+      fabric = stretch.swatch;
+    }
+  };
+  const [opening] = stretches;
+  if (opening) say(opening);
+  const done = startLines(source, writer, piece, stretches);
+  stretches.forEach((stretch, at) => {
+    if (stretch.sizes.every(({ counts }) => counts.length === 0) && !endsOnly(stretch)) return;
+    say(stretch);
+    if (stretch.label !== '') {
+      writer.blocks.push({
+        kind: 'heading',
+        key: `${writer.key} ${stretch.name} heading`,
+        text: shown(stretch.label),
+      });
+    }
+    stretchLines(writer, { ...stretch, done: at === 0 ? done : 0 });
+  });
+  finish(writer, piece);
+  if (cell.note) writer.paragraph('note', '{note}', { note: theirs(cell.note) });
+  return {
+    key: writer.key,
+    kind: 'piece',
+    cell: cell.id,
+    heading: shown(cell.label),
+    blocks: writer.blocks,
+  };
+}
+
+function endsOnly({ sizes }: StretchBySize): boolean {
+  const kind = sizes[0]!.stretch.kind;
+  return kind === 'leave' || kind === 'add';
+}
+
+function stretchesBySize(source: PatternSource, { cell, sizes }: GatheredPiece): StretchBySize[] {
+  const worked = sizes.map(workedStretches);
+  return cell.stretches.map(({ name, label, fabric }, at) => ({
+    name,
+    label,
+    swatch: swatchNamed(source, fabric),
+    sizes: worked.map((stretches) => stretches[at]!),
+    done: 0,
+  }));
+}
+
+function stretchLines(writer: PieceWriter, stretch: StretchBySize): void {
+  switch (stretch.sizes[0]!.stretch.kind) {
+    case 'even':
+      return evenLines(writer, stretch);
+    case 'taper':
+      return taperLines(writer, stretch);
+    case 'evenly':
+    case 'eachRepeat':
+      return acrossLines(writer, stretch);
+    case 'gather':
+      return gatherLines(writer, stretch);
+    case 'rows':
+      return countedLines(writer, stretch);
+    case 'leave':
+    case 'add':
+      return endsLines(writer, stretch);
+  }
+}
+
+function finish(writer: PieceWriter, { cell, sizes }: GatheredPiece): void {
+  const count = counted(
+    sizes.map(({ rows }) => rows.at(-1)!.count),
+    'st',
+  );
+  const knitting = writer.craft === 'knitting';
+  if (cell.ends === 'held') {
+    writer.line(
+      'end',
+      knitting
+        ? 'Do not bind off: keep the {count} on the needle.'
+        : 'Do not fasten off: keep the last {count} open.',
+      { count },
+    );
+  } else {
+    writer.line('end', knitting ? 'Bind off all {count}.' : 'Fasten off.', knitting ? { count } : {});
+  }
+}

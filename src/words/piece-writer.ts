@@ -1,0 +1,90 @@
+import type { Size, Swatch } from '../notebook';
+import type { PatternBlock } from './pattern-document';
+import { shown, theirs, type Sentences, type Slots } from './sentence';
+import { sizeList, type BySize } from './size-list';
+
+/** The blocks of one piece as they are written, with what every stretch has to know. */
+export class PieceWriter {
+  readonly blocks: PatternBlock[] = [];
+  readonly row: 'row' | 'round';
+  /** The ids of the sizes, in the order of the lists. */
+  readonly sizes: readonly string[];
+  readonly labels: readonly string[];
+
+  constructor(
+    readonly sentences: Sentences,
+    /** What the keys of its sentences begin with. */
+    readonly key: string,
+    readonly craft: 'crochet' | 'knitting',
+    readonly worked: 'flat' | 'round',
+    written: readonly Size[],
+  ) {
+    this.sizes = written.map(({ id }) => id);
+    this.labels = written.map(({ label }) => label);
+    this.row = worked === 'round' ? 'round' : 'row';
+  }
+
+  line(key: string, template: string, slots: Slots = {}): void {
+    this.blocks.push(this.sentences.line(`${this.key} ${key}`, template, slots));
+  }
+
+  paragraph(key: string, template: string, slots: Slots = {}): void {
+    this.blocks.push(this.sentences.paragraph(`${this.key} ${key}`, template, slots));
+  }
+
+  /**
+   * One line where all sizes can share it; otherwise a line for all, and below it a line for each group of sizes.
+   *
+   * @param together what is written where all can share it
+   * @param apart the line above the others
+   * @param each what a group of sizes does, as text
+   */
+  byGroups(
+    key: string,
+    groups: readonly (readonly number[])[],
+    together: () => void,
+    apart: () => void,
+    each: (places: readonly number[]) => string,
+  ): void {
+    if (groups.length <= 1) {
+      together();
+      return;
+    }
+    apart();
+    for (const places of groups) {
+      this.line(`${key} in ${this.sizes[places[0]!]!}`, '{sizes}: {work}.', {
+        sizes: theirs(this.who(places)),
+        work: each(places),
+      });
+    }
+  }
+
+  /** "Size XS", "Sizes S (M, L)". */
+  who(places: readonly number[]): string {
+    const [first, ...rest] = places.map((place) => shown(this.labels[place]!));
+    return rest.length === 0 ? `Size ${first!}` : `Sizes ${first!} (${rest.join(', ')})`;
+  }
+
+  /** "Next row (RS)", the side only where it is the same in every size. */
+  next(sides: BySize<'RS' | 'WS' | 'round'>): string {
+    const [side] = sides.filter((one) => one !== null);
+    const known = sides.every((one) => one === null || one === side) && side && side !== 'round';
+    return `Next ${this.row}${known ? ` (${side})` : ''}`;
+  }
+}
+
+/** "[64 (68, 72) sts]", without its square brackets. */
+export function stitchCount(counts: BySize<number>): string {
+  const one = counts.every((count) => count === null || count === 1);
+  return `${sizeList(counts)} ${one ? 'st' : 'sts'}`;
+}
+
+/** The values of some sizes, in their order. */
+export function at<T>(values: BySize<T>, places: readonly number[]): BySize<T> {
+  return places.map((place) => values[place] ?? null);
+}
+
+/** How a swatch was worked, and what it is called. */
+export function fabricLine(swatch: Swatch): string {
+  return swatch.worked.trim() === '' ? swatch.label : `${swatch.label} (${swatch.worked})`;
+}
