@@ -37,6 +37,14 @@ const cellSchema = v.pipe(
   }),
 );
 
+const adaptedSchema = v.object({
+  text: v.pipe(v.string(), v.maxLength(200_000)),
+  beside: v.pipe(
+    v.array(v.object({ label: labelSchema, group: labelSchema, printed: id, mine: id })),
+    v.maxLength(mostCells),
+  ),
+});
+
 const notebookSchema = v.object({
   title: labelSchema,
   settings: v.object({
@@ -63,6 +71,7 @@ const notebookSchema = v.object({
     v.array(v.object({ id, label: labelSchema, cells: v.pipe(v.array(cellSchema), v.maxLength(mostCells)) })),
     v.maxLength(1000),
   ),
+  adapts: v.exactOptional(adaptedSchema),
   wording: v.exactOptional(
     v.pipe(
       v.record(

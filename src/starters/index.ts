@@ -1,4 +1,5 @@
 import type { Notebook } from '../notebook';
+import { adaptedPullover } from './adapted';
 import { blank } from './blank';
 import { hatCrown } from './hat-crown';
 import { jacket } from './jacket';
@@ -7,6 +8,8 @@ import { singleSleeve } from './single-sleeve';
 export interface Starter {
   readonly label: string;
   readonly about: string;
+  /** The view it begins in, where that is not the leaf. */
+  readonly view?: string;
   make(): Notebook;
 }
 
@@ -31,10 +34,17 @@ export const starters: readonly Starter[] = [
     make: hatCrown,
   },
   {
+    label: 'A pattern to adapt',
+    about:
+      'An invented pullover in nine sizes, pasted as it is printed, with a swatch and a body that are none of its sizes: read, doubted, fitted again.',
+    view: 'adapt',
+    make: adaptedPullover,
+  },
+  {
     label: 'Blank',
     about: 'One size and an empty section: begin with a swatch of your own.',
     make: blank,
   },
 ];
 
-export { blank, hatCrown, jacket, singleSleeve };
+export { adaptedPullover, blank, hatCrown, jacket, singleSleeve };

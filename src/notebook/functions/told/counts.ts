@@ -61,8 +61,8 @@ export const counts: ToldOf<typeof listed> = {
   },
   STATED: {
     about:
-      'The number a printed size list has for a size. A number below 0 stands for a dash: the pattern has none for that size.',
-    example: 'STS(STATED(2; 98; 106; 114))',
+      'The number a printed size list has for a size; a number below 0 stands for a dash, where the pattern has none.',
+    example: 'STATED(2; 98; 106; 114)',
   },
   NEARESTSIZE: {
     about: 'Which size of a printed size list comes nearest to a wanted number: 1 for the first.',
