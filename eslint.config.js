@@ -29,6 +29,24 @@ const directions = rooms.map((room) => {
   return { files: [`src/${room}/**`], rules: { 'no-restricted-imports': ['error', { patterns }] } };
 });
 
+/** What counts a text again must know nothing of what wrote it. */
+const byItself = {
+  files: ['src/words/recount/**'],
+  rules: {
+    'no-restricted-imports': [
+      'error',
+      {
+        patterns: [
+          {
+            regex: '^(?!\\./)',
+            message: 'recount/ reads a text by itself: it imports nothing but its own files.',
+          },
+        ],
+      },
+    ],
+  },
+};
+
 export default ts.config(
   { ignores: ['dist/', 'node_modules/', 'reports/'] },
   js.configs.recommended,
@@ -52,4 +70,5 @@ export default ts.config(
   },
   { files: ['tests/bench/**'], rules: { 'no-console': 'off' } },
   ...directions,
+  byItself,
 );

@@ -75,7 +75,7 @@ const notebookSchema = v.object({
   wording: v.exactOptional(
     v.pipe(
       v.record(
-        v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
+        v.pipe(v.string(), v.minLength(1), v.maxLength(300)),
         v.object({
           template: v.pipe(v.string(), v.minLength(1), v.maxLength(longestWording)),
           terms: v.picklist(['US', 'UK']),

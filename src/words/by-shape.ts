@@ -1,10 +1,11 @@
 import type { BySize } from './size-list';
 
 /**
- * Sizes put together by the shape of what they do. A size that does nothing goes with the first group, where its
- * numbers are dashes.
+ * Sizes put together by the shape of what they do. A size that does nothing goes with the others where there is one
+ * group, and its numbers are dashes there; where there are several, it is in none.
  *
- * @example byShape(['a', 'b', null, 'a']) // [[0, 2, 3], [1]]
+ * @example byShape(['a', null, 'a'])      // [[0, 1, 2]]
+ * @example byShape(['a', 'b', null, 'a']) // [[0, 3], [1]]
  */
 export function byShape(shapes: BySize<string>): number[][] {
   const groups = new Map<string, number[]>();
@@ -15,11 +16,5 @@ export function byShape(shapes: BySize<string>): number[][] {
     else groups.set(shape, [place]);
   });
   const list = [...groups.values()];
-  const [first] = list;
-  if (!first) return [];
-  shapes.forEach((shape, place) => {
-    if (shape === null) first.push(place);
-  });
-  first.sort((a, b) => a - b);
-  return list;
+  return list.length === 1 ? [shapes.map((_shape, place) => place)] : list;
 }

@@ -74,6 +74,13 @@ export function gathered(source: PatternSource): Gathered {
     });
     return false;
   });
+  const labels = written.map(({ label }) => label);
+  const twice = labels.find((label, at) => labels.indexOf(label) !== at);
+  if (twice !== undefined) {
+    notes.push({
+      text: `Several sizes are labelled ${twice}: give each a label of its own, or nobody can tell which line is theirs.`,
+    });
+  }
   const kept = notebook.sizes.flatMap((size, at) => (written.includes(size) ? [at] : []));
   return {
     sizes: written,

@@ -26,7 +26,7 @@ export function inBlocks(groups: readonly Group[]): Block[] {
     return groups.map((group) => ({ groups: [group], times: group.times ?? 1 }));
   }
   const each = groups.flatMap((group) => new Array<number>(group.times ?? 1).fill(kindOf(group)));
-  return gapBlocks(each).map((block) => ({
+  return gapBlocks(each, 'alike').map((block) => ({
     groups: block.gaps.map((kind) => kinds[kind]!),
     times: block.times,
   }));
@@ -43,7 +43,7 @@ export function shapeOfBlocks(blocks: readonly Block[]): string {
 }
 
 /**
- * "(pick up 3, skip 1) 10 times, pick up 4, skip 1"; where row ends take more than one, "2 in the next row end".
+ * "(pick up 3, skip 1) 10 times, pick up 4, skip 1"; where no row end is skipped, "2 in the next row end".
  *
  * @example groupWords([[{ groups: [{ pick: 3, skip: 1 }], times: 10 }]]) // '*pick up 3, skip 1; rep from * 9 more times'
  */
@@ -56,13 +56,18 @@ export function groupWords(lists: BySize<readonly Block[]>): string {
           const of = (value: (group: Group) => number): string =>
             sizeList(lists.map((list) => list && value(list[at]!.groups[i]!)));
           const [pick, skip] = [of((one) => one.pick), of((one) => one.skip)];
-          if (group.skip === 0) return `pick up ${pick} in the next row end`;
+          if (group.skip === 0) return `${pick} in the next row end`;
           if (group.skip > 1) return `skip ${skip}, pick up ${pick}`;
           return `pick up ${pick}, skip ${skip}`;
         })
         .join(', ');
       const often = lists.map((list) => list && list[at]!.times);
       if (block.times === 1) return inside;
+      const only = block.groups.length === 1 && block.groups[0]!.skip === 0;
+      if (only) {
+        const pick = sizeList(lists.map((list) => list && list[at]!.groups[0]!.pick));
+        return `${pick} in each of the next ${sizeList(often)} row ends`;
+      }
       if (first.length === 1) {
         return `*${inside}; rep from * ${moreTimes(often.map((many) => many && many - 1))}`;
       }

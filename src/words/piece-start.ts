@@ -224,7 +224,7 @@ export function edgeLines(source: PatternSource, writer: PieceWriter, cell: Pick
   const number = (key: string): BySize<number> =>
     writer.sizes.map((size) => source.number(size, cell.id, key) ?? null);
   for (const part of cell.edge) {
-    const share = number(`${part.name}.share`);
+    const share = number(`${part.name}.share`).map((count) => count || null);
     const own = (field: string): BySize<number> => number(`${part.name}.${field}`);
     if (share.every((count) => !count)) continue;
     const sts = counted(share, 'st');

@@ -23,12 +23,14 @@ const mostBlocks = 3;
  * so many shorter ones: by then no gap differs from another by more than one stitch, and a row of them in their exact
  * order would be a list that nobody follows.
  *
+ * @param first whether the first gap is half a gap before the others, and stays where it is
  * @example gapBlocks([6, 6, 6, 7]) // [{ gaps: [6], times: 3 }, { gaps: [7], times: 1 }]
  */
-export function gapBlocks(gaps: readonly number[]): GapBlock[] {
+export function gapBlocks(gaps: readonly number[], first: 'apart' | 'alike' = 'apart'): GapBlock[] {
   const exact = gaps.length <= 2000 ? fewestBlocks(gaps) : undefined;
   if (exact && exact.length <= mostBlocks) return exact;
-  return inOrder(gaps);
+  if (first === 'alike') return inOrder(gaps);
+  return [{ gaps: gaps.slice(0, 1), times: 1 }, ...inOrder(gaps.slice(1))];
 }
 
 /** The shortest way to write a list as blocks that repeat, of up to three gaps each. */
@@ -57,23 +59,21 @@ function fewestBlocks(gaps: readonly number[]): GapBlock[] {
   return blocks;
 }
 
-/** The first gap, which may be half a one, and then the rest put in order. */
-function inOrder([first = 0, ...rest]: readonly number[]): GapBlock[] {
-  const values = [...new Set(rest)].sort((a, b) => a - b);
-  const counts = new Map(values.map((value) => [value, rest.filter((gap) => gap === value).length]));
-  const [rare = first, common = rare] = values.toSorted((a, b) => counts.get(a)! - counts.get(b)!);
-  const rares = counts.get(rare) ?? 0;
-  const commons = rest.length - rares;
-  const each = Math.floor(commons / Math.max(rares, 1));
-  const start: GapBlock = { gaps: [first], times: 1 };
-  const block = (gap: number, many: number): GapBlock[] => (many > 0 ? [{ gaps: [gap], times: many }] : []);
-  if (values.length > 2) return [start, ...values.flatMap((value) => block(value, counts.get(value)!))];
+/** Gaps of two kinds put in order: each of the rarer among so many of the others, what is left over at the end. */
+function inOrder(gaps: readonly number[]): GapBlock[] {
+  const counts = new Map<number, number>();
+  for (const gap of gaps) counts.set(gap, (counts.get(gap) ?? 0) + 1);
+  const [rare, common, ...more] = [...counts].sort((a, b) => a[1] - b[1]);
+  const block = ([gap, many]: readonly [number, number]): GapBlock[] =>
+    many > 0 ? [{ gaps: [gap], times: many }] : [];
+  if (!rare || !common || more.length > 0) return [...counts].flatMap(block);
+  const [each, left] = [Math.floor(common[1] / rare[1]), common[1] % rare[1]];
   if (each <= 2) {
-    const together = [rare, ...new Array<number>(each).fill(common)];
-    return [start, { gaps: together, times: rares }, ...block(common, commons - rares * each)];
+    const together = [rare[0], ...new Array<number>(each).fill(common[0])];
+    return [{ gaps: together, times: rare[1] }, ...block([common[0], left])];
   }
-  const before = Math.ceil(commons / 2);
-  return [start, ...block(common, before), ...block(rare, rares), ...block(common, commons - before)];
+  const before = Math.ceil(common[1] / 2);
+  return [...block([common[0], before]), ...block(rare), ...block([common[0], common[1] - before])];
 }
 
 /** What sizes must agree in to be written in one phrase. */

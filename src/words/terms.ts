@@ -45,7 +45,8 @@ function withCapitals(list: readonly (readonly [string, string])[]): [string, st
 }
 
 function translator(list: readonly (readonly [string, string])[]): (text: string) => string {
-  const table = new Map(withCapitals(list).filter(([from, to]) => from !== to));
+  // Where two terms become one, the way back is to the first of them.
+  const table = new Map(withCapitals(list).toReversed());
   // Longest first, so that "half double crochet" is one term and not a word before another.
   const terms = [...table.keys()].sort((a, b) => b.length - a.length);
   const pattern = new RegExp(`(?<![\\p{L}\\p{N}])(?:${terms.join('|')})(?![\\p{L}\\p{N}])`, 'gu');

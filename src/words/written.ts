@@ -23,3 +23,23 @@ export function numbersIn(settings: Pick<Settings, 'decimal'>, values: BySize<nu
     ),
   );
 }
+
+const cmPerYard = 91.44;
+
+/**
+ * Long lengths by size, of yarn or ribbon: metres, or yards where the notebook is in inches.
+ *
+ * @example yarnLengthIn({ length: 'cm', decimal: '.' }, [11500]) // '115 m'
+ */
+export function yarnLengthIn(
+  settings: Pick<Settings, 'length' | 'decimal'>,
+  cm: BySize<number>,
+  places = 0,
+): string {
+  const [per, unit] = settings.length === 'cm' ? [100, 'm'] : [cmPerYard, 'yd'];
+  return `${numbersIn(
+    settings,
+    cm.map((value) => (value === null ? null : value / per)),
+    places,
+  )} ${unit}`;
+}

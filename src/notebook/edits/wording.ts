@@ -15,7 +15,7 @@ export function reworded(notebook: Notebook, key: string, wording: Wording | nul
   if (template.length > longestWording) {
     return { refused: `A sentence has at most ${longestWording} characters: make it shorter.` };
   }
-  if (key === '' || key.length > 200) return { refused: 'That sentence is no longer in the pattern.' };
+  if (key === '' || key.length > 300) return { refused: 'That sentence is no longer in the pattern.' };
   if (Object.keys(others).length >= mostWordings) {
     return { refused: `At most ${mostWordings} sentences can have words of your own.` };
   }

@@ -24,17 +24,24 @@ export function gaugePart(source: PatternSource, found: Gathered, sentences: Sen
   const lines = swatchesUsed(source, found).flatMap((swatch): Sentence[] => {
     const [sts, rows] = (['sts', 'rows'] as const).map((key) => source.number(size, swatch.id, key));
     if (sts === undefined || rows === undefined) return [];
+    const worked = swatch.worked.trim();
     const write = (perCm: number): string => writeGauge(perCm, settings.gaugeOver, settings);
     const unit = (perCm: number, noun: string): string =>
       write(perCm) === '1' ? counted([1], noun) : `${write(perCm)} ${noun}s`;
     return [
-      sentences.paragraph(`gauge ${swatch.id}`, '{fabric}: {stitches} and {rows} to {over}{worked}.', {
-        fabric: theirs(swatch.label),
-        stitches: unit(sts, 'st'),
-        rows: unit(rows, 'row'),
-        over: settings.gaugeOver,
-        worked: theirs(swatch.worked.trim() === '' ? '' : `, ${swatch.worked}`),
-      }),
+      sentences.paragraph(
+        `gauge ${swatch.id}`,
+        worked === ''
+          ? '{fabric}: {stitches} and {rows} to {over}.'
+          : '{fabric}: {stitches} and {rows} to {over} ({worked}).',
+        {
+          fabric: theirs(swatch.label),
+          stitches: unit(sts, 'st'),
+          rows: unit(rows, 'row'),
+          over: settings.gaugeOver,
+          ...(worked === '' ? {} : { worked: theirs(worked) }),
+        },
+      ),
     ];
   });
   return {

@@ -33,7 +33,7 @@ export function piecePart(
   let fabric: Swatch | undefined;
   const say = (stretch: StretchBySize): void => {
     if (stretch.swatch && stretch.swatch !== fabric) {
-      writer.paragraph(`${stretch.name} fabric`, fabric ? 'Change to {fabric}.' : 'In {fabric}.', {
+      writer.paragraph(`${stretch.name} fabric`, fabric ? 'Change to {fabric}.' : 'Work in {fabric}.', {
         fabric: theirs(fabricLine(stretch.swatch)),
       });
       fabric = stretch.swatch;

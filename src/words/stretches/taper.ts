@@ -61,8 +61,10 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
     return form && form.kind !== 'named' ? { ...taper, form } : null;
   });
   const ends = endsOf(stretch);
-  const groups = groupsOf(writer, told, edge);
-  const count = stitchCount(ends);
+  const shapes = groupsOf(writer, told, edge);
+  const plain = tapers.flatMap(({ over, rows }, place) => (rows.length === 0 && over > 0 ? [place] : []));
+  const groups = shapes.length > 1 && plain.length > 0 ? [...shapes, plain] : shapes;
+  const count = stitchCount(ends.map((end, place) => (tapers[place]!.over > 0 ? end : null)));
   const parts = (places: readonly number[]) => {
     const own = at(told, places);
     return {
@@ -70,7 +72,7 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
         tapers.map(({ over }, place) => (told[place] ? told[place].form.lead : over)),
         places,
       ).map((rows) => rows || null),
-      shaping: shapingOf(writer, own, edge),
+      shaping: own.every((one) => one === null) ? '' : shapingOf(writer, own, edge),
       tail: own.map((one) => (one && one.form.tail) || null),
     };
   };
@@ -91,7 +93,7 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
     () =>
       writer.line(stretch.name, 'Shape the next {rows} as follows for your size [{count}].', {
         rows: counted(
-          tapers.map(({ over }) => over),
+          tapers.map(({ over }) => over || null),
           writer.row,
         ),
         count,
@@ -120,7 +122,7 @@ function firstRound(writer: PieceWriter, stretch: StretchBySize, told: BySize<To
   });
   const words = wordsFor(writer.craft, stretch.swatch?.stitch, 'round');
   const fits = plans.every((plan) => !plan || (Number.isInteger(plan.gaps[0]) && plan.gaps[0]! > 1));
-  if (!fits || told.every((one) => !one || one.rows.length < 2)) return;
+  if (!fits || told.some((one) => !one || one.rows.length < 2)) return;
   writer.line(
     `${stretch.name} first ${some.way}`,
     some.way === 'dec'
@@ -185,14 +187,14 @@ function namedRows(
     );
     return `${shapingWords(some.way, each, where)} ${on} ${rowNames(some.rows, writer.row)}`;
   };
-  // Sizes that shape nowhere would go with the first group; here they have no row to name.
-  const even = tapers.flatMap(({ rows }, place) => (rows.length === 0 ? [place] : []));
+  // Sizes that shape nowhere have no row to name.
+  const even = tapers.flatMap(({ rows, over }, place) => (rows.length === 0 && over > 0 ? [place] : []));
   const groups = byShape(shapes).map((places) => places.filter((place) => shapes[place] !== null));
   const over = counted(
     tapers.map((taper) => taper.over || null),
     writer.row,
   );
-  const count = stitchCount(endsOf(stretch));
+  const count = stitchCount(endsOf(stretch).map((end, place) => (tapers[place]!.over > 0 ? end : null)));
   writer.byGroups(
     `${stretch.name} rows`,
     even.length > 0 ? [...groups, even] : groups,
@@ -205,8 +207,8 @@ function namedRows(
     () =>
       writer.line(
         `${stretch.name} rows`,
-        'Work {rows}, shaping as follows for your size; the numbers count these {row}s [{count}].',
-        { rows: over, row: writer.row, count },
+        'Work {rows}, shaping as follows for your size; the numbers count these {row} [{count}].',
+        { rows: over, row: `${writer.row}s`, count },
       ),
     (places) => (shapes[places[0]!] === null ? 'work even' : text(places)),
   );

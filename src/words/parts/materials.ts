@@ -1,0 +1,112 @@
+import { allCells, type NotionsCell, type YarnCell } from '../../notebook';
+import type { Gathered } from '../gathered';
+import type { PatternPart, Sentence } from '../pattern-document';
+import { shown, theirs, type Sentences } from '../sentence';
+import { listed, sizeList, type BySize } from '../size-list';
+import { swatchNamed } from '../gathered';
+import type { PatternSource } from '../source';
+import { lengthIn, numbersIn, yarnLengthIn } from '../written';
+import { swatchesUsed } from './gauge';
+
+/** Yarn, hooks or needles, and notions. */
+export function materialsPart(source: PatternSource, found: Gathered, sentences: Sentences): PatternPart {
+  const cells = allCells(source.notebook);
+  const items = [
+    ...cells.flatMap((cell) => (cell.kind === 'yarn' ? yarnLines(source, found, sentences, cell) : [])),
+    ...toolLines(source, found, sentences),
+    ...cells.flatMap((cell) => (cell.kind === 'notions' ? notionLines(source, found, sentences, cell) : [])),
+  ];
+  return {
+    key: 'materials',
+    kind: 'materials',
+    heading: 'Materials',
+    blocks: [{ kind: 'list', key: 'materials list', items }],
+  };
+}
+
+function yarnLines(source: PatternSource, found: Gathered, sentences: Sentences, cell: YarnCell): Sentence[] {
+  const { settings } = source.notebook;
+  const of = (key: string): BySize<number> =>
+    found.sizes.map(({ id }) => source.number(id, cell.id, key) ?? null);
+  const grams = of('grams');
+  if (grams.every((amount) => amount === null)) return [];
+  const balls = of('balls');
+  const lengths = of('length');
+  const fabrics = [...new Set(cell.uses.map(({ fabric }) => swatchNamed(source, fabric)?.label ?? fabric))];
+  const first = sentences.paragraph(`yarn ${cell.id}`, '{yarn}: about {grams} g{length}, for {fabrics}.', {
+    yarn: theirs(cell.label),
+    grams: numbersIn(settings, grams),
+    length: lengths.some((length) => length !== null) ? `, ${yarnLengthIn(settings, lengths)}` : '',
+    fabrics: theirs(listed(fabrics.map(shown))),
+  });
+  const reserve = shareOf(of('reserve'));
+  const ballGrams = of('ballGrams');
+  if (balls.every((count) => count === null)) return [first];
+  return [
+    first,
+    sentences.paragraph(
+      `yarn ${cell.id} balls`,
+      'That is {balls} of {weight} g, with {reserve} % in reserve; an estimate from weighed swatches.',
+      {
+        balls: ballsOf(balls),
+        weight: numbersIn(settings, ballGrams, 1),
+        reserve: numbersIn(settings, reserve, 1),
+      },
+    ),
+  ];
+}
+
+const shareOf = (values: BySize<number>): BySize<number> =>
+  values.map((value) => (value === null ? null : value * 100));
+
+function ballsOf(balls: BySize<number>): string {
+  const list = sizeList(balls);
+  return list === '1' ? '1 ball' : `${list} balls`;
+}
+
+/** A line for each hook or pair of needles, with the fabrics that are worked on it. */
+function toolLines(source: PatternSource, found: Gathered, sentences: Sentences): Sentence[] {
+  const tools = new Map<string, string[]>();
+  for (const swatch of swatchesUsed(source, found)) {
+    const tool = swatch.worked.trim();
+    if (tool !== '') tools.set(tool, [...(tools.get(tool) ?? []), swatch.label]);
+  }
+  return [...tools].map(([tool, fabrics], at) =>
+    sentences.paragraph(`tool ${at + 1}`, '{tool}, for {fabrics}, or the size that gives the gauge.', {
+      tool: theirs(tool),
+      fabrics: theirs(listed(fabrics.map(shown))),
+    }),
+  );
+}
+
+function notionLines(
+  source: PatternSource,
+  found: Gathered,
+  sentences: Sentences,
+  cell: NotionsCell,
+): Sentence[] {
+  const { settings } = source.notebook;
+  const of = (key: string): BySize<number> =>
+    found.sizes.map(({ id }) => source.number(id, cell.id, key) ?? null);
+  const pieces = of('pieces');
+  if (pieces.every((count) => count === null)) return [];
+  const each = of('each');
+  const lengths = of('length');
+  const some = (values: BySize<number>): boolean => values.some((value) => value !== null && value > 0);
+  if (!some(each)) {
+    return [
+      sentences.paragraph(`notions ${cell.id}`, '{notions}: {pieces}.', {
+        notions: theirs(cell.label),
+        pieces: sizeList(pieces),
+      }),
+    ];
+  }
+  return [
+    sentences.paragraph(`notions ${cell.id}`, '{notions}: {pieces} of {each} each, {length} in all.', {
+      notions: theirs(cell.label),
+      pieces: sizeList(pieces),
+      each: lengthIn(settings, each),
+      length: yarnLengthIn(settings, lengths, 1),
+    }),
+  ];
+}

@@ -1,0 +1,84 @@
+import { allCells, namesIn, nameTable, sameName, writeLength, type EaseCell } from '../../notebook';
+import type { Gathered, WorkedPlan } from '../gathered';
+import type { PatternPart } from '../pattern-document';
+import { shown, type Sentences } from '../sentence';
+import { notInSize } from '../size-list';
+import type { PatternSource } from '../source';
+
+/** What the garment is made to fit and what it measures, by size; and where its schematic stands. */
+export function measurementsPart(
+  source: PatternSource,
+  found: Gathered,
+  sentences: Sentences,
+): PatternPart | undefined {
+  const { length, decimal } = source.notebook.settings;
+  const write = (cm: number | undefined): string =>
+    cm === undefined ? notInSize : writeLength(cm, { unit: length, decimal, trailingZero: false });
+  const eases = allCells(source.notebook).filter((cell): cell is EaseCell => cell.kind === 'ease');
+  const row = (label: string, of: (size: string, place: number) => number | undefined): string[] => [
+    label,
+    ...found.sizes.map(({ id }, place) => write(of(id, place))),
+  ];
+  const rows: string[][] = [
+    ...eases.map((cell) =>
+      row(`To fit: ${lower(shown(bodyLabel(source, cell)))}`, (size) => source.number(size, cell.id, 'body')),
+    ),
+    ...eases.map((cell) => row(shown(cell.label), (size) => source.number(size, cell.id, 'finished'))),
+    ...found.pieces.flatMap(({ cell, sizes }) => {
+      const label = shown(cell.label);
+      const round = cell.worked === 'round';
+      const width = (worked: WorkedPlan | undefined, of: 'start' | 'end'): number | undefined => {
+        const rows = worked?.rows;
+        return of === 'start' ? rows?.[0]?.width : rows?.at(-1)?.width;
+      };
+      const across = round ? 'round' : 'width';
+      const start = row(`${label}, ${across} at the start`, (_size, place) => width(sizes[place], 'start'));
+      const end = row(`${label}, ${across} at the end`, (_size, place) => width(sizes[place], 'end'));
+      const same = start.every((value, column) => column === 0 || value === end[column]);
+      return [
+        ...(same ? [[`${label}, ${across}`, ...start.slice(1)]] : [start, end]),
+        row(`${label}, length`, (_size, place) =>
+          sizes[place]?.rows.reduce((sum, one) => sum + one.height, 0),
+        ),
+      ];
+    }),
+  ];
+  if (found.pieces.length === 0 && rows.length === 0) return undefined;
+  return {
+    key: 'measurements',
+    kind: 'measurements',
+    heading: 'Finished measurements',
+    blocks: [
+      sentences.paragraph('measurements sizes', 'Numbers stand for the sizes in this order: {sizes}.', {
+        sizes: { theirs: sizesLine(found.sizes.map((size) => shown(size.label))) },
+      }),
+      {
+        kind: 'table',
+        key: 'measurements table',
+        caption: length === 'cm' ? 'In centimetres' : 'In inches',
+        head: ['', ...found.sizes.map(({ label }) => shown(label))],
+        rows: rows.filter(([, ...values]) => values.some((value) => value !== notInSize)),
+      },
+      { kind: 'picture slot', key: 'schematic', picture: 'schematic', caption: 'Schematic' },
+    ],
+  };
+}
+
+/** "XS (S, M)" */
+export function sizesLine(labels: readonly string[]): string {
+  const [first = '', ...rest] = labels;
+  return rest.length === 0 ? first : `${first} (${rest.join(', ')})`;
+}
+
+/** What the body measure of an ease is called: the cell its formula names, or the cell of the ease itself. */
+function bodyLabel(source: PatternSource, cell: EaseCell): string {
+  if ('formula' in cell.body) {
+    const [name] = namesIn(cell.body.formula);
+    const named = name === undefined ? undefined : nameTable(source.notebook).get(sameName(name));
+    if (named) return named.label;
+  }
+  return cell.label;
+}
+
+const lower = (label: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;

@@ -1,0 +1,155 @@
+// @vitest-environment happy-dom
+import { describe, expect, it } from 'vitest';
+import { html, markdown, patternOf, plainText, prove, type PatternSource } from '../../src/words';
+import { escaped } from '../../src/words/markdown';
+import { usualSettings, type Notebook } from '../../src/notebook';
+import { value } from '../../src/starters/cells';
+
+const fabric = { stitches: 1.4, rows: 1.2 };
+
+/** A square in two sizes under labels of somebody's own. */
+function labelled(label: string, sizes: readonly string[] = ['S', 'M']): PatternSource {
+  const notebook: Notebook = {
+    title: label,
+    settings: usualSettings,
+    sizes: sizes.map((size, at) => ({ id: `s${at}`, label: size })),
+    sections: [
+      {
+        id: 'all',
+        label,
+        cells: [
+          { kind: 'swatch', id: 'fabric', name: 'fabric', label, worked: label, stitches: [], rows: [] },
+          {
+            kind: 'piece',
+            id: 'square',
+            name: 'square',
+            label,
+            note: label,
+            worked: 'flat',
+            start: value(20),
+            stretches: [{ kind: 'even', name: 'all', label, fabric: 'fabric', rows: value(9) }],
+            ends: 'bound off',
+          },
+        ],
+      },
+    ],
+  };
+  return {
+    notebook,
+    number: () => undefined,
+    truth: () => undefined,
+    trouble: () => undefined,
+    plan: () => ({
+      name: '',
+      worked: 'flat',
+      start: 20,
+      stretches: [{ kind: 'even', fabric, rows: 9 }],
+      ends: 'bound off',
+    }),
+  };
+}
+
+describe('a pattern leaves as text', () => {
+  const source = labelled('Square');
+  const document = patternOf(source);
+  const proof = prove(document, source);
+
+  it('with its proof stated under it', () => {
+    for (const text of [
+      plainText(document, { proof }),
+      markdown(document, { proof }),
+      html(document, { proof }),
+    ]) {
+      expect(text).toContain('Counted again from these words alone, row by row, in every size.');
+    }
+    const broken = {
+      proven: false as const,
+      where: [{ cell: 'square', piece: 'Square', size: 'S', problem: '' }],
+    };
+    expect(plainText(document, { proof: broken })).toContain(
+      'Not proven: counted again from these words, it does not come out in Square.',
+    );
+  });
+
+  it('with the pictures inside, where there are any', () => {
+    const svg = '<svg xmlns="http://www.w3.org/2000/svg"></svg>';
+    expect(html(document, { pictures: { schematic: svg } })).toContain(svg);
+    expect(html(document)).not.toContain('<figure>');
+  });
+
+  it('sizes stand over their columns', () => {
+    const lines = plainText(document).split('\n');
+    const head = lines.find((line) => /^\s+S\s+M$/.test(line))!;
+    const row = lines.find((line) => line.startsWith('Square, length'))!;
+    expect(head.length).toBe(row.length);
+  });
+});
+
+describe('whatever a label holds comes out as text', () => {
+  const hostile = [
+    '<img src=x onerror=alert(1)>',
+    '"quoted" & \'single\' <b>',
+    '[a link](javascript:alert(1)) ![x](y)',
+    '# Heading | column | **bold** _em_ `code`',
+    '[x]: https://example.org',
+    'https://example.org www.example.org me@example.org',
+    'line\nbreak\r\n- list\t\u2028again',
+    '{rows} {__proto__}',
+    '-->]]></style></title></svg>',
+  ];
+
+  it.each(hostile)('%s', (label) => {
+    const source = labelled(label, [label, 'M']);
+    const document = patternOf(source);
+    expect(prove(document, source)).toEqual({ proven: true });
+    const page = html(document);
+    const bodyless = page.replace(/<style>[\s\S]*?<\/style>/u, '');
+    const tags = new Set(
+      [...bodyless.matchAll(/<\/?([a-z][a-z0-9]*)/giu)].map((found) => found[1]!.toLowerCase()),
+    );
+    const ours =
+      'html head meta title style body h1 h2 h3 p strong section ul li div table caption thead tr th td tbody'.split(
+        ' ',
+      );
+    expect([...tags].filter((tag) => !ours.includes(tag))).toEqual([]);
+    expect(bodyless).not.toMatch(/<[^>]*\son\w+=/iu);
+    const read = new DOMParser().parseFromString(page, 'text/html');
+    expect(read.querySelector('h1')!.textContent).toBe(document.title);
+    expect(plainText(document).split('\n')[0]).toBe(document.title);
+  });
+
+  it.each([
+    ['*sc 6, sc2tog; rep from * around', '\\*sc 6, sc2tog; rep from \\* around'],
+    ['[64 (68) sts]', '\\[64 (68) sts]'],
+    ['# not a heading', '\\# not a heading'],
+    ['1. not a list', '1\\. not a list'],
+    ['- not a list', '\\- not a list'],
+    ['a | b', 'a \\| b'],
+    ['<b>', '\\<b\\>'],
+    ['[a](b)', '\\[a\\](b)'],
+    ['see [a](b)', 'see [a\\](b)'],
+    ['&amp;', '&amp;amp;'],
+    ['http://x', 'http\\://x'],
+  ])('Markdown of %s is %s', (text, written) => {
+    expect(escaped(text)).toBe(written);
+  });
+
+  it('a label that runs from right to left keeps what stands beside it in its place', () => {
+    const document = patternOf(labelled('שרוול (2)'));
+    const [part] = document.parts.filter(({ kind }) => kind === 'piece');
+    expect(part!.heading).toBe('\u2068שרוול (2)\u2069');
+    expect(prove(patternOf(labelled('x', ['שרוול', 'M'])), labelled('x', ['שרוול', 'M']))).toEqual({
+      proven: true,
+    });
+  });
+
+  it('marks that turn the writing round are taken out of a label', () => {
+    const document = patternOf(labelled('Sleeve \u202Ereversed\u2066'));
+    expect(document.title).toBe('Sleeve reversed');
+  });
+
+  it('a label of 200 characters stays whole', () => {
+    const long = 'Wide '.repeat(40).trim();
+    expect(plainText(patternOf(labelled(long)))).toContain(long);
+  });
+});

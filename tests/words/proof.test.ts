@@ -1,0 +1,89 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { starters } from '../../src/starters';
+import { linesOf, patternOf, prove, sentencesOf, type PatternDocument } from '../../src/words';
+import { randomGarment } from './random-garment';
+import { badGrammar } from './grammar';
+import { sourceOf } from './source-of';
+
+describe('the text of a pattern recounts to its rows', () => {
+  it.each(starters.map((starter) => [starter.label, starter.make()] as const))(
+    'in every size of %s',
+    async (_label, notebook) => {
+      for (const terms of ['US', 'UK'] as const) {
+        const source = await sourceOf({ ...notebook, settings: { ...notebook.settings, terms } });
+        expect(prove(patternOf(source), source)).toEqual({ proven: true });
+      }
+    },
+  );
+
+  it('in every size of thousands of pieces, of every kind of stretch, in both crafts and both terms', () => {
+    let worked = 0;
+    fc.assert(
+      fc.property(fc.gen(), (g) => {
+        const garment = randomGarment(g);
+        if (!garment) return;
+        worked++;
+        const document = patternOf(garment.source);
+        expect(document.sizes).toHaveLength(garment.plans.length);
+        for (const { text } of sentencesOf(document)) expect(badGrammar(text)).toBeUndefined();
+        const proof = prove(document, garment.source);
+        if (!proof.proven)
+          throw new Error(
+            JSON.stringify(
+              [proof.where[0], ...document.parts.flatMap((p) => linesOf(p).map((l) => l.text))],
+              null,
+              1,
+            ),
+          );
+      }),
+      { numRuns: 2500 },
+    );
+    expect(worked).toBeGreaterThan(1500);
+  }, 120_000);
+
+  it('a misprint in any count of any row is found, in the size it stands in', () => {
+    let tried = 0;
+    fc.assert(
+      fc.property(fc.gen(), fc.nat(), (g, which) => {
+        const garment = randomGarment(g);
+        if (!garment) return;
+        const document = patternOf(garment.source);
+        const misprinted = withMisprint(document, which);
+        if (!misprinted) return;
+        tried++;
+        const proof = prove(misprinted.document, garment.source);
+        if (proof.proven) throw new Error(`not found: ${misprinted.line}`);
+      }),
+      { numRuns: 600 },
+    );
+    expect(tried).toBeGreaterThan(200);
+  }, 120_000);
+});
+
+/** The document with one of its bracketed counts, in one of its sizes, off by one. */
+function withMisprint(
+  document: PatternDocument,
+  which: number,
+): { document: PatternDocument; line: string } | undefined {
+  const lines = document.parts.flatMap(linesOf).filter(({ text }) => /\[.*\d.*\]/u.test(text));
+  const line = lines[which % Math.max(lines.length, 1)];
+  if (!line) return undefined;
+  const start = line.text.lastIndexOf('[');
+  const found = [...line.text.slice(start).matchAll(/\d+/gu)];
+  const number = found[which % found.length];
+  if (!number) return undefined;
+  const at = start + number.index;
+  const text =
+    line.text.slice(0, at) + String(Number(number[0]) + 1) + line.text.slice(at + number[0].length);
+  return {
+    line: text,
+    document: {
+      ...document,
+      parts: document.parts.map((part) => ({
+        ...part,
+        blocks: part.blocks.map((block) => (block === line ? { ...block, text } : block)),
+      })),
+    },
+  };
+}

@@ -1,0 +1,107 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { recountPiece } from '../../../src/words';
+
+const one = { sizes: ['M'], place: 0 };
+const two = (place: number) => ({ sizes: ['S', 'M'], place });
+
+describe('the lines of a piece are followed', () => {
+  it('from the chain to the last row, in each size', () => {
+    const lines = [
+      'Ch 13 (17).',
+      'Row 1 (RS): sc in the 2nd ch from hook and in each ch across [12 (16) sts].',
+      'Work 2 (4) more rows even.',
+      'Dec 1 st at each end of every 2nd (3rd) row twice [8 (12) sts].',
+      'Next row: *sc 2, sc2tog; rep from * to end [6 (9) sts].',
+      'Fasten off.',
+    ];
+    expect(recountPiece(lines, two(0))).toEqual({ counts: [12, 12, 12, 12, 10, 10, 8, 6], problems: [] });
+    expect(recountPiece(lines, two(1)).counts).toEqual([16, 16, 16, 16, 16, 16, 16, 14, 14, 14, 12, 9]);
+    expect(recountPiece(lines, two(1)).problems).toEqual([]);
+  });
+
+  it('a double crochet’s chain of 3 counts as its first stitch, in the UK a treble’s', () => {
+    for (const line of [
+      'Row 1 (RS): dc in the 4th ch from hook (the skipped ch count as 1 dc) and in each ch across [20 sts].',
+      'Row 1 (RS): tr in the 4th ch from hook (the missed ch count as 1 tr) and in each ch across [20 sts].',
+    ]) {
+      expect(recountPiece(['Ch 22.', line], one)).toEqual({ counts: [20], problems: [] });
+    }
+  });
+
+  it.each([
+    [['Work 2 rows even.'], 0, 'The piece has not begun: no line says how many stitches there are.'],
+    [
+      ['Cast on 12 sts.', 'Next row: k2tog, k to end [12 sts].'],
+      1,
+      'It says 12 stitches, and following it gives 11.',
+    ],
+    [
+      ['Cast on 12 sts.', 'Next row: *k3, k2tog; rep from * to end.'],
+      1,
+      'After 2 repeats 2 stitches are left, and another takes 5.',
+    ],
+    [['Cast on 12 sts.', 'Knit a while.'], 1, '“Knit a while” could not be read.'],
+    [['Cast on 12 sts.', 'Bind off all 11 sts.'], 1, 'It says 11 stitches, and following it gives 12.'],
+    [['Cast on 12 (14) sts.'], 0, '“12 (14)” has 2 numbers for 1 size.'],
+    [
+      ['Cast on 4 sts.', 'Dec 1 st at each end of every row 3 times [2 sts].'],
+      1,
+      'It takes away more stitches than there are: 2 are left.',
+    ],
+    [['Cast on 9 sts.', 'Row 2: k9.'], 1, 'It is called row 2, and it is row 1.'],
+    [
+      ['Cast on 9 sts.', 'Next row: work as follows for your size [8 sts].', 'Fasten off.'],
+      1,
+      'No line says what this size does here.',
+    ],
+    [
+      [
+        'With the right side facing, pick up 9 sts along the edge, as follows.',
+        'Neck: 8 sts, one in each st.',
+      ],
+      1,
+      'The stretches of the edge add up to 8 stitches, and 9 are picked up.',
+    ],
+    [
+      [
+        'With the right side facing, pick up 9 sts along the edge, as follows.',
+        'Neck: 9 sts over 12 row ends, about 3 in every 4.',
+        'To come out even: *pick up 2, skip 1; rep from * 3 more times.',
+      ],
+      2,
+      'It picks up 8 stitches, and the line above says 9.',
+    ],
+  ])('%j: line %i does not come out', (lines, line, problem) => {
+    const { problems } = recountPiece(lines, one);
+    expect(problems[0]?.problem.startsWith(problem)).toBe(true);
+    expect(
+      problems[0]!.line === line || problems[0]!.line === line - 1 || problems[0]!.line === lines.length - 1,
+    ).toBe(true);
+  });
+
+  it('survives any lines', () => {
+    const line = fc.oneof(
+      fc.string({ maxLength: 200, unit: 'grapheme' }),
+      fc.constantFrom(
+        'Cast on 9 sts.',
+        'Work 99999999 rows even.',
+        'Next 99999 rows: k2tog, k to end.',
+        'Rows 1–99999999: k.',
+        'Dec 1 st at each end of every 100000th row 100000 times.',
+        'Next row: work as follows for your size [8 sts].',
+        'Size M: k.',
+        'Work 5 rows; of these, dec 1 st at the neck edge on rows 1–99999999999.',
+        'To come out even: pick up 99999, skip 1.',
+        'On the next row, add a foundation of 99999999999999 sts at the start, working 5 sts in all as follows.',
+      ),
+    );
+    fc.assert(
+      fc.property(fc.array(line, { maxLength: 12 }), (lines) => {
+        const { counts } = recountPiece(lines, one);
+        expect(counts.length).toBeLessThanOrEqual(100_001);
+      }),
+      { numRuns: 300 },
+    );
+  }, 60_000);
+});

@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import type { Notebook, Settings } from '../../src/notebook';
+import { hatCrown, jacket, singleSleeve } from '../../src/starters';
+import { patternOf, plainText, prove, sentencesOf } from '../../src/words';
+import { badGrammar } from './grammar';
+import { sourceOf } from './source-of';
+
+/*
+ * The patterns of the starters, word for word: read them as a person would whenever they change.
+ */
+const read: readonly (readonly [string, () => Notebook, Partial<Settings>])[] = [
+  ['jacket, crochet, US', jacket, {}],
+  [
+    'jacket, knitting, UK, inches',
+    jacket,
+    { craft: 'knitting', terms: 'UK', length: 'in', gaugeOver: '4 in' },
+  ],
+  ['sleeve, crochet, UK', singleSleeve, { terms: 'UK' }],
+  ['sleeve, knitting, US', singleSleeve, { craft: 'knitting' }],
+  ['hat, knitting, US', hatCrown, {}],
+];
+
+describe.each(read)('%s', (name, make, settings) => {
+  it('reads as it did', async () => {
+    const notebook = make();
+    const source = await sourceOf({ ...notebook, settings: { ...notebook.settings, ...settings } });
+    const document = patternOf(source);
+    expect(document.notes).toEqual([]);
+    for (const { text } of sentencesOf(document)) expect(badGrammar(text)).toBeUndefined();
+    const text = plainText(document, { proof: prove(document, source) });
+    await expect(text).toMatchFileSnapshot(`./starters/${name}.txt`);
+  });
+});
