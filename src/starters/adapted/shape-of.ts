@@ -80,9 +80,9 @@ export function shapesOf(piece: StatedPiece): Shape[] {
       !shape.fixed &&
       !before.fixed &&
       before.fabric === fabric &&
-      before.label === label
+      (before.label === label || before.label === 'First row')
     ) {
-      shapes[shapes.length - 1] = { ...before, ends: shape.ends, rows: sum(before.rows, shape.rows) };
+      shapes[shapes.length - 1] = { ...shape, ends: shape.ends, rows: sum(before.rows, shape.rows) };
     } else shapes.push(shape);
     counts = shape.ends;
     rows = sum(rows, shape.rows);

@@ -40,6 +40,13 @@ export type Instruction =
       readonly rows: number;
     }
   | { readonly do: 'part'; readonly side: PrintedList; readonly middle: PrintedList; readonly held: boolean }
+  | {
+      /** Stitches left or added at the ends of the row that comes next, which is told after it. */
+      readonly do: 'ends';
+      readonly add: boolean;
+      readonly start: PrintedList | undefined;
+      readonly end: PrintedList | undefined;
+    }
   | { readonly do: 'end'; readonly held: boolean; readonly count: PrintedList | undefined }
   | { readonly do: 'round' }
   | { readonly do: 'fabric'; readonly fabric: string };
@@ -181,6 +188,22 @@ const readers: readonly Reader[] = [
       rows: typeof many === 'number' ? many : many[0]!,
     };
   },
+  (text, take) => {
+    if (!/^on the next (?:row|round),/iu.test(text) || !/as follows\.?$/iu.test(text)) return undefined;
+    const add = /add a foundation of|cast on/iu.test(text);
+    const start = form(
+      add ? `${L} ${sts} at the start` : `(?:(?:sl st|ss) across|(?:bind|cast) off) the first ${L} ${sts}`,
+      'iu',
+    ).exec(text);
+    const end = form(add ? `${L} ${sts} at the end` : `leave the last ${L} ${sts}`, 'iu').exec(text);
+    if (!start && !end) return undefined;
+    return {
+      do: 'ends',
+      add,
+      start: start ? take(start[1]) : undefined,
+      end: end ? take(end[1]) : undefined,
+    };
+  },
   // Shaping over rows
   (text, take) => {
     const found = form(
@@ -295,17 +318,19 @@ const readers: readonly Reader[] = [
     return { do: 'end', held, count: counted ? take(counted[1]) : undefined };
   },
   (text) =>
-    /\bjoin\b.*\b(?:in|into) (?:the |a )?(?:round|rnd|ring)|\bjoin with a sl st\b/iu.test(text)
+    /\bjoin\b.*\b(?:in|into) (?:the |a )?(?:round|rnd|ring)|\bjoin with a sl st\b|\bmarker at the (?:start|beginning) of the (?:round|rnd)\b/iu.test(
+      text,
+    )
       ? { do: 'round' }
       : undefined,
   (text) => {
-    const found = /^(?:change to|switch to|in|with|using) ([^⟦.]*(?:⟦\d+⟧[^.]*)?)\.?$/iu.exec(text);
+    const found = /^(?:work in|change to|switch to|in|with|using) ([^⟦.]*(?:⟦\d+⟧[^.]*)?)\.?$/iu.exec(text);
     return found
       ? {
           do: 'fabric',
           fabric: found[1]!
             .replace(/⟦\d+⟧/gu, '')
-            .split(/,| with | on /u)[0]!
+            .split(/,| with | on |\(/u)[0]!
             .trim(),
         }
       : undefined;

@@ -54,6 +54,13 @@ export function measureIn(
   const of = measureOf(label);
   const words = label.split(/\s+/u).length;
   if (label === '' || words > 8 || (of === 'other' && !context.expected)) return undefined;
+  // A count of stitches or rows is no length.
+  if (
+    /^\s*(?:sts?|stitch(?:es)?|rows?|rounds?|rnds?|row ends?|times|balls?|skeins?|repeats?)\b/iu.test(
+      text.slice(list.to),
+    )
+  )
+    return undefined;
   const place = line.place(list.from, list.to);
   const unread = (message: string) => ({ doubts: [{ place, message, kind: 'unread' as const }] });
   const wrong = wrongNumber(list, context.sizes);

@@ -1,3 +1,4 @@
+import type { RowsBySize } from './counted-lines';
 import type { Instruction } from './instruction';
 import type { LogicalLine } from './lines';
 import { wrongNumber } from './measure-in';
@@ -35,6 +36,8 @@ export class PieceReader {
   #counts: Counts = [];
   #rows: number[] = [];
   #fabric = '';
+  /** A fabric named under a heading, before the piece begins. */
+  #fabricBefore = '';
   #label = '';
   /** Headings since the last instruction. */
   #headings: string[] = [];
@@ -136,8 +139,9 @@ export class PieceReader {
         if (this.#open) this.#open.worked = 'round';
         return this.#open ? 'worked in the round' : undefined;
       case 'fabric':
-        if (instruction.fabric === '') return undefined;
+        if (instruction.fabric === '' || (!this.#open && this.#headings.length === 0)) return undefined;
         this.#fabric = instruction.fabric;
+        if (this.#headings.length > 0) this.#fabricBefore = instruction.fabric;
         return 'a fabric';
       default:
     }
@@ -302,6 +306,28 @@ export class PieceReader {
         end();
         return instruction.do === 'leave' ? 'stitches left at the ends' : 'stitches added at the ends';
       }
+      case 'ends': {
+        const given = lists(instruction.start, instruction.end);
+        if (!given) return undefined;
+        const none = this.#counts.map(() => 0);
+        const read = [...given];
+        const atStart = (instruction.start ? read.shift()! : none).map((many) => many ?? 0);
+        const atEnd = (instruction.end ? read.shift()! : none).map((many) => many ?? 0);
+        const sign = instruction.add ? 1 : -1;
+        this.#counts = this.#counts.map((count, size) =>
+          count === null ? null : count + sign * (atStart[size]! + atEnd[size]!),
+        );
+        this.#add({
+          kind: instruction.add ? 'add' : 'leave',
+          atStart,
+          atEnd,
+          label: label(instruction.add ? 'Stitches added' : 'Stitches left'),
+          fabric: this.#fabric,
+          place,
+        });
+        end();
+        return instruction.add ? 'stitches added at the ends' : 'stitches left at the ends';
+      }
       case 'part': {
         const given = lists(instruction.side, instruction.middle);
         if (!given) return undefined;
@@ -323,6 +349,64 @@ export class PieceReader {
     }
   }
 
+  /** The counts there are now; undefined outside a piece. */
+  get counts(): PerSize | undefined {
+    return this.#open && !this.#chain ? this.#counts : undefined;
+  }
+
+  /** Says of the piece at hand that there are two, the other its mirror. */
+  mirrored(): boolean {
+    const last = this.#open ?? this.pieces.at(-1);
+    if (!last) return false;
+    (last as Open).make = 2;
+    return true;
+  }
+
+  /** Takes rows that were counted one by one: shaping over rows where every size has the same step, else row by row. */
+  counted(rows: RowsBySize, place: TextPlace): string | undefined {
+    const before = this.#counts;
+    const steps = rows.map((list, size) =>
+      list === null ? [] : list.map((count, row) => count - (row === 0 ? before[size]! : list[row - 1]!)),
+    );
+    const changes = [...new Set(steps.flat().filter((step) => step !== 0))];
+    const most = Math.max(...rows.map((list) => list?.length ?? 0));
+    const base = { fabric: this.#fabric, place };
+    const take = (): void => {
+      this.#counts = rows.map((list, size) => (list === null ? null : (list.at(-1) ?? before[size]!)));
+    };
+    if (changes.length === 0) {
+      this.#add({
+        ...base,
+        kind: 'even',
+        rows: rows.map((list) => list?.length ?? 0),
+        label: this.#labelOf(this.#fabric || 'Even'),
+      });
+      return 'even rows, counted';
+    }
+    if (most > 1 && changes.length === 1) {
+      const step = changes[0]!;
+      this.#add({
+        ...base,
+        kind: 'taper',
+        way: step < 0 ? 'dec' : 'inc',
+        perRow: Math.abs(step),
+        shaped: steps.map((list) => list.flatMap((change, row) => (change === 0 ? [] : [row + 1]))),
+        over: rows.map((list) => list?.length ?? 0),
+        label: this.#labelOf('Shaping'),
+      });
+      take();
+      return 'shaping over rows, counted row by row';
+    }
+    if (rows.some((list) => list !== null && list.length !== most) || most > 40) return undefined;
+    const label = this.#labelOf('Shaped evenly');
+    for (let row = 0; row < most; row++) {
+      const change = steps.map((list) => list[row] ?? 0);
+      this.#add({ ...base, kind: 'evenly', change, label });
+    }
+    take();
+    return most === 1 ? 'a shaped row, counted stitch by stitch' : 'shaped rows, counted stitch by stitch';
+  }
+
   /** A first row of a chain or an edge, told only by the count it ends on. */
   firstRow(said: PrintedList, place: TextPlace, text: string): string | undefined {
     const count = bySize(said.values, this.#context.sizes.length);
@@ -335,6 +419,8 @@ export class PieceReader {
     } else if (rowOne && /\bjoin (?:the )?yarn\b/iu.test(text)) {
       this.#begin({ kind: 'picked up', count, pick: undefined, of: undefined, place }, place);
     } else return undefined;
+    const open = this.#open as Open | undefined;
+    if (open && /^(?:round|rnd)/iu.test(text)) open.worked = 'round';
     if (rowOne)
       this.#add({
         kind: 'even',
@@ -392,10 +478,12 @@ export class PieceReader {
     this.#counts = start.count;
     this.#rows = start.count.map(() => 0);
     this.#chain = undefined;
-    if (start.kind !== 'from') this.#fabric = '';
+    if (start.kind !== 'from' || this.#fabricBefore) this.#fabric = this.#fabricBefore;
+    this.#fabricBefore = '';
   }
 
   #add(stretch: StatedStretch): void {
+    this.#fabricBefore = '';
     this.#open!.stretches.push(stretch);
     const rows =
       stretch.kind === 'even'

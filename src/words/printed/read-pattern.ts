@@ -1,4 +1,5 @@
 import { contradictions } from './contradictions';
+import { countedLines, isForSizes } from './counted-lines';
 import { gaugeFor } from './gauge-for';
 import { gaugeIn } from './gauge-in';
 import { instructionIn } from './instruction';
@@ -50,9 +51,19 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   };
   const pieces = new PieceReader({ sizes, gaugeFor: (fabric) => gaugeFor(gauges, fabric), doubt });
 
-  for (const line of lines) {
+  for (let at = 0; at < lines.length; at++) {
+    const line = lines[at]!;
     const as: string[] = [];
-    if (line.text.trim() !== '') takeLine(line, as);
+    const counted = takeCounted(at, as);
+    if (counted > 1) {
+      for (const one of lines.slice(at, at + counted - 1)) {
+        for (let row = 0; row < one.lines; row++) read.push({ line: one.line + row, text: '', as });
+      }
+      at += counted - 1;
+    } else if (counted === 0 && line.text.trim() !== '') takeLine(line, as);
+    finish(lines[at]!, as);
+  }
+  function finish(line: LogicalLine, as: string[]): void {
     for (let at = 0; at < line.lines; at++) read.push({ line: line.line + at, text: '', as });
   }
 
@@ -97,6 +108,12 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       as.push('the sizes');
       return;
     }
+    const only = /^in (?:cm|centimet(?:re|er)s|(in)|(inches))\b/iu.exec(line.text.trim());
+    if (heading.expected && only) {
+      heading = { ...heading, unit: (only[1] ?? only[2]) ? 'in' : 'cm' };
+      as.push('the unit of what follows');
+      return;
+    }
     const gauge = gaugeIn(line, decimal);
     if (gauge) {
       gauges.push(gauge.gauge);
@@ -111,11 +128,49 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     }
     // Inside a piece a length is mostly part of an instruction; before the first piece it is a measurement.
     const before = [takeYarn, takeMeasure, takeInstructions];
-    const inside = [takeInstructions, takeMeasure, takeYarn];
+    const inside = [takeInstructions];
     for (const take of pieces.inPiece && !heading.expected ? inside : before) {
       if (take(line, as)) return;
     }
     takeHeading(line, as);
+  }
+
+  /**
+   * Lines that the reader of the recount can follow and this one does not know: a row stitch by stitch, shaping told
+   * for each size. How many lines were taken.
+   */
+  function takeCounted(at: number, as: string[]): number {
+    const line = lines[at]!;
+    const { counts } = pieces;
+    if (!counts || line.text.trim() === '' || counts.every((count) => count === null)) return 0;
+    const forSizes = lines.findIndex((one, next) => next > at && !isForSizes(one.text));
+    const many = (forSizes < 0 ? lines.length : forSizes) - at;
+    const told = /as follows for your size/iu.test(line.text) && many > 1;
+    const known = told ? [] : phrasesOf(line.text, decimal).map((phrase) => instructionIn(phrase));
+    const rowOf = /^\s*(?:next|rows?|rounds?|rnds?)\b/iu.test(line.text);
+    if (
+      !told &&
+      (known.some(({ instruction }) => instruction) ||
+        !/\*|tog\b|\b(?:sc|hdc|dc|tr|k|p)\s?\d|of these|; rep/iu.test(line.text))
+    )
+      return 0;
+    const group = lines.slice(at, at + (told ? many : 1)).map(({ text }) => text.trim());
+    // A line of stitches alone is the next row.
+    const asked = told || rowOf || /^work\b/iu.test(group[0]!) ? group : [`Next row: ${group[0]!}`];
+    const renamed = asked.map((text) => text.replace(/^(row|round|rnd)s? \d+(?= ?(?:\(|:))/iu, 'Next $1'));
+    const rows = countedLines(renamed, counts, sizes);
+    const place = line.place(line.text.length - line.text.trimStart().length, line.text.length);
+    if ('problem' in rows) {
+      doubt({
+        place,
+        kind: 'unread',
+        message: `This line is kept as it stands, since it does not come out when it is counted. ${rows.problem}`,
+      });
+      return told ? many : 1;
+    }
+    const what = pieces.counted(rows, place);
+    if (what) as.push(what);
+    return told ? many : 1;
   }
 
   function takeMeasure(line: LogicalLine, as: string[]): boolean {
@@ -130,7 +185,8 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   }
 
   function takeYarn(line: LogicalLine, as: string[]): boolean {
-    const found = yarnIn(line, sizes.length, decimal);
+    // The grams come first; balls, where they follow, are the same yarn again.
+    const found = yarn ? undefined : yarnIn(line, sizes.length, decimal);
     if (!found) return false;
     found.doubts.forEach(doubt);
     if (found.yarn) {
@@ -162,7 +218,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       const place = moved.place(phrase.from, phrase.to);
       const what =
         (instruction && pieces.take(instruction, says, moved, place)) ??
-        (says && pieces.firstRow(says, place, phrase.text));
+        (says && pieces.firstRow(says, place, rest.slice(phrase.from, phrase.to)));
       if (what) as.push(what);
       else if (says && !instruction && pieces.saysOnly(says, moved)) {
         doubt({
@@ -183,6 +239,11 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   }
 
   function takeHeading(line: LogicalLine, as: string[]): void {
+    if (/^work the other .*\b(?:mirror|same|alike|match)/iu.test(line.text.trim())) {
+      if (pieces.mirrored()) as.push('made twice');
+      return;
+    }
+    if (!/\p{L}/u.test(line.text) || /\S\s{3,}\S/u.test(line.text)) return;
     const said = line.text.trim().replace(/[:.]$/u, '').trim();
     const words = said.split(/\s+/u).length;
     const bare = sizeListsIn(said, decimal).every(({ values }) => values.length === 1);
