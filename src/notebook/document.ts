@@ -236,6 +236,8 @@ export interface PieceCell extends CellBase {
   readonly start: Entry;
   readonly stretches: readonly PieceStretch[];
   readonly ends: 'bound off' | 'held';
+  /** It stands there to be compared with, as a pattern's own piece does: it is not worked, and not written out. */
+  readonly aside?: true;
 }
 
 export interface NoteCell extends CellBase {

@@ -1,4 +1,4 @@
-import { foundationChain, pickUp } from '../craft';
+import { foundationChain, pickUp, pickUpRatio } from '../craft';
 import {
   allCells,
   inputsOf,
@@ -8,6 +8,7 @@ import {
   type Cell,
   type EdgePart,
   type PickUpCell,
+  type PieceCell,
   type RepeatFit,
 } from '../notebook';
 import { byShape } from './by-shape';
@@ -40,6 +41,9 @@ export function startOf(source: PatternSource, piece: GatheredPiece): Start {
   for (let followed = 0; followed < 8; followed++) {
     if (/^\s*=?\s*JOINARMHOLE\s*\(/iu.test(formula)) return { kind: 'armhole' };
     const names = namesIn(formula);
+    // A part of another piece's last row: its end, less what is left out.
+    const left = names.length > 1 ? endNamed(names, table, byId, piece.cell.id) : undefined;
+    if (left) return { kind: 'stitches', of: left.label, held: left.ends === 'held' };
     const only = formula.trim().replace(/^=\s*/u, '');
     const named = names.length === 1 ? table.get(sameName(names[0]!)) : undefined;
     const cell = named && byId.get(named.cell);
@@ -60,6 +64,18 @@ export function startOf(source: PatternSource, piece: GatheredPiece): Start {
     formula = next;
   }
   return { kind: 'new' };
+}
+
+/** The other piece whose end a formula begins with. */
+function endNamed(
+  names: readonly string[],
+  table: ReturnType<typeof nameTable>,
+  byId: ReadonlyMap<string, Cell>,
+  own: string,
+): PieceCell | undefined {
+  const named = table.get(sameName(names[0]!));
+  const cell = named && byId.get(named.cell);
+  return cell?.kind === 'piece' && cell.id !== own && named?.key === 'end' ? cell : undefined;
 }
 
 /** Whether the first row can be written with the start: it is plain in every size. */
@@ -249,7 +265,7 @@ function partLine(
         edge: label,
         count: sts,
         rows: counted(own('rows'), 'row end'),
-        ratio: ratio(own('pick'), own('of')),
+        ratio: ratio(...simple(own('pick'), own('of'))),
       });
       return;
     case 'stitches':
@@ -270,6 +286,16 @@ function partLine(
         length: lengthIn(source.notebook.settings, own('length')),
       });
   }
+}
+
+/** A ratio of large numbers, such as all the stitches over all the rows, as the nearest that can be kept in mind. */
+function simple(pick: BySize<number>, of: BySize<number>): [BySize<number>, BySize<number>] {
+  const small = pick.map((stitches, place) => {
+    const rows = of[place];
+    if (!stitches || !rows || rows <= 8) return { pick: stitches, of: rows ?? null };
+    return pickUpRatio({ rowsPerCm: rows, stitchesPerCm: stitches });
+  });
+  return [small.map((one) => one.pick), small.map((one) => one.of)];
 }
 
 /** "about 3 in every 4" */

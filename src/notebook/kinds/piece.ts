@@ -163,6 +163,7 @@ export const piece: Kind<PieceCell> = {
     start: entrySchema,
     stretches: v.pipe(v.array(stretchSchema), v.maxLength(100)),
     ends: v.picklist(['bound off', 'held']),
+    aside: v.exactOptional(v.literal(true)),
   }),
   fresh: (cell) => ({
     kind: 'piece',

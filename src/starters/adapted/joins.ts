@@ -92,21 +92,40 @@ export function putJoins(
   if (picked && sleeve && body) {
     const left =
       picked.withUnderarm && underarmOf(body.part, sizes).some((many) => many !== null && many > 0);
-    const leaves = body.mine.stretches.flatMap(({ kind, name }) =>
+    const rows = workedIn(body, 'armhole');
+    const under = body.mine.stretches.flatMap(({ kind, name }) =>
       kind === 'leave' ? [`${body.mine.name}_${name}_at_start`, `${body.mine.name}_${name}_at_end`] : [],
     );
     put(
-      'Sleeve and armhole',
+      'Sleeve and armhole, stitch for stitch',
       'sleeve_joins',
-      `JOINS(${sleeve.mine.name}_start; JOINARMHOLE(${workedIn(body, 'armhole').join(' + ')}; my_pick; my_pick_of; ${left ? leaves.join(' + ') : 'STS(0)'}; STS(0)))`,
-      'The sleeve has not the stitches that its armhole gives.',
+      `JOINS(${sleeve.mine.name}_start; 2 * my_side_sts${left ? ` + ${under.join(' + ')}` : ''})`,
+      'The sleeve has another count than its armhole gives: both sides and the stitches left at the underarm.',
+    );
+    put(
+      'Sleeve and armhole, row for row',
+      'armhole_rows_join',
+      `JOINS(${rows.join(' + ')}; my_armhole_rows)`,
+      'The sleeve is picked up along another number of rows than the armhole has.',
+    );
+    put(
+      'The sleeve lies flat in its armhole',
+      'sleeve_fits',
+      `ABS(ARMHOLEFIT(${sleeve.mine.name}_start; ${main.mine}_sts; 2 * my_armhole_rows / ${main.mine}_rows${left ? ` + (${under.join(' + ')}) / ${main.mine}_sts` : ''})) <= 8%`,
+      'The sleeve is more than 8 % off the armhole it grows from, so it will pucker or flare: the pattern’s own pick-up cannot be kept with this arm and this armhole.',
+    );
+    put(
+      'The pick-up ratio is kept',
+      'ratio_kept',
+      `ABS(my_side_sts / my_armhole_rows / (printed_pick / printed_pick_of * (${main.mine}_sts / ${main.mine}_rows) / (${main.printed}_sts / ${main.printed}_rows)) - 1) <= 5%`,
+      'More than 5 % more or fewer stitches are picked up for so many rows than the pattern does, even as my gauge has it: spread them evenly.',
     );
     if (wishes.arm) {
       put(
         'Sleeve as wide as wanted',
         'sleeve_width',
-        `ABS(${sleeve.mine.name}_start / ${main.mine}_sts / ${wishes.arm.wanted} - 1) <= 8%`,
-        'Keeping the pattern’s pick-up and its underarm, the sleeve is more than 8 % off the upper arm that is wanted: choose another size at the upper arm, or give the armhole rows of your own.',
+        `ABS(${sleeve.mine.name}_start / ${main.mine}_sts - ${wishes.arm.wanted}) <= CM(1)`,
+        'The sleeve is more than 1 cm off the upper arm that is wanted.',
       );
     }
   }

@@ -1,6 +1,6 @@
-import type { Cell, Entry, PieceCell, PieceStretch } from '../../notebook';
+import type { Cell, EdgePart, Entry, PieceCell, PieceStretch } from '../../notebook';
 import type { PerSize } from '../../words/printed';
-import { f, formula, piece, value } from '../cells';
+import { f, formula, pickUp, piece, value } from '../cells';
 import { statedCell, type Adapting } from './adapting';
 import type { Fabric, Fabrics } from './fabrics';
 import {
@@ -100,25 +100,20 @@ export function makePart(making: Making, part: Part): MadePart {
     before = shape.ends;
   });
 
-  const printed = shelf.put(
-    sections.printedPieces,
-    piece(
-      `${label}, as printed`,
-      part.piece.worked,
-      start.printed.name,
-      stretches.map((one) => one.printed),
-      {
-        name: `${short}_printed`,
-        ends: part.piece.ends,
-      },
-    ),
-  ) as PieceCell;
+  const asPrinted = piece(
+    `${label}, as printed`,
+    part.piece.worked,
+    start.printed.name,
+    stretches.map((one) => one.printed),
+    { name: `${short}_printed`, ends: part.piece.ends },
+  );
+  const printed = shelf.put(sections.printedPieces, { ...asPrinted, aside: true }) as PieceCell;
   const mine = shelf.put(
     sections.pieces,
     piece(
       label,
       part.piece.worked,
-      start.mine.name,
+      startFormula(),
       stretches.map((one) => one.mine),
       {
         name: `${short}_again`,
@@ -137,6 +132,15 @@ export function makePart(making: Making, part: Part): MadePart {
     ...(parting ? { parting } : {}),
   };
 
+  /** Stitches that are gone on with are told by the piece they were left on, so that the words can name it. */
+  function startFormula(): string {
+    const base = made.find((one) => one.part === part.base);
+    const parting = base?.parting;
+    const side = base?.part.piece.parted?.side;
+    const same = side && part.piece.start.count.every((count, size) => count === side[size]);
+    return base && parting && same ? `(${base.mine.name}_end - ${parting.middle.name}) / 2` : start.mine.name;
+  }
+
   function startOf(): { printed: Cell; mine: Cell } {
     const { count: values, kind } = part.piece.start;
     const zone = part.startZone;
@@ -153,32 +157,6 @@ export function makePart(making: Making, part: Part): MadePart {
         sections.printed,
         formula('in so many rows', `ROWS(${of})`, { name: 'printed_pick_of' }),
       );
-      const proportion = `(${main.mine}_sts / ${body.mine}_rows) / (${main.printed}_sts / ${body.printed}_rows)`;
-      const changed = shelf.put(
-        sections.again,
-        formula('How my stitches and rows stand to the pattern’s', proportion, {
-          name: 'proportion',
-          note: '1 where my gauge is only larger or smaller than the pattern’s; else its pick-up ratio moves with it.',
-        }),
-      );
-      const gauges = `${body.mine}_rows; ${printedPick.name} / ${printedOf.name} * ${main.mine}_sts * ${body.printed}_rows / ${main.printed}_sts`;
-      const same = `ABS(${changed.name} - 1) < 0.000001`;
-      const myPick = shelf.put(
-        sections.again,
-        formula(
-          'My stitches picked up along the armhole',
-          `IF(${same}; ${printedPick.name}; PICKUPSTITCHES(${gauges}))`,
-          { name: 'my_pick' },
-        ),
-      );
-      const myOf = shelf.put(
-        sections.again,
-        formula('in so many of my rows', `IF(${same}; ${printedOf.name}; PICKUPROWS(${gauges}))`, {
-          name: 'my_pick_of',
-        }),
-      );
-      besides(adapting, label, 'picked up', printedPick, myPick);
-      besides(adapting, label, 'in so many rows', printedOf, myOf);
       const rows = rowsIn(parts.body, 'armhole', sizes);
       const scale = scales.down('armhole', body);
       const printedRows = statedCell(adapting, {
@@ -196,19 +174,58 @@ export function makePart(making: Making, part: Part): MadePart {
       );
       besides(adapting, label, 'rows of one side of the armhole', printedRows, armhole);
       const left = withUnderarm ? underarmName(made) : undefined;
-      const cell = shelf.put(
+      const wanted = `${asPrinted.name} * ${scales.across('arm', main)}`;
+      const side = shelf.put(
         sections.again,
         formula(
-          `${label}: ${what}`,
-          `JOINARMHOLE(${armhole.name}; ${myPick.name}; ${myOf.name}; ${left ? `2 * ${left}` : 'STS(0)'}; STS(0))`,
+          'Stitches picked up along one side of the armhole',
+          left ? `ROUND((${wanted} - 2 * ${left}) / 2)` : `ROUND(${wanted} / 2)`,
           {
-            name: `${short}_start_sts`,
+            name: 'my_side_sts',
+            note: 'Half of what the sleeve is to be wide, less the underarm; both sides alike.',
+          },
+        ),
+      );
+      const ratio = `${body.mine}_rows; ${side.name} / ${armhole.name} * ${body.mine}_rows`;
+      const myPick = shelf.put(
+        sections.again,
+        formula('That is about so many stitches', `PICKUPSTITCHES(${ratio})`, { name: 'my_pick' }),
+      );
+      const myOf = shelf.put(
+        sections.again,
+        formula('in so many rows', `PICKUPROWS(${ratio})`, { name: 'my_pick_of' }),
+      );
+      besides(adapting, label, 'picked up, about', printedPick, myPick);
+      besides(adapting, label, 'in so many rows', printedOf, myOf);
+      const along = (name: string, of: string): EdgePart => ({
+        kind: 'rows',
+        name,
+        label: of,
+        rows: f(armhole.name),
+        pick: f(side.name),
+        of: f(armhole.name),
+      });
+      const edge = shelf.put(
+        sections.again,
+        pickUp(
+          `${label}: ${what}`,
+          [
+            along('first_side', 'Up one side of the armhole'),
+            along('second_side', 'Down its other side'),
+            ...(left
+              ? [{ kind: 'stitches' as const, name: 'underarm', label: 'Underarm', count: f(`2 * ${left}`) }]
+              : []),
+          ],
+          1,
+          0,
+          {
+            name: `${short}_pick_up`,
             note: 'They follow the armhole, so that the sleeve joins it in every size.',
           },
         ),
       );
-      besides(adapting, label, what, asPrinted, cell);
-      return { printed: asPrinted, mine: cell };
+      besides(adapting, label, what, asPrinted, edge);
+      return { printed: asPrinted, mine: edge };
     }
     return { printed: asPrinted, mine: fitted(asPrinted, zone, ruleFor(values), what, 'start') };
   }

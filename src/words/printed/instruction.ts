@@ -207,7 +207,7 @@ const readers: readonly Reader[] = [
   // Shaping over rows
   (text, take) => {
     const found = form(
-      `^(?:[^⟦]{0,40}?[:,] )?(dec|inc)\\w* ${L} ?(?:${sts})? (?:at |on )?(?:the )?(each end|both ends|each side(?: of (?:the )?marker)?|both sides|(?:(?:neck|armhole|shaped|side|front) )?edge|neck|armhole|beg(?:inning)?|start|end|marker|same edge)(.*)$`,
+      `^(?:[^⟦]{0,40}?[:,] )?(dec|inc)\\w* ${L} ?(?:${sts})? (?:at |on )?(?:the )?(each end|both ends|each side(?: of (?:the )?marker)?|both sides|(?:(?:neck|armhole|shaped|side|front) )?edge|neck|armhole|beg(?:inning)?|start|end|marker|same edge|evenly(?: around| across)?)(.*)$`,
       'iu',
     ).exec(text);
     if (!found) return undefined;
@@ -227,6 +227,7 @@ const readers: readonly Reader[] = [
       more: Boolean(more ?? more2),
     }));
     if (read.some(({ times }) => times === undefined) || (read.length === 0 && !next)) return undefined;
+    if (read.length === 0 && /^evenly/iu.test(where)) return undefined;
     return {
       do: 'taper',
       way: wayOf(word),

@@ -143,18 +143,20 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     const line = lines[at]!;
     const { counts } = pieces;
     if (!counts || line.text.trim() === '' || counts.every((count) => count === null)) return 0;
-    const forSizes = lines.findIndex((one, next) => next > at && !isForSizes(one.text));
-    const many = (forSizes < 0 ? lines.length : forSizes) - at;
+    // Blank lines stand between them where a pattern was copied as Markdown.
+    const forSizes = lines.findIndex(
+      (one, next) => next > at && one.text.trim() !== '' && !isForSizes(one.text),
+    );
+    let many = (forSizes < 0 ? lines.length : forSizes) - at;
+    while (many > 1 && lines[at + many - 1]!.text.trim() === '') many--;
     const told = /as follows for your size/iu.test(line.text) && many > 1;
     const known = told ? [] : phrasesOf(line.text, decimal).map((phrase) => instructionIn(phrase));
     const rowOf = /^\s*(?:next|rows?|rounds?|rnds?)\b/iu.test(line.text);
-    if (
-      !told &&
-      (known.some(({ instruction }) => instruction) ||
-        !/\*|tog\b|\b(?:sc|hdc|dc|tr|k|p)\s?\d|of these|; rep/iu.test(line.text))
-    )
-      return 0;
-    const group = lines.slice(at, at + (told ? many : 1)).map(({ text }) => text.trim());
+    if (!told && (known.some(({ instruction }) => instruction) || !readsAsStitches(line.text))) return 0;
+    const group = lines
+      .slice(at, at + (told ? many : 1))
+      .map(({ text }) => text.trim())
+      .filter((text) => text !== '');
     // A line of stitches alone is the next row.
     const asked = told || rowOf || /^work\b/iu.test(group[0]!) ? group : [`Next row: ${group[0]!}`];
     const renamed = asked.map((text) => text.replace(/^(row|round|rnd)s? \d+(?= ?(?:\(|:))/iu, 'Next $1'));
@@ -200,7 +202,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     let { text: rest } = line;
     let offset = 0;
     const named =
-      /^\s*(?!rows?\b|rounds?\b|rnds?\b|notes?\b|next\b|(?:bind|cast|fasten) off\b)(\p{L}[\p{L}’' -]{1,40}(?:\([^)⟦]{1,30}\))?):\s+(?=\S)/iu.exec(
+      /^\s*(?!rows?\b|rounds?\b|rnds?\b|notes?\b|next\b|(?:do not |don.t )?(?:bind|cast|fasten) off\b)(\p{L}[\p{L}’' -]{1,40}(?:\([^)⟦]{1,30}\))?):\s+(?=\S)/iu.exec(
         rest,
       );
     const label = named && named[1]!.split(/\s+/u).length <= 5 ? named : null;
@@ -239,11 +241,12 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   }
 
   function takeHeading(line: LogicalLine, as: string[]): void {
-    if (/^work the other .*\b(?:mirror|same|alike|match)/iu.test(line.text.trim())) {
+    if (/^(?:work the other .*\b(?:mirror|same|alike|match)|make (?:2|two)\.?$)/iu.test(line.text.trim())) {
       if (pieces.mirrored()) as.push('made twice');
       return;
     }
-    if (!/\p{L}/u.test(line.text) || /\S\s{3,}\S/u.test(line.text)) return;
+    // Columns, and what stands far in, are of a table.
+    if (!/\p{L}/u.test(line.text) || /\S\s{3,}\S|^\s{6}/u.test(line.text)) return;
     const said = line.text.trim().replace(/[:.]$/u, '').trim();
     const words = said.split(/\s+/u).length;
     const bare = sizeListsIn(said, decimal).every(({ values }) => values.length === 1);
@@ -284,6 +287,15 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   }
 }
 
+/** Whether a line tells a row stitch by stitch: an asterisk, stitches worked together, a count at its end. */
+function readsAsStitches(text: string): boolean {
+  if (/^\s*the first of these\b/iu.test(text)) return false;
+  return (
+    /\*|\dtog\b|;\s*rep\b|of these,/iu.test(text) ||
+    (/\b(?:sc|hdc|dc|tr|k|p)\s?\d/iu.test(text) && /[.\]]\s*$/u.test(text))
+  );
+}
+
 /** Marks that a pasted heading or list brings, as blanks, so that places stay. */
 function withoutMarks(line: LogicalLine): LogicalLine {
   const text = line.text
@@ -291,6 +303,7 @@ function withoutMarks(line: LogicalLine): LogicalLine {
       /^(\s*)([#>]+|[-*•‣]\s)(?=\s|\S)/u,
       (_all, space: string, mark: string) => space + ' '.repeat(mark.length),
     )
+    .replace(/\\([*_[\]()#+.!|<>`~-])/gu, ' $1')
     .replace(/\*\*|__/gu, '  ')
     .replace(/\*(?=\p{L}[^*]*\*\s*$)/gu, ' ');
   return { ...line, text };

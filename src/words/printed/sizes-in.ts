@@ -17,6 +17,7 @@ export function sizesIn({ text }: Pick<LogicalLine, 'text'>): string[] | undefin
     .map((name) => name.trim())
     .filter((name) => name !== '');
   const short = names.every((name) => name.length <= 14 && name.split(/\s+/u).length <= 3);
-  const many = names.length > 1 || /^one size$/iu.test(names[0] ?? '');
+  // A single name is one where a colon leads to it: "Size: M".
+  const many = names.length > 1 || /^one size$/iu.test(names[0] ?? '') || /sizes?\s*:/iu.test(text);
   return short && many && new Set(names).size === names.length ? names : undefined;
 }

@@ -30,20 +30,22 @@ async function there(
   const sizes = again.notebook.sizes.slice(0, -1).map(({ id }) => id);
   expect(reading.pattern.sizes).toEqual(notebook.sizes.map(({ label }) => label));
   return Object.fromEntries(
-    pieceCells(notebook).map(({ id, label }) => {
-      const printed = pieceCells(again.notebook).find((cell) => cell.label === `${label}, as printed`);
-      return [
-        label,
-        {
-          wrote: rowsOf(
-            source,
-            id,
-            notebook.sizes.map((size) => size.id),
-          ),
-          read: printed ? rowsOf(again, printed.id, sizes) : 'no such piece',
-        },
-      ];
-    }),
+    pieceCells(notebook)
+      .filter(({ aside }) => !aside)
+      .map(({ id, label }) => {
+        const printed = pieceCells(again.notebook).find((cell) => cell.label === `${label}, as printed`);
+        return [
+          label,
+          {
+            wrote: rowsOf(
+              source,
+              id,
+              notebook.sizes.map((size) => size.id),
+            ),
+            read: printed ? rowsOf(again, printed.id, sizes) : 'no such piece',
+          },
+        ];
+      }),
   );
 }
 
