@@ -11,7 +11,13 @@ export interface View {
 }
 
 /** The views, in the order they are offered. */
-export const views: readonly View[] = [];
+export const views: readonly View[] = [
+  {
+    name: 'adapt',
+    label: 'Adapt',
+    load: () => import('./adapt/Adapt.svelte'),
+  },
+];
 
 /** The view of a name; undefined for the leaf. */
 export function viewCalled(name: string): View | undefined {

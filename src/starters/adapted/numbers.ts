@@ -113,7 +113,9 @@ export class RowChain {
 
   #grow(name: string, rows: PerSize): void {
     this.#sum.push(name);
-    this.#total = this.#total.map((all, at) => (all === null || rows[at] == null ? null : all + rows[at]));
+    this.#total = this.#total.map((all, at) =>
+      all === null || rows[at] === null || rows[at] === undefined ? null : all + rows[at],
+    );
   }
 }
 

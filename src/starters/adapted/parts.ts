@@ -101,7 +101,10 @@ function stitchZonesOf(
 
 export const addLists = (lists: readonly PerSize[], sizes: number): PerSize =>
   Array.from({ length: sizes }, (_size, at) =>
-    lists.reduce<number | null>((all, list) => (all === null || list[at] == null ? null : all + list[at]), 0),
+    lists.reduce<number | null>(
+      (all, list) => (all === null || list[at] === null || list[at] === undefined ? null : all + list[at]),
+      0,
+    ),
   );
 
 /** The rows of a piece in a zone, all of them or only those that follow the gauge. */
@@ -137,7 +140,8 @@ function pickedUpOf(body: Part, sleeve: Part, sizes: number): PickedUp | undefin
   const gives = (pick: number, of: number, withUnderarm: boolean): boolean =>
     rows.every((sideRows, at) => {
       const count = start.count[at];
-      if (sideRows === null || count == null || under[at] === null) return count === null;
+      if (sideRows === null || count === null || count === undefined || under[at] === null)
+        return count === null;
       if (!Number.isInteger(under[at]) || sideRows === 0) return false;
       const underarm = withUnderarm ? 2 * under[at]! : 0;
       return joinArmhole({ sideRows, pick, of, underarm, seam: 0 }) === count;

@@ -353,7 +353,10 @@ export function makePart(making: Making, part: Part): MadePart {
         const fills = (plus: number, multiple: number): boolean =>
           shape.repeats.every(
             (many, size) =>
-              many === null || (before[size] != null && many * multiple + plus === before[size]),
+              many === null ||
+              (before[size] !== null &&
+                before[size] !== undefined &&
+                many * multiple + plus === before[size]),
           );
         const mine =
           rule && fills(rule.plus, rule.multiple)

@@ -27,7 +27,7 @@ export type Shape = {
 );
 
 const sum = (a: PerSize, b: PerSize): PerSize =>
-  a.map((value, at) => (value === null || b[at] == null ? null : value + b[at]));
+  a.map((value, at) => (value === null || b[at] === null || b[at] === undefined ? null : value + b[at]));
 
 /** The stretches of a piece as a piece cell can hold them, each with the count it ends on in every size. */
 export function shapesOf(piece: StatedPiece): Shape[] {
@@ -153,7 +153,7 @@ function taperShapes(
     );
     const first = rows.map((many, size) => (many ?? 0) - extra(size));
     const known = counts.flatMap((count, size) =>
-      count === null || over[size] == null
+      count === null || over[size] === null || over[size] === undefined
         ? []
         : [
             {

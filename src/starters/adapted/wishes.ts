@@ -179,7 +179,7 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
   const bust = wish('bust', statedBust?.values ?? across(bustCounts), 'bust', statedBust, (values) => {
     const finished = middleOf(values);
     const body = toFit('bust')?.values[middle];
-    const ease = own.bustEase ?? round1(body == null ? 10 : finished - body);
+    const ease = own.bustEase ?? round1(body === null || body === undefined ? 10 : finished - body);
     return {
       kind: 'ease',
       id: 'my_bust',
@@ -189,7 +189,7 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
       body: value(own.bust ?? round1(finished - ease)),
       ease: value(ease),
       note:
-        body == null
+        body === null || body === undefined
           ? 'Your own bust, and the room you want. The pattern names no body it is to fit, so 10 cm of ease stand here: type yours.'
           : `Your own bust, and the room you want. The pattern’s ease in size ${pattern.sizes[middle]!} stands here until you type yours.`,
     };
@@ -198,7 +198,9 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
   const arm = wish('arm', statedArm?.values ?? across(top), 'upper arm', statedArm, (values) => {
     const finished = middleOf(values);
     const body = toFit('upper arm')?.values[middle];
-    const ease = own.armEase ?? round1(body == null ? Math.min(5, finished / 4) : finished - body);
+    const ease =
+      own.armEase ??
+      round1(body === null || body === undefined ? Math.min(5, finished / 4) : finished - body);
     return {
       kind: 'ease',
       id: 'my_upper_arm',
@@ -214,6 +216,7 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
     (label: string, name: string, given: number | undefined) =>
     (values: PerSize): Cell =>
       measure(label, 'length', value(given ?? round1(middleOf(values))), { name });
+  armTaken = arm !== undefined;
   const statedLength = garment('length') ?? garment('length to underarm');
   const length = wish(
     'length',

@@ -34,7 +34,7 @@ function countsAgainstMeasures(pattern: StatedPattern): Doubt[] {
     if (!by) return [];
     const off = measure.values.map((value, size) => {
       const made = by.values[size];
-      return value === null || made == null ? null : made - value;
+      return value === null || made === null || made === undefined ? null : made - value;
     });
     const allowed = Math.max(by.halfStitch, measure.step / 2) + 1e-6;
     const known = off.filter((one) => one !== null);

@@ -125,7 +125,7 @@ function otherUnit(
   if (!other || other.values.length !== sizes) return [];
   const apart = list.values.flatMap((value, at) => {
     const second = other.values[at];
-    if (value === null || second == null) return [];
+    if (value === null || second === null || second === undefined) return [];
     const off = Math.abs(cmOf(value, unit) - cmOf(second, other.units[0]!));
     const allowed = (cmOf(list.step, unit) + cmOf(other.step, other.units[0]!)) / 2 + 1e-6;
     return off > allowed ? [`${value} ${unit} and ${second} ${other.units[0]!}`] : [];

@@ -81,7 +81,7 @@ function sized(
   const counts = pattern.sizes.map((_size, at) =>
     pieces.reduce<number | null>((sum, [piece, times]) => {
       const count = piece.start.count[at];
-      return sum === null || count == null ? null : sum + times * count;
+      return sum === null || count === null || count === undefined ? null : sum + times * count;
     }, 0),
   );
   return { counts, gauge, pieces: pieces.reduce((sum, [, times]) => sum + times, 0), what };

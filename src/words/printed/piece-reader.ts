@@ -254,7 +254,7 @@ export class PieceReader {
       case 'each repeat': {
         const given = lists(instruction.by, instruction.repeats);
         const one = given?.[0]?.[0];
-        if (!given || one == null) return undefined;
+        if (!given || one === null || one === undefined) return undefined;
         const by = instruction.way === 'dec' ? -one : one;
         const repeats = given[1] ?? this.#repeats();
         if (!repeats) return undefined;
@@ -501,7 +501,9 @@ export class PieceReader {
     open.parted = parting;
     this.#compareLists(
       parting.side.map((side, size) =>
-        side === null || parting.middle[size] == null ? null : 2 * side + parting.middle[size]!,
+        side === null || parting.middle[size] === null || parting.middle[size] === undefined
+          ? null
+          : 2 * side + parting.middle[size]!,
       ),
       parting.place,
       (said, count) => `two sides and the middle are ${said}, and there are ${count} stitches`,
@@ -525,7 +527,9 @@ export class PieceReader {
     const { sizes } = this.#context;
     const wrong = sizes.flatMap((size, at) => {
       const [says, count] = [said[at], this.#counts[at]];
-      return says == null || count == null || says === count ? [] : [{ size, says, count }];
+      return says === null || says === undefined || count === null || count === undefined || says === count
+        ? []
+        : [{ size, says, count }];
     });
     if (wrong.length === 0) return;
     const told = wrong.slice(0, 3).map(({ size, says, count }) => `in size ${size} ${sentence(says, count)}`);
@@ -546,7 +550,9 @@ export class PieceReader {
   #checkMultiple(open: Open, { multiple, plus, place }: StatedMultiple): void {
     const wrong = this.#context.sizes.flatMap((size, at) => {
       const count = open.start.count[at];
-      return count == null || (count - plus) % multiple === 0 ? [] : [{ size, count }];
+      return count === null || count === undefined || (count - plus) % multiple === 0
+        ? []
+        : [{ size, count }];
     });
     if (wrong.length === 0) return;
     const told = wrong.slice(0, 3).map(({ size, count }) => {

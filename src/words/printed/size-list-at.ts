@@ -86,7 +86,8 @@ export function sizeListAt(
     // "104 (112) 120 [128]": after a group, a number goes on with the list where another group follows it or it ends it.
     const again = grouped && at > to ? entryAt(text, at, decimal) : undefined;
     if (
-      again?.value != null &&
+      again?.value !== null &&
+      again?.value !== undefined &&
       /^\s*(?:[([{]|$|sts?\b|stitch|rows?\b|rounds?\b|rnds?\b|cm\b|in\b|times\b)/iu.test(
         text.slice(again.to),
       ) &&
