@@ -17,6 +17,6 @@ export function adaptedPullover(): Notebook {
       weighed: [20, 20, 17],
       ball: [50, 11_000],
     },
-    body: { bust: 101, bustEase: 10, upperArm: 43, armEase: 5, length: 58, sleeveLength: 43 },
+    body: { bust: 101, bustEase: 10, upperArm: 46, armEase: 5, length: 58, sleeveLength: 43 },
   });
 }

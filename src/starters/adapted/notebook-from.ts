@@ -6,7 +6,7 @@ import { putFollowed } from './followed';
 import { putJoins } from './joins';
 import { partsOf } from './parts';
 import { fabricOf, makePart, underarmName, type MadePart } from './pieces';
-import { scalesOf } from './scales';
+import { scalesOf, type Scales } from './scales';
 import { wishesOf, type OwnBody } from './wishes';
 import { putYarn } from './yarn';
 
@@ -22,13 +22,13 @@ export const mine = 'mine';
 const labels: readonly (readonly [SectionName, string])[] = [
   ['swatches', 'Swatches'],
   ['wishes', 'My wishes, and the sizes they come nearest to'],
+  ['printed', 'What the pattern says'],
+  ['printedPieces', 'The pattern’s pieces, as printed'],
   ['followed', 'The pattern followed with my swatch'],
   ['again', 'Fitted again: my numbers'],
   ['pieces', 'Fitted again: my pieces'],
   ['joins', 'Joins and promises'],
   ['yarn', 'Yarn'],
-  ['printed', 'What the pattern says'],
-  ['printedPieces', 'The pattern’s pieces, as printed'],
   ['kept', 'Kept from the pattern'],
 ];
 
@@ -50,7 +50,9 @@ export function notebookFrom(
   const wishes = wishesOf(adapting, parts, columns, maker.body ?? {});
   const made: MadePart[] = [];
   const main = parts.body ? fabricOf(parts.body, fabrics) : fabrics.main;
-  const scales = scalesOf(adapting, parts, wishes, main, () => underarmName(made));
+  const scales: Scales = scalesOf(adapting, parts, wishes, main, () =>
+    underarmName({ adapting, parts, fabrics, scales }),
+  );
   // The body first: a sleeve follows its armholes, and its armholes follow the stitches left under them.
   const order = [...parts.all].sort((a, b) => rank(a.role) - rank(b.role));
   putFollowed(adapting, wishes, main);

@@ -173,7 +173,7 @@ export function makePart(making: Making, part: Part): MadePart {
         'my_armhole_rows',
       );
       besides(adapting, label, 'rows of one side of the armhole', printedRows, armhole);
-      const left = withUnderarm ? underarmName(made) : undefined;
+      const left = withUnderarm ? underarmName(making) : undefined;
       const wanted = `${asPrinted.name} * ${scales.across('arm', main)}`;
       const side = shelf.put(
         sections.again,
@@ -378,39 +378,13 @@ export function makePart(making: Making, part: Part): MadePart {
       }
       case 'leave':
       case 'add': {
-        const side = (
-          values: PerSize,
-          called: string,
-        ): Record<'printed' | 'mine', Entry> & { mineText: string } => {
+        const side = (values: PerSize): Record<'printed' | 'mine', Entry> & { mineText: string } => {
           if (values.every((many) => !many)) return { printed: value(0), mine: value(0), mineText: 'STS(0)' };
-          const cell = count(values, stitchZone, shape.label.toLowerCase(), `${name}_${called}`);
-          const whole =
-            rule &&
-            rule.multiple > 1 &&
-            values.every((many) => many === null || (many > 0 && many % rule.multiple === 0));
-          const mine = whole
-            ? fittedCell(adapting, {
-                printed: cell,
-                across: scales.across(stitchZone, main),
-                rule: { multiple: rule.multiple, plus: 0 },
-                label: `${label}: ${shape.label.toLowerCase()}`,
-                name: `${short}_${name}_sts`,
-              })
-            : shelf.once(
-                `left ${cell.name} ${scales.across(stitchZone, main)}`,
-                sections.again,
-                () =>
-                  formula(
-                    `${label}: ${shape.label.toLowerCase()}`,
-                    `ROUND(${cell.name} * ${scales.across(stitchZone, main)})`,
-                    { name: `${short}_${name}_sts` },
-                  ),
-                `${label}: ${shape.label.toLowerCase()}`,
-              );
-          besides(adapting, label, shape.label.toLowerCase(), cell, mine);
+          const { printed: cell, mine } = leftCells(making, part, shape, values, stitchZone);
+          besides(adapting, label, `${shape.label.toLowerCase()}, stitches at one end`, cell, mine);
           return { printed: f(cell.name), mine: f(mine.name), mineText: mine.name };
         };
-        const [atStart, atEnd] = [side(shape.atStart, 'start'), side(shape.atEnd, 'end')];
+        const [atStart, atEnd] = [side(shape.atStart), side(shape.atEnd)];
         now =
           `(${now} ${shape.kind === 'leave' ? '-' : '+'} ${atStart.mineText} ${shape.kind === 'leave' ? '-' : '+'} ${atEnd.mineText})`.replace(
             / [-+] STS\(0\)/gu,
@@ -468,15 +442,56 @@ export function makePart(making: Making, part: Part): MadePart {
   }
 }
 
-/** The cell of the stitches left at an underarm, of the body as it is fitted again. */
-export function underarmName(made: readonly MadePart[]): string | undefined {
-  for (const { mine, part } of made) {
-    if (part.role !== 'body') continue;
-    for (const stretch of mine.stretches) {
-      if (stretch.kind === 'leave' && 'formula' in stretch.atStart) return stretch.atStart.formula;
-    }
-  }
-  return undefined;
+/** Stitches left or added at one end, as printed and mine: whole repeats where the pattern's are. */
+function leftCells(
+  { adapting, fabrics, scales }: Pick<Making, 'adapting' | 'fabrics' | 'scales'>,
+  part: Part,
+  shape: Shape,
+  values: PerSize,
+  zone: StitchZone,
+): { printed: Cell; mine: Cell } {
+  const { label, multiple: rule } = part.piece;
+  const what = `${label}: ${shape.label.toLowerCase()}`;
+  const name = `${shortName(label)}_${shortName(shape.label).slice(0, 20)}`;
+  const printed = statedCell(adapting, {
+    values,
+    unit: 'stitches',
+    size: sizeOfStitches[zone],
+    label: what,
+    name: `printed_${name}_start`,
+  });
+  const across = scales.across(zone, fabricOf(part, fabrics));
+  const whole =
+    rule !== undefined &&
+    rule.multiple > 1 &&
+    values.every((many) => many === null || (many > 0 && many % rule.multiple === 0));
+  const mine = whole
+    ? fittedCell(adapting, {
+        printed,
+        across,
+        rule: { multiple: rule.multiple, plus: 0 },
+        label: what,
+        name: `${name}_sts`,
+      })
+    : adapting.shelf.once(
+        `left ${printed.name} ${across}`,
+        adapting.sections.again,
+        () => formula(what, `ROUND(${printed.name} * ${across})`, { name: `${name}_sts` }),
+        what,
+      );
+  return { printed, mine };
+}
+
+/** The name of the cell of the stitches left at one underarm of the body as it is fitted again. */
+export function underarmName(
+  making: Pick<Making, 'adapting' | 'fabrics' | 'scales' | 'parts'>,
+): string | undefined {
+  const { body } = making.parts;
+  const at = body?.shapes.findIndex(({ kind }) => kind === 'leave') ?? -1;
+  const shape = body?.shapes[at];
+  if (!body || shape?.kind !== 'leave') return undefined;
+  const values = shape.atStart.some((many) => many) ? shape.atStart : shape.atEnd;
+  return leftCells(making, body, shape, values, body.stitchZones[at]!).mine.name;
 }
 
 function freeName(used: Set<string>, wished: string): string {

@@ -55,7 +55,7 @@ export function gaugeIn(
   }
   const label = /^\s*([^:]{2,40}):/u.exec(text)?.[1] ?? '';
   const worked =
-    /\b(?:in|over)\s+((?!\d|the round\b|order\b|each\b)[\p{L}][\p{L}\s\-,]*?)(?=\s+(?:on|with|using|after|before)\b|\s*[,.;()]|\s*\d|$)/iu.exec(
+    /\b(?:in|over)\s+((?!\d|in\b|the round\b|order\b|each\b)[\p{L}][\p{L}\s\-,]*?)(?=\s+(?:on|with|using|after|before)\b|\s*[,.;()]|\s*\d|$)/iu.exec(
       text,
     )?.[1] ?? '';
   const fabric = /gauge|tension|swatch/iu.test(label) ? worked : label.trim() || worked;

@@ -21,6 +21,10 @@ import type {
 } from './types';
 import { yarnIn } from './yarn-in';
 
+/** Headings under which no piece is worked. */
+const notAPiece =
+  /^(?:gauge|tension|materials?|yarn|notes?|abbreviations?|terms|needles|hooks?|notions|finishing|making up|special stitches|stitch guide|instructions|pattern)\b/iu;
+
 export interface ReadAs {
   /** The mark before decimals, as the notebook's settings have it. */
   readonly decimal: '.' | ',';
@@ -88,7 +92,8 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   if (
     !pattern.pieces.some(({ stretches }) => stretches.length > 0) &&
     measures.length === 0 &&
-    gauges.length === 0
+    gauges.length === 0 &&
+    doubts.length === 0
   ) {
     doubts.push({
       place: { line: 1, from: 0, to: printed[0]!.length },
@@ -253,16 +258,21 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     if (said.length > 60 || words > 8 || !bare || /[.!?]\s/u.test(said) || /\.$/u.test(line.text.trim()))
       return;
     as.push('a heading');
-    if (title === '' && read.every(({ as: before }) => before.length === 0)) {
-      title = said;
-      return;
-    }
     const unit: LengthUnit | undefined = /\b(?:cm|centimet(?:re|er)s)\b/iu.test(said)
       ? 'cm'
       : /\b(?:in|inches)\b/iu.test(said)
         ? 'in'
         : undefined;
     const measuring = /measure|dimension|\bto fit\b|^sizes?\b|schematic/iu.test(said);
+    if (
+      title === '' &&
+      !measuring &&
+      !notAPiece.test(said) &&
+      read.every(({ as: before }) => before.length === 0)
+    ) {
+      title = said;
+      return;
+    }
     if (measuring) {
       heading = {
         expected: true,
@@ -277,12 +287,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       return;
     }
     heading = { on: undefined, unit: undefined, expected: false };
-    if (
-      /^(?:gauge|tension|materials?|yarn|notes?|abbreviations?|terms|needles|hooks?|notions|finishing|making up|special stitches|stitch guide|instructions|pattern)\b/iu.test(
-        said,
-      )
-    )
-      pieces.leave();
+    if (notAPiece.test(said)) pieces.leave();
     else pieces.heading(said);
   }
 }
