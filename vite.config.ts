@@ -1,6 +1,10 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
+import { build, type Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 
 /**
@@ -25,13 +29,55 @@ const headers = {
   'Referrer-Policy': 'no-referrer',
 };
 
+/** What is stored for use without a network: all that the page can ask for. Browsers that can do so know woff2. */
+const stored = /\.(html|js|css|woff2|webmanifest)$|(^|\/)icon[^/]*$/;
+
+/** Writes the worker that stores the page on the device, with the list of the files as they were built. */
+function offline(): Plugin {
+  return {
+    name: 'offline',
+    apply: 'build',
+    async writeBundle({ dir }) {
+      const files = readdirSync(dir!, { recursive: true, encoding: 'utf8' })
+        .map((file) => file.replaceAll('\\', '/'))
+        .filter((file) => stored.test(file) && !file.startsWith('offline-worker'))
+        .sort()
+        .map((url) => {
+          const named = url.startsWith('assets/');
+          const hash = createHash('sha256').update(readFileSync(join(dir!, url)));
+          return { url, revision: named ? null : hash.digest('hex').slice(0, 16) };
+        });
+      await build({
+        configFile: false,
+        logLevel: 'warn',
+        publicDir: false,
+        define: {
+          filesOfThePage: JSON.stringify(files),
+          'process.env.NODE_ENV': '"production"',
+        },
+        build: {
+          outDir: dir!,
+          emptyOutDir: false,
+          target: 'es2022',
+          lib: {
+            entry: fileURLToPath(new URL('src/keeping/offline-worker.ts', import.meta.url)),
+            formats: ['iife'],
+            name: 'offline',
+            fileName: () => 'offline-worker.js',
+          },
+        },
+      });
+    },
+  };
+}
+
 const plain = { environment: 'node' as const };
 
 export default defineConfig({
   root: 'src',
   base: './',
   publicDir: '../static',
-  plugins: [svelte({ configFile: fileURLToPath(new URL('svelte.config.js', import.meta.url)) })],
+  plugins: [svelte({ configFile: fileURLToPath(new URL('svelte.config.js', import.meta.url)) }), offline()],
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', manifest: true },
   worker: { format: 'es' },
   preview: { headers, port: 4173 },
@@ -45,7 +91,7 @@ export default defineConfig({
         test: {
           ...plain,
           name: 'units',
-          include: ['tests/{craft,notebook,sheet,pictures,words,starters,published}/**/*.test.ts'],
+          include: ['tests/{craft,notebook,sheet,pictures,words,keeping,starters,published}/**/*.test.ts'],
         },
       },
       {

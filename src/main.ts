@@ -8,6 +8,8 @@ import '@fontsource/alegreya-sans/latin-ext-400-italic.css';
 import '@fontsource/alegreya-sans/latin-ext-700.css';
 import { mount } from 'svelte';
 import App from './page/App.svelte';
+import { opening } from './page/keeping/opening';
 import './page/page.css';
 
-mount(App, { target: document.getElementById('page')! });
+const opened = await opening();
+mount(App, { target: document.getElementById('page')!, props: { opened } });

@@ -89,3 +89,6 @@ export { chanceAbove, chanceWithin, t95 } from './student-t';
 export { combineUncertainty, countUncertainty, widthUncertainty } from './uncertainty';
 export type { UncertaintyPart } from './uncertainty';
 export { neighbourChance } from './neighbour-chance';
+export { swatchToHalve } from './swatch-to-halve';
+export type { Halving } from './swatch-to-halve';
+export { withinLimits } from './within-limits';

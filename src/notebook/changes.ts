@@ -15,14 +15,20 @@ export interface Changes {
  * by an edit shares all the cells that the edit left alone.
  */
 export function changesBetween(before: Notebook | null, after: Notebook): Changes {
-  const old = new Map(before ? allCells(before).map((cell) => [cell.id, cell]) : []);
-  const put: Cell[] = [];
-  for (const cell of allCells(after)) {
-    if (old.get(cell.id) !== cell) put.push(cell);
-    old.delete(cell.id);
-  }
   const sizes = before?.sizes === after.sizes ? {} : { sizes: after.sizes };
-  return { ...sizes, put, drop: [...old.keys()] };
+  const [old, now] = [before ? allCells(before) : [], allCells(after)];
+  // Most edits leave all cells but one the same, and as many: those before it and those after it need no looking up.
+  let start = 0;
+  while (start < now.length && old[start] === now[start]) start++;
+  let end = 0;
+  while (end < now.length - start && end < old.length - start && old.at(-1 - end) === now.at(-1 - end)) end++;
+  const replaced = new Map(old.slice(start, old.length - end).map((cell) => [cell.id, cell]));
+  const put: Cell[] = [];
+  for (const cell of now.slice(start, now.length - end)) {
+    if (replaced.get(cell.id) !== cell) put.push(cell);
+    replaced.delete(cell.id);
+  }
+  return { ...sizes, put, drop: [...replaced.keys()] };
 }
 
 export function nothingChanged(changes: Changes): boolean {

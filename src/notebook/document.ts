@@ -15,6 +15,25 @@ export interface Notebook {
   readonly adapts?: Adapted;
   /** Sentences of the written pattern in the person's own words, by the sentence's key. */
   readonly wording?: Readonly<Record<string, Wording>>;
+  /** Sets of changes that are looked at beside the notebook; none of them is made in it. */
+  readonly whatIfs?: readonly WhatIf[];
+  /** What is shown to a class. */
+  readonly classSheet?: ClassSheet;
+}
+
+/** Results whose working is shown to a class, in the order they are shown. */
+export interface ClassSheet {
+  readonly results: readonly ClassResult[];
+  /** The size they are worked in. A size that is gone is passed over for the middle one. */
+  readonly size?: string;
+}
+
+/** A result of a cell. One that is no longer there is passed over. */
+export interface ClassResult {
+  readonly cell: string;
+  readonly key: string;
+  /** So many generations of cells before it are worked along with it; none where nothing is said. */
+  readonly back?: number;
 }
 
 /** A sentence in a person's words: its numbers are `{slots}`, and it is in the terms it was written in. */
@@ -37,6 +56,27 @@ export interface Adapted {
   }[];
 }
 
+/**
+ * One value or formula in place of another, by the cell and the key of its input or output.
+ * A value goes in for one size, or (`size: null`) for all; a formula is for all.
+ */
+export interface Change {
+  readonly cell: string;
+  readonly key: string;
+  readonly size: string | null;
+  readonly value?: number;
+  readonly formula?: string;
+}
+
+/** A named set of changes: "7.5 mm hook". */
+export interface WhatIf {
+  readonly id: string;
+  readonly name: string;
+  /** Whether it is worked and shown beside the notebook. */
+  readonly on: boolean;
+  readonly changes: readonly Change[];
+}
+
 export interface Settings {
   readonly length: 'cm' | 'in';
   readonly gaugeOver: '10 cm' | '4 in';
@@ -44,6 +84,10 @@ export interface Settings {
   readonly craft: 'crochet' | 'knitting';
   /** Whose words are used: "sc" is a stitch in the US and another in the UK. */
   readonly terms: 'US' | 'UK';
+  /** How far a length read from the tape may be off, either way, in cm; where nothing stands, what is usual. */
+  readonly tapeWithin?: number;
+  /** The same of the scales, in grams. */
+  readonly scaleWithin?: number;
 }
 
 /** What a notebook begins with, and what an older file that does not say is read with. */
@@ -97,6 +141,8 @@ export interface Measure extends CellBase {
   readonly kind: 'measure';
   readonly unit: MeasureUnit;
   readonly entry: Entry;
+  /** Chosen and not measured, so that no tape and no scales leave it in doubt. */
+  readonly chosen?: true;
 }
 
 /** The stitches that a written pattern can name, in US terms. */

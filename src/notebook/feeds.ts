@@ -1,22 +1,17 @@
-import { allCells, type Cell, type Notebook } from './document';
+import { allCells, type Notebook } from './document';
 import { namesIn, sameName } from './formula';
 import { inputsOf, outputsOf } from './kinds';
 import { nameTable } from './names';
-
-const used = new WeakMap<Cell, readonly string[]>();
+import { remembered } from './remembered';
 
 /** The names that the formulas of a cell use, its own included. */
-export function namesUsedBy(cell: Cell): readonly string[] {
-  const cached = used.get(cell);
-  if (cached) return cached;
+export const namesUsedBy = remembered<readonly string[]>((cell) => {
   const formulas = [
     ...inputsOf(cell).flatMap(({ entry }) => ('formula' in entry ? [entry.formula] : [])),
     ...outputsOf(cell).map((output) => output.formula),
   ];
-  const names = [...new Set(formulas.flatMap(namesIn))];
-  used.set(cell, names);
-  return names;
-}
+  return [...new Set(formulas.flatMap(namesIn))];
+});
 
 /** Which cells each cell feeds, and which it is fed by, one step away, by id. */
 export interface Feeds {
@@ -24,11 +19,13 @@ export interface Feeds {
   readonly fedBy: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
-const links = new WeakMap<Notebook['sections'], Feeds>();
+/** The last notebooks that were asked about, the latest first; the history of edits keeps hundreds more. */
+let links: (readonly [of: Notebook['sections'], feeds: Feeds])[] = [];
+const mostLinks = 4;
 
 export function feedsOf(notebook: Notebook): Feeds {
-  const cached = links.get(notebook.sections);
-  if (cached) return cached;
+  const cached = links.find(([of]) => of === notebook.sections);
+  if (cached) return cached[1];
   const table = nameTable(notebook);
   const feeds = new Map<string, Set<string>>();
   const fedBy = new Map<string, Set<string>>();
@@ -45,7 +42,7 @@ export function feedsOf(notebook: Notebook): Feeds {
     fedBy.set(cell.id, sources);
   }
   const made = { feeds, fedBy };
-  links.set(notebook.sections, made);
+  links = [[notebook.sections, made] as const, ...links].slice(0, mostLinks);
   return made;
 }
 

@@ -1,18 +1,26 @@
 import * as v from 'valibot';
 import { chartNames } from '../craft';
 import { allCells, usualSettings, type Cell, type Notebook } from './document';
-import { longestWording, mostCells, mostSizes, mostWordings } from './edits';
-import { formulaSchema, labelSchema, nameSchema } from './entry';
+import {
+  furthestBack,
+  longestWording,
+  mostCells,
+  mostOnClassSheet,
+  mostSizes,
+  mostWhatIfs,
+  mostWhatIfsOn,
+  mostWordings,
+} from './edits';
+import { fileFormat, fileVersion } from './file-head';
 import { sameName } from './formula';
-import { kinds } from './kinds';
-
-/** What a saved notebook says of itself. `version` goes up whenever an older reader could misread a file. */
-export const fileFormat = 'easewright notebook';
-export const fileVersion = 1;
+import { largestFile, tooMuch } from './limits';
+import { migrated } from './migrations';
+import { finiteSchema, formulaSchema, labelSchema, nameSchema, shapes } from './shapes';
 
 const id = v.pipe(v.string(), v.minLength(1), v.maxLength(64));
 
-const cellBase = {
+/** What every cell has in a file. */
+export const cellBase = {
   id,
   label: labelSchema,
   name: nameSchema,
@@ -21,10 +29,10 @@ const cellBase = {
 };
 
 /** A cell: what every cell has, and what its kind declares. */
-const cellSchema = v.pipe(
-  v.looseObject({ ...cellBase, kind: v.picklist(Object.keys(kinds) as Cell['kind'][]) }),
+export const cellSchema = v.pipe(
+  v.looseObject({ ...cellBase, kind: v.picklist(Object.keys(shapes) as Cell['kind'][]) }),
   v.rawTransform(({ dataset: { value }, addIssue, NEVER }) => {
-    const own = v.safeParse(kinds[value.kind].schema, value);
+    const own = v.safeParse(shapes[value.kind], value);
     if (!own.success) {
       const issue = own.issues[0];
       addIssue({
@@ -45,7 +53,29 @@ const adaptedSchema = v.object({
   ),
 });
 
-const notebookSchema = v.object({
+const changeBase = {
+  cell: id,
+  key: v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
+  size: v.nullable(id),
+};
+
+const whatIfSchema = v.object({
+  id,
+  name: labelSchema,
+  on: v.boolean(),
+  changes: v.pipe(
+    v.array(
+      v.union([
+        v.strictObject({ ...changeBase, value: finiteSchema }),
+        v.strictObject({ ...changeBase, size: v.null(), formula: formulaSchema }),
+      ]),
+    ),
+    v.maxLength(1000),
+  ),
+});
+
+/** A notebook as it stands in a file. Fields that came later are optional: older files do not have them. */
+export const notebookSchema = v.object({
   title: labelSchema,
   settings: v.object({
     length: v.picklist(['cm', 'in']),
@@ -53,6 +83,8 @@ const notebookSchema = v.object({
     decimal: v.picklist(['.', ',']),
     craft: v.optional(v.picklist(['crochet', 'knitting']), usualSettings.craft),
     terms: v.optional(v.picklist(['US', 'UK']), usualSettings.terms),
+    tapeWithin: v.exactOptional(v.pipe(v.number(), v.minValue(0), v.maxValue(100))),
+    scaleWithin: v.exactOptional(v.pipe(v.number(), v.minValue(0), v.maxValue(1000))),
   }),
   sizes: v.pipe(
     v.array(
@@ -72,6 +104,21 @@ const notebookSchema = v.object({
     v.maxLength(1000),
   ),
   adapts: v.exactOptional(adaptedSchema),
+  classSheet: v.exactOptional(
+    v.object({
+      results: v.pipe(
+        v.array(
+          v.object({
+            cell: id,
+            key: v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
+            back: v.exactOptional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(furthestBack))),
+          }),
+        ),
+        v.maxLength(mostOnClassSheet),
+      ),
+      size: v.exactOptional(id),
+    }),
+  ),
   wording: v.exactOptional(
     v.pipe(
       v.record(
@@ -84,17 +131,16 @@ const notebookSchema = v.object({
       v.maxEntries(mostWordings),
     ),
   ),
+  whatIfs: v.exactOptional(v.pipe(v.array(whatIfSchema), v.maxLength(mostWhatIfs))),
 });
 
 export type FileRead = { readonly notebook: Notebook } | { readonly problem: string };
 
-/** The text of a file that keeps the notebook. */
-export function writeFile(notebook: Notebook): string {
-  return JSON.stringify({ format: fileFormat, version: fileVersion, notebook }, null, 1);
-}
-
 /** The notebook in a file's text, or a sentence that says why there is none. Nothing in the text is run. */
 export function readFile(text: string): FileRead {
+  if (text.length > largestFile) {
+    return { problem: `This file is larger than any notebook, so it was not opened.` };
+  }
   let data: unknown;
   try {
     data = JSON.parse(text);
@@ -105,7 +151,7 @@ export function readFile(text: string): FileRead {
     };
   }
   const head = v.safeParse(
-    v.object({ format: v.literal(fileFormat), version: v.pipe(v.number(), v.integer()) }),
+    v.object({ format: v.literal(fileFormat), version: v.pipe(v.number(), v.integer(), v.minValue(1)) }),
     data,
   );
   if (!head.success) {
@@ -117,11 +163,15 @@ export function readFile(text: string): FileRead {
         'This notebook was saved by a newer version of this page. Reload the page to get that version, then open it again.',
     };
   }
-  const read = v.safeParse(v.object({ notebook: notebookSchema }), data);
+  const much = tooMuch(data);
+  if (much) return { problem: `This file is not a notebook: it has ${much}, so it was not opened.` };
+  const read = v.safeParse(v.object({ notebook: notebookSchema }), migrated(data, head.output.version), {
+    abortEarly: true,
+  });
   if (!read.success) {
     const issue = read.issues[0];
     return {
-      problem: `This notebook is damaged (${v.getDotPath(issue) ?? 'at the top'}: ${issue.message}), so it was not opened.`,
+      problem: `This notebook is damaged (${shortened(`${v.getDotPath(issue) ?? 'at the top'}: ${issue.message}`)}), so it was not opened.`,
     };
   }
   const notebook = read.output.notebook as Notebook;
@@ -129,16 +179,24 @@ export function readFile(text: string): FileRead {
   return wrong ? { problem: `This notebook is damaged (${wrong}), so it was not opened.` } : { notebook };
 }
 
+/** What a file says may be endless; what is said of it is not. */
+function shortened(text: string): string {
+  return text.length > 200 ? `${text.slice(0, 200)} …` : text;
+}
+
 /** What the shape alone cannot show: ids that stand twice. Names that clash are told on their cells. */
 function contradiction(notebook: Notebook): string | undefined {
   const cells = allCells(notebook);
-  if (cells.length > mostCells) return `more than ${mostCells} cells`;
   for (const [what, ids] of [
     ['sizes', notebook.sizes.map((size) => size.id)],
     ['sections', notebook.sections.map((section) => section.id)],
     ['cells', cells.map((cell) => cell.id)],
+    ['what-ifs', (notebook.whatIfs ?? []).map((whatIf) => whatIf.id)],
   ] as const) {
     if (new Set(ids).size !== ids.length) return `two ${what} have the same id`;
+  }
+  if ((notebook.whatIfs ?? []).filter(({ on }) => on).length > mostWhatIfsOn) {
+    return `more than ${mostWhatIfsOn} what-ifs are on`;
   }
   // The inputs of stretches are called by their names, so one name for two would make two inputs one.
   for (const cell of cells) {

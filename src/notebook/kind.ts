@@ -1,4 +1,3 @@
-import type { GenericSchema } from 'valibot';
 import type { Cell, Entry } from './document';
 import type { Unit } from './units';
 
@@ -51,8 +50,6 @@ export interface Kind<C extends Cell = Cell> {
   readonly about: string;
   /** One small worked example, in a sentence. */
   readonly example: string;
-  /** The fields of the kind in a saved file, beyond those every cell has. */
-  readonly schema: GenericSchema;
   fresh(base: { id: string; label: string; name: string }): C;
   inputs(cell: C): Input[];
   outputs(cell: C): Output[];

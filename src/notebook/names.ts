@@ -1,6 +1,7 @@
 import { allCells, type Cell, type Notebook } from './document';
 import { sameName } from './formula';
 import { inputsOf, outputsOf } from './kinds';
+import { remembered } from './remembered';
 
 /** What a name stands for: one input or output of a cell. */
 export interface Named {
@@ -10,21 +11,15 @@ export interface Named {
   readonly label: string;
 }
 
-const known = new WeakMap<Cell, Named[]>();
-
 /** Every name that a cell brings into the notebook. Notes bring none. */
-export function namesOf(cell: Cell): readonly Named[] {
-  const cached = known.get(cell);
-  if (cached) return cached;
-  const names = [...inputsOf(cell), ...outputsOf(cell)].map((part) => ({
+export const namesOf = remembered<readonly Named[]>((cell) =>
+  [...inputsOf(cell), ...outputsOf(cell)].map((part) => ({
     name: part.name,
     cell: cell.id,
     key: part.key,
     label: part.label === cell.label ? cell.label : `${cell.label}: ${part.label.toLowerCase()}`,
-  }));
-  known.set(cell, names);
-  return names;
-}
+  })),
+);
 
 /** All names of a notebook, by the form in which names are compared. */
 export function nameTable(notebook: Notebook): Map<string, Named> {

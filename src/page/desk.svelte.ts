@@ -9,7 +9,7 @@ import {
   describe,
   downstream,
   feedsOf,
-  readFile,
+  largestFile,
   readFormula,
   redo,
   storedFormula,
@@ -25,13 +25,25 @@ import {
   type Settings,
   type Size,
 } from '../notebook';
-import { Results, type Answer, type Checked, type Move, type Place } from '../sheet';
+import {
+  Results,
+  type Answer,
+  type Checked,
+  type Move,
+  type Place,
+  type WhatIfsTold,
+  type WorkTrials,
+} from '../sheet';
 import { summaryOf } from './summary';
 
 /** What the desk asks of the sheet: to follow the notebook, and to try a formula without keeping it. */
 export interface Follower {
   show(notebook: Notebook): void;
   check(formula: string, place: Place): Promise<Checked>;
+  /** Works the notebook shown last with some changes, many times over. */
+  readonly trials: WorkTrials;
+  /** Works the what-ifs that are on, after the notebook itself and after every edit of it; gives what ends it. */
+  followWhatIfs(told: WhatIfsTold): Promise<() => void>;
   /** Whether all that was shown has been worked. */
   readonly settled: boolean;
 }
@@ -59,7 +71,8 @@ class Versions {
 type Editing = Spot & { what: 'value' | 'formula' | 'label'; begin?: string };
 
 const markedFor = 2600;
-const largestFile = 10e6;
+/** Values that are drawn at once when a notebook is opened, each cell's own words counted as eight. */
+const mostDrawn = 6000;
 
 /**
  * The state of the page: the notebook and its history, the results as they arrive, and where the person is.
@@ -94,9 +107,17 @@ export class Desk {
   said = $state('');
   /** A sentence about something that went wrong and is not on any cell. */
   complaint: string | null = $state(null);
+  /** Which notebook this is among those that are kept. */
+  id: string = $state('');
+  /** Why nothing can be changed here, in a sentence, where it only is to be looked at. */
+  readOnly: string | null = $state(null);
+  /** The history of the notebook on the desk while another is looked at. */
+  #aside: History | null = null;
   /** Whether every size has been worked once. */
   worked = $state(false);
   busy = $state(false);
+  /** The value that a what-if is being made of, and the what-if it is to go in, if not a new one. */
+  whatIfAsked: (Spot & { readonly whatIf?: string }) | null = $state.raw(null);
 
   readonly #results = new Results();
   readonly #versions = new Versions();
@@ -133,7 +154,9 @@ export class Desk {
     return editing?.cell === cell ? editing : null;
   }
 
-  constructor(notebook: Notebook, follower: (desk: Desk) => Follower) {
+  constructor(notebook: Notebook, follower: (desk: Desk) => Follower, id: string = crypto.randomUUID()) {
+    this.id = id;
+    this.#foldMuch(notebook);
     this.#follower = follower(this);
     this.#become(begin(notebook));
   }
@@ -164,6 +187,7 @@ export class Desk {
 
   /** Makes an edit. Gives back why not, where it cannot be made; then nothing has changed. */
   do(edit: Edit): string | undefined {
+    if (this.readOnly !== null) return (this.said = this.readOnly);
     const applied = apply(this.notebook, edit);
     if ('refused' in applied) return applied.refused;
     this.#become(advance(this.#history, applied.notebook, describe(this.notebook, edit)));
@@ -172,46 +196,95 @@ export class Desk {
 
   undo(): void {
     const what = this.undoes;
-    if (!what) return;
+    if (!what || this.readOnly !== null) return;
     this.#become(undo(this.#history));
     this.said = `Undid ${what}.`;
   }
 
   redo(): void {
     const what = this.redoes;
-    if (!what) return;
+    if (!what || this.readOnly !== null) return;
     this.#become(redo(this.#history));
     this.said = `Redid ${what}.`;
   }
 
-  /** Puts another notebook on the desk; undo brings back the one that was there. */
-  begin(notebook: Notebook): void {
-    this.#turnTo(notebook, `beginning ${notebook.title}`);
+  /** Puts another notebook on the desk, a new one or (with its id) one that is kept; its history begins there. */
+  begin(notebook: Notebook, id: string = crypto.randomUUID()): void {
+    this.#leave();
+    this.#aside = null;
+    this.id = id;
+    this.#foldMuch(notebook);
+    this.#become(begin(notebook));
     this.said = `${notebook.title} is on the desk.`;
   }
 
-  /** Opens a file that a person picked or dropped; what was on the desk stays where the file is refused. */
+  /** Exchanges the whole notebook as one edit, which undo takes back. */
+  exchange(notebook: Notebook, what: string): void {
+    this.#leave();
+    this.#become(advance(this.#history, notebook, what));
+  }
+
+  /** Shows what was done to the notebook elsewhere. */
+  follow(notebook: Notebook): void {
+    if (this.#aside) this.#aside = begin(notebook);
+    else this.#become(begin(notebook));
+  }
+
+  /** Shows another notebook, to be looked at and not changed; the one on the desk stays as it is. */
+  look(notebook: Notebook): void {
+    this.#leave();
+    this.#aside ??= this.#history;
+    this.#foldMuch(notebook);
+    this.#become(begin(notebook));
+  }
+
+  /** The notebook that is on the desk while another is looked at. */
+  get lookedFrom(): Notebook | null {
+    return this.#aside?.now ?? null;
+  }
+
+  /** Goes back to the notebook on the desk, and to its history. */
+  lookBack(): void {
+    const aside = this.#aside;
+    if (!aside) return;
+    this.#leave();
+    this.#aside = null;
+    this.#become(aside);
+  }
+
+  /** Opens a file that a person picked or dropped; what was on the desk stays kept, and stays where the file is refused. */
   async openPicked(file: File): Promise<void> {
     if (file.size > largestFile) {
       this.complaint = `${file.name}: this file is larger than any notebook (${Math.round(file.size / 1e6)} MB), so it was not opened.`;
       return;
     }
+    const { readFile } = await import('../notebook/file');
     const read = readFile(await file.text());
     if ('problem' in read) {
       this.complaint = `${file.name}: ${read.problem}`;
       return;
     }
-    this.#turnTo(read.notebook, `opening ${file.name}`);
+    this.begin(read.notebook);
     this.said = `Opened ${file.name}.`;
   }
 
-  #turnTo(notebook: Notebook, what: string): void {
+  /** Folds what a page cannot draw at once: of a very large notebook its last sections, or all of them. */
+  #foldMuch(notebook: Notebook): void {
+    this.folded.clear();
+    let drawn = 0;
+    for (const { id, cells } of notebook.sections) {
+      drawn += cells.length * (notebook.sizes.length + 8);
+      if (drawn > mostDrawn) this.folded.add(id);
+    }
+  }
+
+  /** Leaves whatever was being done in the notebook on the desk, for another one. */
+  #leave(): void {
     this.editing = null;
     this.spot = null;
     this.onlyChainOf = null;
     this.complaint = null;
     this.#watch = false;
-    this.#become(advance(this.#history, notebook, what));
   }
 
   file(): string {
@@ -220,7 +293,7 @@ export class Desk {
 
   /** Puts a formula, as typed, in an input; gives back why not. */
   async enterFormula(cell: string, key: string, typed: string): Promise<string | undefined> {
-    const tried = await this.#tried(typed, { cell, key });
+    const tried = await this.readTyped(typed, { cell, key });
     if ('problem' in tried) return tried.problem;
     return this.do({ do: 'enter', cell, key, entry: { formula: tried.formula } });
   }
@@ -228,7 +301,7 @@ export class Desk {
   /** Puts a formula, as typed, in place of an output's own; nothing typed gives its own back. */
   async takeOver(cell: string, key: string, typed: string): Promise<string | undefined> {
     if (/^\s*=?\s*$/.test(typed)) return this.do({ do: 'take over', cell, key, formula: null });
-    const tried = await this.#tried(typed, { cell, key });
+    const tried = await this.readTyped(typed, { cell, key });
     if ('problem' in tried) return tried.problem;
     return this.do({ do: 'take over', cell, key, formula: tried.formula });
   }
@@ -244,8 +317,15 @@ export class Desk {
     }
   }
 
+  /** Works the notebook with some changes, many times over, without making them. */
+  readonly trials: WorkTrials = (...asked) => this.#follower.trials(...asked);
+
+  followWhatIfs(told: WhatIfsTold): Promise<() => void> {
+    return this.#follower.followWhatIfs(told);
+  }
+
   /** A typed formula as it is stored, once it has been read whole and its unit found right. */
-  async #tried(typed: string, place: Place): Promise<{ formula: string } | { problem: string }> {
+  async readTyped(typed: string, place: Place): Promise<{ formula: string } | { problem: string }> {
     const read = readFormula(typed, this.notebook.settings.decimal);
     if ('problem' in read) return read;
     const tried = await this.tryFormula(typed, place);
@@ -296,6 +376,11 @@ export class Desk {
 
   #version(cell: string): Version {
     return this.#versions.at(cell);
+  }
+
+  /** All results as they stand, for what looks at many at a time and knows itself when to look again. */
+  get allResults(): Results {
+    return this.#results;
   }
 
   /** Results of a cell; reading them makes a component follow that cell and no other. */

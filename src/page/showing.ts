@@ -63,6 +63,15 @@ function trimmed(value: number, decimal: '.' | ','): string {
   return String(Number(value.toPrecision(12))).replace('.', decimal);
 }
 
+/** What a stored number is multiplied by where it is shown: 1 / 2.54 for a length in inches, say. */
+export function shownFactor(unit: Unit, settings: Settings, written?: WrittenAs): number {
+  if (written === 'percent') return 100;
+  if (written === 'metres') return 1 / yarnUnit(settings).cm;
+  if (!isDimension(unit)) return 1;
+  if (isGauge(unit)) return settings.gaugeOver === '10 cm' ? 10 : 4 * cmInInch;
+  return settings.length === 'in' ? cmInInch ** -(unit.length ?? 0) : 1;
+}
+
 /** By how much a result moved: "+4", "−1.5". */
 export function showDifference(by: number, unit: Unit, settings: Settings): string {
   const shown = showNumber(Math.abs(by), unit, settings);

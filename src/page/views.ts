@@ -12,11 +12,14 @@ export interface View {
 
 /** The views, in the order they are offered. */
 export const views: readonly View[] = [
-  {
-    name: 'adapt',
-    label: 'Adapt',
-    load: () => import('./adapt/Adapt.svelte'),
-  },
+  { name: 'pictures', label: 'Pictures', load: () => import('./pictures/Pictures.svelte') },
+  { name: 'pattern', label: 'Pattern', load: () => import('./pattern/Pattern.svelte') },
+  { name: 'adapt', label: 'Adapt', load: () => import('./adapt/Adapt.svelte') },
+  { name: 'what-ifs', label: 'What-ifs', load: () => import('./what-ifs/WhatIfs.svelte') },
+  { name: 'range', label: 'Range', load: () => import('./range/Range.svelte') },
+  { name: 'work back', label: 'Work back', load: () => import('./work-back/WorkBack.svelte') },
+  { name: 'give or take', label: 'Give or take', load: () => import('./doubt/GiveOrTake.svelte') },
+  { name: 'class sheet', label: 'Class sheet', load: () => import('./class-sheet/ClassSheet.svelte') },
 ];
 
 /** The view of a name; undefined for the leaf. */

@@ -1,15 +1,16 @@
 import { extentOf, figuresAcross, frameOf, insetsFor, type Extent, type Frame } from './frame';
 import { straightLine, tapersIn, type WorkedTaper } from './ideal-line';
+import { overlaidSizes, type OverlaidSize } from './overlays';
 import { rowWord, unitWord } from './in-words';
 import { ruledStretches, type RuledStretch } from './rulings';
 import { cornersOf, drawnSizes, ruledSize, thinned, type Corner, type DrawnSize } from './series';
 import { lengthTicks, rowTicks, stitchTicks, type Tick } from './ticks';
 import type { PlotSpec, Plotted } from './types';
 
-/** A line of a drawing: the stair a size is worked in, or the straight line of one of its tapers. */
+/** A line of a drawing: the stair a size is worked in, the straight line of one of its tapers, or an overlay's stair. */
 export interface Line {
-  readonly size: DrawnSize;
-  readonly kind: 'worked' | 'straight';
+  readonly size: DrawnSize | OverlaidSize;
+  readonly kind: Plotted['lines'][number]['kind'];
   readonly points: readonly Corner[];
 }
 
@@ -21,7 +22,9 @@ export interface Drawing {
   readonly ruled: DrawnSize | null;
   readonly stretches: readonly RuledStretch[];
   readonly extent: Extent;
+  /** From the lowest to the uppermost. */
   readonly lines: readonly Line[];
+  readonly overlaid: readonly OverlaidSize[];
   /** The tapers of the drawn sizes, where the plot is of a taper. */
   readonly tapers: readonly { readonly size: DrawnSize; readonly taper: WorkedTaper }[];
 }
@@ -47,13 +50,19 @@ export function drawingOf(spec: PlotSpec): Drawing {
     spec.which === 'taper'
       ? inOrder.flatMap((size) => tapersIn(size.rows, spec.stretches).map((taper) => ({ size, taper })))
       : [];
+  const overlaid = overlaidSizes(spec, drawn);
   return {
     spec,
     drawn,
     ruled,
+    overlaid,
     stretches: ruled ? ruledStretches(ruled, spec.which) : [],
     extent: extentOf(drawn, spec),
     lines: [
+      ...overlaid.map((size): Line => {
+        const points = thinned(cornersOf(size.rows, size.edges, spec.which));
+        return { size, kind: size.overlay.kind, points };
+      }),
       ...tapers.map(({ size, taper }): Line => {
         return { size, kind: 'straight', points: straightLine(size.rows, size.edges, taper) };
       }),
@@ -132,7 +141,13 @@ function sameRows(a: DrawnSize, b: DrawnSize): boolean {
 /** What a plot of this drawing shows, as plain data. */
 export function plottedOf(drawing: Drawing, { frame }: Laid): Plotted {
   return {
-    lines: drawing.lines.map(({ size, kind, points }) => ({ id: size.id, label: size.label, kind, points })),
+    lines: drawing.lines.map(({ size, kind, points }) => ({
+      id: size.id,
+      label: size.label,
+      kind,
+      ...('overlay' in size ? { overlay: size.overlay.id } : {}),
+      points,
+    })),
     toScale: frame.stretched === 1,
     stretched: frame.stretched,
     ruledFor: drawing.ruled?.id ?? null,

@@ -1,5 +1,6 @@
 import { inUnit } from './in-words';
 import { tapersIn } from './ideal-line';
+import { overlaidSizes } from './overlays';
 import { acrossOf, drawnSizes, ruledSize, type DrawnSize } from './series';
 import type { PlotSpec } from './types';
 
@@ -44,7 +45,7 @@ export function extentOf(drawn: readonly DrawnSize[], spec: PlotSpec): Extent {
   let along = 0;
   let lowest = Infinity;
   let highest = 0;
-  for (const { rows, edges } of drawn) {
+  for (const { rows, edges } of [...drawn, ...overlaidSizes(spec, drawn)]) {
     along = Math.max(along, edges[rows.length]!);
     for (const row of rows) {
       const across = acrossOf(row, spec.which);
@@ -164,7 +165,8 @@ const lowestPlot = 220;
 export function heightFor(spec: PlotSpec, width: number, font = 12): number {
   const drawn = drawnSizes(spec);
   if (drawn.length === 0) return lowestPlot;
-  const extent = extentOf(drawn, spec);
+  // What lies over it comes and goes: the plot keeps its height.
+  const extent = extentOf(drawn, { ...spec, overlays: [] });
   const insets = insetsFor(spec, width, font, figuresAcross(extent, spec));
   const [low, high] = spanAcross(extent);
   const along = Math.max(extent.along, 10 * extent.row);

@@ -1,6 +1,8 @@
+import { overlaidSizes, overlayLegend } from './overlays';
 import { sizeStyle } from './palette';
+import { drawnSizes } from './series';
 import type { ThemeName } from './theme';
-import type { LegendEntry, WorkedSize } from './types';
+import type { LegendEntry, OverlayEntry, PlotSpec, WorkedSize } from './types';
 
 /**
  * What the page writes beside a picture: each size with its colour, line and mark, whether it is drawn or not.
@@ -25,4 +27,9 @@ export function legendFor(
 
 function drawable(rows: WorkedSize['rows']): boolean {
   return rows !== null && rows.length > 0;
+}
+
+/** What the page writes of what lies over a plot: the overlays that are drawn, with their letters and dashes. */
+export function overlaysIn(spec: PlotSpec): OverlayEntry[] {
+  return overlayLegend(overlaidSizes(spec, drawnSizes(spec)));
 }

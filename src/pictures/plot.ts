@@ -16,6 +16,7 @@ import {
   type ScaleOptions,
   type TooltipPositionerFunction,
 } from 'chart.js';
+import { broken, familyOf, tickSize, tooltipStyle, type FixedSheet } from './chart-style';
 import { drawingOf, layOut, plottedOf, type Drawing, type Laid } from './drawing';
 import { ratioPaper, type SheetFor } from './ratio-paper';
 import { readingInWords, readingOf } from './reading';
@@ -32,6 +33,11 @@ declare module 'chart.js' {
   interface TooltipPositionerMap {
     pieceRow: TooltipPositionerFunction<ChartType>;
   }
+}
+
+/** What was before stays under what is, and less than it. */
+function faint(colour: string): string {
+  return `${colour}66`;
 }
 
 /** What a chart has under the pointer. Chart.js keeps its ways of pointing in one place for all charts. */
@@ -52,22 +58,23 @@ Chart.register(LineController, LineElement, PointElement, LinearScale, Tooltip);
 
 /**
  * Draws a plot on a canvas, which fills the element it stands in (that element has a position and a size of its own;
- * `heightFor` gives a good height). Nothing moves by itself, so there is no motion to reduce. Ticks take the canvas's
- * font and three quarters of its size.
+ * `heightFor` gives a good height), or on a sheet of a fixed size. Nothing moves by itself, so there is no motion to
+ * reduce. Ticks take the canvas's font and three quarters of its size.
  *
  * @example
  * const plot = drawPlot(canvas, spec);
  * plot.update({ ...spec, highlighted: 'm' });
  * plot.close();
  */
-export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
+export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: FixedSheet): Plot {
   let drawing = drawingOf(spec);
   let pointed: Pointed | null = null;
   let closed = false;
   let latest: { drawing: Drawing; width: number; height: number; font: number; laid: Laid } | undefined;
 
-  const fontSize = () => Math.max(11, Math.round(parseFloat(getComputedStyle(canvas).fontSize) * 0.75) || 12);
-  const fontFamily = () => getComputedStyle(canvas).fontFamily || 'system-ui, sans-serif';
+  if (sheet) Object.assign(canvas, { width: sheet.width, height: sheet.height });
+  const fontSize = () => (sheet ? 12 : tickSize(canvas));
+  const fontFamily = () => sheet?.family ?? familyOf(canvas);
 
   /** Chart.js asks for the layout several times while it lays out four axes; it is the same each time. */
   const laidOut = (width: number, height: number): Laid => {
@@ -124,12 +131,15 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
     };
   };
 
+  /** What the options depend on; all else they ask for when they need it. */
+  const look = () => [drawing.spec.theme, fontSize(), fontFamily()].join(' ');
+
   const options = (): ChartOptions<'line'> => {
     const theme = themes[drawing.spec.theme];
     const font = { family: fontFamily(), size: fontSize() };
     return {
       animation: false,
-      responsive: true,
+      ...(sheet ? { responsive: false, devicePixelRatio: sheet.ratio } : { responsive: true }),
       maintainAspectRatio: false,
       layout: { padding: 0, autoPadding: false },
       hover: { mode: 'pieceRow' },
@@ -143,28 +153,15 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
       },
       plugins: {
         tooltip: {
-          animation: false,
+          ...tooltipStyle(theme, font),
           mode: 'pieceRow',
           position: 'pieceRow',
-          displayColors: false,
-          backgroundColor: theme.leaf,
-          borderColor: theme.edge,
-          borderWidth: 1,
-          cornerRadius: 2,
           // Above or below the row, so that the row itself stays in sight on a narrow screen too.
           xAlign: 'center',
           yAlign: () => (isLow() ? 'bottom' : 'top'),
-          caretSize: 0,
-          caretPadding: 12,
-          padding: 8,
-          titleColor: theme.soft,
-          titleFont: { ...font, weight: 'normal' },
-          titleMarginBottom: 3,
-          bodyColor: theme.ink,
-          bodyFont: font,
           callbacks: {
             title: () => reading()?.heading ?? '',
-            label: () => [...(reading()?.lines ?? [])],
+            label: ({ chart }) => broken(reading()?.lines ?? [], chart, font),
           },
         },
       },
@@ -172,21 +169,25 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
   };
 
   const data = (): ChartData<'line', { x: number; y: number }[]> => ({
-    datasets: drawing.lines.map(({ size, kind, points }) => {
+    datasets: drawing.lines.map(({ size, kind, points }, index) => {
       const theme = themes[drawing.spec.theme];
       const strong = size.id === drawing.spec.highlighted;
-      const borderWidth = kind === 'straight' ? 1 : strong ? 2.75 : 1.5;
+      const borderWidth = { worked: strong ? 2.75 : 1.5, straight: 1, before: 1.25, 'what-if': 1.75 }[kind];
+      const dash = 'dash' in size ? size.dash : kind === 'straight' ? [] : size.style.dash;
       return {
         label: size.label,
+        // Chart.js puts the first of its lines on top.
+        order: -index,
         data: points as { x: number; y: number }[],
         parsing: false,
         normalized: true,
         xAxisID: 'x',
         yAxisID: 'y',
         clip: 4,
-        borderColor: kind === 'straight' ? theme.soft : size.style.colour,
+        borderColor:
+          kind === 'straight' ? theme.soft : kind === 'before' ? faint(size.style.colour) : size.style.colour,
         // A thick line needs longer dashes to look the same.
-        borderDash: kind === 'straight' ? [] : size.style.dash.map((px) => (px * (borderWidth + 1.5)) / 3),
+        borderDash: dash.map((px) => (px * (borderWidth + 1.5)) / 3),
         borderWidth,
         borderJoinStyle: 'miter',
       };
@@ -233,6 +234,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
     },
   };
 
+  let looks = look();
   const chart = new Chart<'line', { x: number; y: number }[]>(canvas, {
     type: 'line',
     data: data(),
@@ -273,13 +275,15 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
   return {
     update(next) {
       if (closed) return;
-      const id = pointed && drawing.drawn[pointed.size]?.id;
       drawing = drawingOf(next);
-      const size = drawing.drawn.findIndex((candidate) => candidate.id === id);
-      const rows = drawing.drawn[size]?.rows.length ?? 0;
-      pointed = pointed && rows > 0 ? { size, row: Math.min(pointed.row, rows - 1) } : null;
+      pointed = null;
+      chart.tooltip?.setActiveElements([], { x: 0, y: 0 });
       chart.data = data();
-      chart.options = options();
+      // Chart.js takes long over new options.
+      if (look() !== looks) {
+        looks = look();
+        chart.options = options();
+      }
       chart.update('none');
     },
     pointAt(row, id = drawing.ruled?.id) {
@@ -292,7 +296,13 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec): Plot {
       chart.draw();
       return words;
     },
-    data: () => plottedOf(drawing, laidOut(chart.width, chart.height)),
+    data() {
+      const size = pointed && drawing.drawn[pointed.size];
+      return {
+        ...plottedOf(drawing, laidOut(chart.width, chart.height)),
+        pointed: size ? { id: size.id, row: pointed!.row + 1 } : null,
+      };
+    },
     close() {
       if (closed) return;
       closed = true;

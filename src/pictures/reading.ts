@@ -1,7 +1,9 @@
 import { offsOf, tapersIn } from './ideal-line';
 import { capital, lengthInWords, rowWord, stitchesInWords } from './in-words';
+import { overlaidSizes, type OverlaidSize } from './overlays';
 import { drawnSizes, type DrawnSize } from './series';
 import type { PlotSpec } from './types';
+import { workedOn } from './worked-on';
 
 /** What a plot says about one row of one size. */
 export interface RowReading {
@@ -25,16 +27,16 @@ export function readingOf(spec: PlotSpec, size: DrawnSize, i: number): RowReadin
   const lines = [
     `${capital(word)} ${row.number}: ${stitchesInWords(row.count)}, ${lengthInWords(row.width, spec)}`,
   ];
-  if (row.change !== 0) {
+  if (size.plan) lines.push(capital(workedOn(size, i)));
+  else if (row.change !== 0) {
     const before = row.number === 1 ? 'at the start' : `in ${word} ${row.number - 1}`;
     lines.push(
       `${stitchesInWords(Math.abs(row.change))} ${row.change > 0 ? 'more' : 'fewer'} than ${before}`,
     );
   }
-  if (spec.which === 'taper') {
-    const off = fromStraight(spec, size, i);
-    if (off) lines.push(off);
-  }
+  const off = spec.which === 'taper' ? fromStraight(spec, size, i) : null;
+  if (off) lines.push(capital(off));
+  for (const over of overlaidSizes(spec, [size])) lines.push(overlaidReading(spec, over, i));
   return { heading: label ? `${size.label}, ${label}` : size.label, lines };
 }
 
@@ -43,7 +45,18 @@ export function readingInWords(spec: PlotSpec, id: string, row: number): string 
   const size = drawnSizes(spec).find((candidate) => candidate.id === id);
   if (!size || !Number.isInteger(row) || row < 1 || row > size.rows.length) return null;
   const { heading, lines } = readingOf(spec, size, row - 1);
-  return `${heading}. ${lines.join('; ')}.`;
+  return [heading, ...lines].map((line) => `${line}.`).join(' ');
+}
+
+/** What a line over the plot says of the same row. */
+function overlaidReading(spec: PlotSpec, size: OverlaidSize, i: number): string {
+  const row = size.rows[i];
+  const called = capital(size.overlay.label);
+  if (!row) return `${called}: no such ${rowWord(size.rows)}`;
+  const off = spec.which === 'taper' && size.overlay.kind === 'what-if' ? fromStraight(spec, size, i) : null;
+  // Off what, its own line says.
+  const said = [stitchesInWords(row.count), off?.replace(/ than .*/, '') ?? lengthInWords(row.width, spec)];
+  return `${called}: ${said.join(', ')}`;
 }
 
 function fromStraight(spec: PlotSpec, size: DrawnSize, i: number): string | null {

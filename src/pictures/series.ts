@@ -16,6 +16,7 @@ export interface DrawnSize {
   readonly style: SizeStyle;
   readonly rows: readonly Row[];
   readonly edges: Float64Array;
+  readonly plan: WorkedSize['plan'];
 }
 
 /**
@@ -87,15 +88,22 @@ export function isWorked(size: WorkedSize): size is WorkedSize & { readonly rows
   return size.rows !== null && size.rows.length > 0;
 }
 
-/** The sizes a plot draws: all that are worked, or in a taper the highlighted one alone where it is worked. */
+/** The size a taper shows alone: the highlighted one, where it is worked and not all are asked for. */
+export function aloneIn(spec: PlotSpec): (WorkedSize & { readonly rows: readonly Row[] }) | null {
+  if (spec.which !== 'taper' || spec.all) return null;
+  const size = spec.sizes.find(({ id }) => id === spec.highlighted);
+  return size && isWorked(size) ? size : null;
+}
+
+/** The sizes a plot draws: all that are worked, or in a taper the highlighted one alone. */
 export function drawnSizes(spec: PlotSpec): DrawnSize[] {
   const drawn: DrawnSize[] = [];
-  const alone = spec.which === 'taper' && spec.sizes.some((s) => s.id === spec.highlighted && isWorked(s));
+  const alone = aloneIn(spec);
   spec.sizes.forEach((size, place) => {
     if (!isWorked(size) || (alone && size.id !== spec.highlighted)) return;
-    const { id, label, rows } = size;
+    const { id, label, rows, plan } = size;
     const edges = edgesOf(rows, spec.which);
-    drawn.push({ id, label, place, style: sizeStyle(place, spec.theme), rows, edges });
+    drawn.push({ id, label, place, style: sizeStyle(place, spec.theme), rows, edges, plan });
   });
   return drawn;
 }

@@ -41,7 +41,7 @@ export function sizeMarks(sheetFor: SheetFor, pointed: () => Pointed | null): Pl
       ctx.restore();
     },
     afterDatasetsDraw({ ctx, chartArea, width, height }) {
-      const { drawing, laid } = sheetFor({ width, height });
+      const { drawing, laid, font } = sheetFor({ width, height });
       const { spec, drawn, tapers } = drawing;
       const theme = themes[spec.theme];
       const area = areaOf(chartArea, laid);
@@ -72,6 +72,13 @@ export function sizeMarks(sheetFor: SheetFor, pointed: () => Pointed | null): Pl
         for (const { x, y } of markPlaces(size, spec.which, area))
           drawMark(ctx, size.style.mark, x, y, large);
       }
+      for (const size of drawing.overlaid) {
+        ctx.fillStyle = size.style.colour;
+        for (const { x, y } of size.letter
+          ? markPlaces({ ...size, place: size.place + 4 }, spec.which, area)
+          : [])
+          drawLetter(ctx, size.letter, x, y, font, theme.paper);
+      }
       const at = pointed();
       const size = at && drawn[at.size];
       if (size) ring(ctx, size, at.row, spec.which, area, theme.ink);
@@ -93,7 +100,13 @@ function markPlaces(size: DrawnSize, which: Which, area: Area) {
   });
 }
 
-function drawMark(ctx: CanvasRenderingContext2D, mark: string, x: number, y: number, large: number): void {
+export function drawMark(
+  ctx: CanvasRenderingContext2D,
+  mark: string,
+  x: number,
+  y: number,
+  large: number,
+): void {
   ctx.save();
   ctx.translate(x, y);
   ctx.scale(large, large);
@@ -101,6 +114,27 @@ function drawMark(ctx: CanvasRenderingContext2D, mark: string, x: number, y: num
   ctx.lineWidth = 1.5;
   ctx.fill(path);
   ctx.stroke(path);
+  ctx.restore();
+}
+
+/** The letter of an overlay, on its line. */
+export function drawLetter(
+  ctx: CanvasRenderingContext2D,
+  letter: string,
+  x: number,
+  y: number,
+  font: string,
+  paper: string,
+): void {
+  ctx.save();
+  ctx.font = `bold ${font}`;
+  ctx.textAlign = 'center';
+  ctx.textBaseline = 'middle';
+  ctx.lineWidth = 4;
+  ctx.lineJoin = 'round';
+  ctx.strokeStyle = paper;
+  ctx.strokeText(letter, x, y);
+  ctx.fillText(letter, x, y);
   ctx.restore();
 }
 

@@ -1,8 +1,10 @@
 import { offsOf, tapersIn } from './ideal-line';
 import { capital, figure, lengthFigure, rowWord, unitWord } from './in-words';
-import { isWorked } from './series';
+import { overlaidSizes, type OverlaidSize } from './overlays';
+import { aloneIn, drawnSizes, isWorked } from './series';
 import type { Row } from '../craft/types';
 import type { PlotSpec, PlotTable, WorkedSize } from './types';
+import { workedOn } from './worked-on';
 
 /** A run of rows in which nothing changes in any size: the indices of its first and its last. */
 type Run = readonly [number, number];
@@ -20,9 +22,9 @@ const none = '–';
  * tableFor(spec).rows[0] // ['1–5', '76', '80']
  */
 export function tableFor(spec: PlotSpec, most = 400): PlotTable {
-  const alone = spec.sizes.find(({ id }) => id === spec.highlighted);
-  const taper = spec.which === 'taper' && alone !== undefined && isWorked(alone) ? alone : null;
-  const sizes = taper ? [taper] : spec.sizes;
+  const taper = aloneIn(spec);
+  const overlaid = overlaidSizes(spec, drawnSizes(spec));
+  const sizes = [...(taper ? [taper] : spec.sizes), ...overlaid];
   const length = Math.max(0, ...sizes.map((size) => size.rows?.length ?? 0));
   const { runs, left } = runsOf(sizes, length, most);
   const word = rowWord(sizes.find(isWorked)?.rows ?? []);
@@ -30,7 +32,10 @@ export function tableFor(spec: PlotSpec, most = 400): PlotTable {
   const heads = runs.map(([first, last]) =>
     first === last ? number(first) : `${number(first)}–${number(last)}`,
   );
-  const { headings, cells } = taper ? taperColumns(spec, taper.rows) : sizeColumns(spec);
+  const own = taper ? taperColumns(spec, taper) : sizeColumns(spec);
+  const over = overlaidColumns(spec, overlaid, taper !== null);
+  const headings = [...own.headings, ...over.headings];
+  const cells = (run: Run) => [...own.cells(run), ...over.cells(run)];
   return {
     caption: `${spec.name}: ${captionOf(spec, taper, word)}`,
     headings: [capital(word), ...headings],
@@ -48,7 +53,7 @@ function captionOf(spec: PlotSpec, alone: WorkedSize | null, word: string): stri
 }
 
 function runsOf(
-  sizes: readonly WorkedSize[],
+  sizes: readonly Pick<WorkedSize, 'rows'>[],
   length: number,
   most: number,
 ): { runs: Run[]; left: number | null } {
@@ -86,7 +91,29 @@ function sizeColumns(spec: PlotSpec): Columns {
   };
 }
 
-function taperColumns(spec: PlotSpec, rows: readonly Row[]): Columns {
+/** A column for each line that lies over the plot. */
+function overlaidColumns(spec: PlotSpec, overlaid: readonly OverlaidSize[], counts: boolean): Columns {
+  const inStitches = counts || spec.which === 'stitches';
+  return {
+    headings: overlaid.map(({ label, overlay }) => `${label}, ${overlay.label}`),
+    cells: ([first]) =>
+      overlaid.map(({ rows }) => {
+        const row = rows[first];
+        if (!row) return none;
+        return inStitches ? String(row.count) : lengthFigure(row.width, spec);
+      }),
+  };
+}
+
+/** What is worked on the rows of a run: something on its first, and from then on nothing. */
+function workedIn(size: Pick<WorkedSize, 'rows' | 'plan'>, [first, last]: Run): string {
+  const worked = workedOn(size, first);
+  if (worked === 'plain' || first === last) return worked;
+  return `${worked}, then ${last - first} plain`;
+}
+
+function taperColumns(spec: PlotSpec, size: WorkedSize & { readonly rows: readonly Row[] }): Columns {
+  const { rows, plan } = size;
   const tapers = tapersIn(rows, spec.stretches).map((taper) => ({ ...taper, offs: offsOf(rows, taper) }));
   const furthest = ([first, last]: Run): number | null => {
     let found: number | null = null;
@@ -99,7 +126,13 @@ function taperColumns(spec: PlotSpec, rows: readonly Row[]): Columns {
     return found;
   };
   return {
-    headings: ['Stitches', 'Change', `Width, ${unitWord(spec.unit)}`, 'Most off the straight line, stitches'],
+    headings: [
+      'Stitches',
+      'Change',
+      `Width, ${unitWord(spec.unit)}`,
+      'Most off the straight line, stitches',
+      ...(plan ? ['Worked'] : []),
+    ],
     cells: (run) => {
       const row = rows[run[0]]!;
       const off = furthest(run);
@@ -109,6 +142,7 @@ function taperColumns(spec: PlotSpec, rows: readonly Row[]): Columns {
         change,
         lengthFigure(row.width, spec),
         off === null ? none : figure(off, 1, spec.decimal),
+        ...(plan ? [workedIn(size, run)] : []),
       ];
     },
   };

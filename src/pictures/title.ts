@@ -9,7 +9,8 @@ import {
   stitchesInWords,
   unitWord,
 } from './in-words';
-import { acrossOf, isWorked } from './series';
+import { overlaidSizes } from './overlays';
+import { acrossOf, aloneIn, drawnSizes, isWorked } from './series';
 import type { Row } from '../craft/types';
 import type { PlotSpec, WorkedSize } from './types';
 
@@ -39,7 +40,48 @@ export function titleFor(spec: PlotSpec): string {
   return `${spec.name}: ${gist}.${missing}`;
 }
 
-function gistOf({ rows }: Worked, spec: PlotSpec): string {
+/**
+ * What a picture shows, as its heading.
+ *
+ * @example
+ * headingFor(spec) // 'Sleeve: taper, size M'
+ */
+export function headingFor(spec: PlotSpec): string {
+  const alone = aloneIn(spec);
+  const word = rowWord(spec.sizes.find(isWorked)?.rows ?? []);
+  const what = { taper: 'taper', width: `width by ${word}`, stitches: `stitches by ${word}` }[spec.which];
+  return `${spec.name}: ${what}${alone ? `, size ${alone.label}` : ''}`;
+}
+
+/**
+ * What lies over a plot, a sentence for each overlay that is drawn: of the highlighted size where it is among them,
+ * else of the sizes it differs in.
+ *
+ * @example
+ * overlaidInWords(spec) // ['M, before the change: from 74 sts (52.9 cm) down to 38 sts (27.1 cm) over 92 rounds.']
+ */
+export function overlaidInWords(spec: PlotSpec): string[] {
+  const overlaid = overlaidSizes(spec, drawnSizes(spec));
+  return (spec.overlays ?? []).flatMap((overlay) => {
+    const lines = overlaid.filter((size) => size.overlay === overlay);
+    if (lines.length === 0) return [];
+    const size = lines.find(({ id }) => id === spec.highlighted);
+    if (size) {
+      const own = spec.sizes.find(({ id }) => id === size.id)?.rows;
+      const gist =
+        spec.which === 'taper' && own && sameEnds(own, size.rows) ? taperGist(size.rows, spec) : [];
+      return [`${size.label}, ${overlay.label}: ${gist.join(', ') || gistOf(size, spec)}.`];
+    }
+    return [`Another line ${overlay.label}: ${lines.map(({ label }) => label).join(', ')}.`];
+  });
+}
+
+/** Whether two pieces go from the same to the same: then only what is between needs saying. */
+function sameEnds(a: readonly Row[], b: readonly Row[]): boolean {
+  return a.length === b.length && startOf(a) === startOf(b) && a.at(-1)!.width === b.at(-1)!.width;
+}
+
+function gistOf({ rows }: Pick<Worked, 'rows'>, spec: PlotSpec): string {
   const first = rows[0]!;
   const last = rows.at(-1)!;
   const start: Row = { ...first, count: startOf(rows), width: startOf(rows) / first.fabric.stitches };

@@ -1,4 +1,4 @@
-import type { Row, Stretch } from '../craft/types';
+import type { Piece, Row, Stretch } from '../craft/types';
 
 /**
  * What a plot shows. `stitches`: the count of every row. `width`: the width of every row, to scale.
@@ -12,6 +12,21 @@ export interface WorkedSize {
   readonly label: string;
   readonly rows: readonly Row[] | null;
   readonly trouble?: string | undefined;
+  /** What the rows were worked from; with it a picture can say what is worked on a row. */
+  readonly plan?: Pick<Piece, 'start' | 'stretches'> | undefined;
+}
+
+/**
+ * The same piece as it was before a change, or as it is under a what-if, drawn as lines of its own beside the
+ * notebook's: faint before a change; under a what-if with dashes and a letter of its own.
+ */
+export interface Overlay {
+  readonly id: string;
+  /** What its lines are called: "before the change", "7.5 mm hook". */
+  readonly label: string;
+  readonly kind: 'before' | 'what-if';
+  /** Sizes of the notebook, found by their ids; those it has not are left out. */
+  readonly sizes: readonly WorkedSize[];
 }
 
 /** How lengths are shown, and with which decimal sign. Rows themselves are always in cm. */
@@ -31,6 +46,9 @@ export interface PlotSpec extends Shown {
   readonly stretches?: readonly Pick<Stretch, 'label' | 'kind'>[] | undefined;
   /** The size drawn strongest, in whose fabrics the paper is ruled; null for none. A taper shows it alone. */
   readonly highlighted: string | null;
+  /** Whether a taper shows every size, the highlighted one only strongest. */
+  readonly all?: boolean | undefined;
+  readonly overlays?: readonly Overlay[] | undefined;
   readonly theme: 'light' | 'dark';
 }
 
@@ -40,7 +58,9 @@ export interface Plotted {
   readonly lines: readonly {
     readonly id: string;
     readonly label: string;
-    readonly kind: 'worked' | 'straight';
+    readonly kind: 'worked' | 'straight' | Overlay['kind'];
+    /** The overlay a line belongs to. */
+    readonly overlay?: string;
     readonly points: readonly { readonly x: number; readonly y: number }[];
   }[];
   /** Whether a cm along is as long on the screen as a cm across; otherwise how many times `along` is stretched (or, below 1, pressed). */
@@ -48,11 +68,13 @@ export interface Plotted {
   readonly stretched: number;
   /** The size in whose fabrics the paper is ruled. */
   readonly ruledFor: string | null;
+  /** The row that is pointed at, by mouse or keys. */
+  readonly pointed?: { readonly id: string; readonly row: number } | null;
 }
 
 /** A plot on a canvas. */
 export interface Plot {
-  /** Draws the new spec on the same canvas; nothing moves but what changed. */
+  /** Draws the new spec on the same canvas; nothing moves but what changed. It points at no row any more. */
   update(spec: PlotSpec): void;
   /**
    * Points at a row of a size (the highlighted one unless told) and returns what the plot says there, such as
@@ -78,6 +100,18 @@ export interface LegendEntry {
   readonly highlighted: boolean;
   /** Why the size is not drawn. */
   readonly trouble: string | null;
+}
+
+/** One overlay in the legend. */
+export interface OverlayEntry {
+  readonly id: string;
+  readonly label: string;
+  readonly kind: Overlay['kind'];
+  /** The letter that stands on its lines; none on the faint lines of what was before. */
+  readonly letter: string;
+  readonly dash: readonly number[];
+  /** Whose lines are drawn: the labels of the sizes. */
+  readonly sizes: readonly string[];
 }
 
 /** The numbers of a plot as a table. All rows have as many strings as there are headings. */

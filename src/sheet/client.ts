@@ -26,6 +26,35 @@ interface Question {
   dropped(error: Error): void;
 }
 
+/** Work under way in a thread beside its updates. */
+export interface BesideWork {
+  readonly done: Promise<unknown>;
+  /** Hears every message of the thread that is not a reply. */
+  sign?(data: unknown): void;
+  /** The thread was ended before the work was done. */
+  ended?(why: 'stopped' | 'took too long'): void;
+}
+
+/** What work beside the updates can rely on: what is shown has been worked. */
+export interface BesideState {
+  readonly sheet: Remote<ServedSheet>;
+  readonly notebook: Notebook;
+  /** Whether a cell hung, as it is, and is set aside. */
+  isHeld(cell: Cell): boolean;
+}
+
+/** A lane of a thread for work beside its updates. */
+export interface BesideLane {
+  /** Where the work comes from: one at a time, those that come first going first. */
+  readonly besides: BesideSource[];
+  /** Looks again for what is due: a source of work has some now. */
+  wake(): void;
+  readonly working: boolean;
+}
+
+/** Begins the next of its work, if it has any. */
+export type BesideSource = (state: BesideState) => BesideWork | undefined;
+
 /** A thread with what it has been told. */
 interface Running {
   readonly thread: SheetThread;
@@ -36,6 +65,8 @@ interface Running {
   shown: Notebook | null;
   /** The cells it is told at the moment; null where no one cell is to blame for what happens. */
   told: readonly Cell[] | null;
+  /** Cells it has been sent in the midst of other work, and has not said yet that it took up. */
+  sent: readonly Cell[] | null;
 }
 
 /** Threads that may hang one after another, without an answer between them, before no more are started. */
@@ -49,7 +80,7 @@ const mostInARow = 4;
  * Should that not help, or a notebook do it on opening, every formula is set aside and they come back one by one,
  * except those that hang. A cell set aside is tried again when it is changed.
  */
-export class SheetClient {
+export class SheetClient implements BesideLane {
   readonly #start: () => SheetThread;
   readonly #on: Told;
   readonly #limit: number;
@@ -58,6 +89,8 @@ export class SheetClient {
   #busy = false;
   #hangsInARow = 0;
   #questions: Question[] = [];
+  #beside: BesideWork | undefined;
+  readonly besides: BesideSource[] = [];
   /** Cells that hung, as they were when they did. */
   readonly #hung = new Map<string, Cell>();
   /** Ids of cells whose formulas have yet to come back, in order. */
@@ -90,6 +123,14 @@ export class SheetClient {
     });
   }
 
+  wake(): void {
+    this.#next();
+  }
+
+  get working(): boolean {
+    return this.#running !== undefined;
+  }
+
   /** Whether all that was shown has been worked. */
   get settled(): boolean {
     return !this.#busy && this.#waiting.length === 0 && this.#running?.shown === this.#newest;
@@ -97,7 +138,7 @@ export class SheetClient {
 
   /** Ends the thread. */
   stop(): void {
-    this.#end('The sheet was closed.');
+    this.#end('The sheet was closed.', 'stopped');
   }
 
   #begin(): void {
@@ -109,11 +150,15 @@ export class SheetClient {
       ready: false,
       shown: null,
       told: null,
+      sent: null,
     };
     this.#running = running;
     thread.addEventListener('message', (event) => {
       running.patience.sign();
-      if ((event as MessageEvent).data !== 'ready') return;
+      const { data } = event as MessageEvent<unknown>;
+      if (data === 'updating') running.told = running.sent;
+      else this.#beside?.sign?.(data);
+      if (data !== 'ready') return;
       running.ready = true;
       this.#next();
     });
@@ -125,21 +170,25 @@ export class SheetClient {
     thread.start?.();
   }
 
-  #end(why: string): void {
+  #end(why: string, ended: 'stopped' | 'took too long' = 'took too long'): void {
     this.#running?.patience.end();
     this.#running?.thread.terminate();
     this.#running = undefined;
     this.#busy = false;
     for (const question of this.#questions.splice(0)) question.dropped(new Error(why));
+    const beside = this.#beside;
+    this.#beside = undefined;
+    beside?.ended?.(ended);
   }
 
-  /** Whatever is due: the newest notebook, then questions about it, then formulas to bring back. */
+  /** Whatever is due: the newest notebook, questions about it, formulas to bring back, and at last what goes on beside. */
   #next(): void {
     const running = this.#running;
     if (!running?.ready || this.#busy || !this.#newest) return;
     if (running.shown !== this.#newest) this.#follow(running, this.#newest);
     else if (this.#questions.length > 0) this.#ask(running, this.#questions[0]!);
     else if (this.#waiting.length > 0) this.#bringBack(running, this.#newest);
+    else this.#workBeside(running, this.#newest);
   }
 
   #follow(running: Running, newest: Notebook): void {
@@ -165,7 +214,9 @@ export class SheetClient {
   #work(running: Running, changes: Changes, told: readonly Cell[] | null): void {
     const waiting = new Set(this.#waiting);
     const hold = changes.put.filter((cell) => waiting.has(cell.id) || this.#hung.get(cell.id) === cell);
-    running.told = told;
+    // A thread that hangs before it takes this up hangs by what goes on beside.
+    running.sent = told;
+    running.told = this.#beside ? [] : told;
     this.#call(
       running,
       () =>
@@ -201,11 +252,41 @@ export class SheetClient {
         if (this.#running !== running) return;
         running.patience.end();
         this.#busy = false;
+        if (this.#beside) this.#awaitBeside(running);
         take(reply);
         this.#next();
       },
       () => this.#hangs(running),
     );
+  }
+
+  #workBeside(running: Running, notebook: Notebook): void {
+    if (this.#beside) return;
+    const state = {
+      sheet: running.sheet,
+      notebook,
+      isHeld: (cell: Cell) => this.#hung.get(cell.id) === cell,
+    };
+    for (const source of this.besides) {
+      const work = source(state);
+      if (!work) continue;
+      this.#beside = work;
+      this.#awaitBeside(running);
+      const done = (): void => {
+        if (this.#beside !== work) return;
+        this.#beside = undefined;
+        if (!this.#busy) running.patience.end();
+        this.#next();
+      };
+      work.done.then(done, done);
+      return;
+    }
+  }
+
+  #awaitBeside(running: Running): void {
+    // No cell of the notebook is to blame for it.
+    running.told = [];
+    running.patience.begin();
   }
 
   /** A thread that gave no sign of life, or broke down. */

@@ -25,6 +25,8 @@ export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): str
  * @param trouble what is wrong with the slot whatever the size
  */
 export function contentOf(slot: Slot, size: Size, trouble: string | undefined): Content {
+  const fixed = slot.fixed?.values.get(size.id);
+  if (fixed !== undefined) return fixed;
   if (trouble !== undefined) return { reason: trouble };
   const { formula, plan } = slot;
   if (formula && !isProblem(formula.link)) return formulaContent(slot, formula.link.text);

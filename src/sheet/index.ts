@@ -6,3 +6,12 @@ export type { Answer, Checked, Place, Sheet, Trouble } from './answers';
 export { SheetClient, type SheetThread, type Told } from './client';
 export { readPiece } from './piece-text';
 export { Results, type Move } from './results';
+export {
+  trialNumber,
+  trialResult,
+  type TrialResults,
+  type TrialsAsked,
+  type TrialsWatch,
+  type WorkTrials,
+} from './trial-results';
+export type { WhatIfsTold } from './what-ifs-beside';

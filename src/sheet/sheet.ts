@@ -30,6 +30,12 @@ interface Update {
   readonly gone: number[];
 }
 
+/** A number in a place, in one size or (`size: null`) in all, whatever its formula would give. */
+export interface Fixed extends Place {
+  readonly size: string | null;
+  readonly value: number;
+}
+
 /** Rows that stand for nothing are put up with up to here, and then the sheet begins again. */
 const mostGone = 2000;
 
@@ -45,22 +51,76 @@ export class WorkedSheet implements Sheet {
   #circles = new Map<number, Circle>();
   #sizes: readonly Size[] = [];
   #results = new Map<string, SizeResults>();
+  #updates = 0;
+  #fixed = new Set<Slot>();
+  readonly #wanted: readonly Place[] | null;
+  /** Rows that the wanted places depend on, and their own. */
+  #needed = new Set<number>();
   readonly #reader = new TreeReader();
   readonly #progress: () => void;
 
-  /** @param progress called now and then in a long update, to show that it is getting on */
-  constructor(progress: () => void = () => {}) {
+  /**
+   * @param progress called now and then in a long update, to show that it is getting on
+   * @param wanted the only places whose results are of interest; null where all are
+   */
+  constructor(progress: () => void = () => {}, wanted: readonly Place[] | null = null) {
     this.#progress = progress;
+    this.#wanted = wanted;
   }
 
   /**
    * @param hold ids of cells whose formulas are set aside until the cell is changed again
    */
   async update(changes: Changes, hold: readonly string[] = []): Promise<Answer> {
-    if (this.#slots.length - this.#liveSlots() > Math.max(mostGone, this.#liveSlots())) {
-      return this.#update(...this.#fromTheBeginning(changes, hold));
+    const work = this.updating(changes, hold);
+    for (;;) {
+      const step = work.next();
+      if (step.done) return step.value;
     }
-    return this.#update(changes, hold);
+  }
+
+  /**
+   * An update in steps: whoever takes them may do other things in between, but has to take them all.
+   *
+   * @param fixed all the values that stand in place of what formulas would give
+   */
+  *updating(
+    changes: Changes,
+    hold: readonly string[] = [],
+    fixed: readonly Fixed[] = [],
+  ): Generator<void, Answer> {
+    this.#updates++;
+    if (this.#slots.length - this.#liveSlots() > Math.max(mostGone, this.#liveSlots())) {
+      return yield* this.#update(...this.#fromTheBeginning(changes, hold), fixed);
+    }
+    return yield* this.#update(changes, hold, fixed);
+  }
+
+  /** The cells it holds now. */
+  get cells(): ReadonlyMap<string, { readonly cell: Cell }> {
+    return this.#cells;
+  }
+
+  /** How often it has been updated. */
+  get updates(): number {
+    return this.#updates;
+  }
+
+  get sizes(): readonly Size[] {
+    return this.#sizes;
+  }
+
+  /** Ids of the cells that are set aside. */
+  get heldCells(): string[] {
+    const held: string[] = [];
+    for (const [id, { slots }] of this.#cells) {
+      for (const slot of slots.values()) {
+        if (!slot.held) continue;
+        held.push(id);
+        break;
+      }
+    }
+    return held;
   }
 
   async check(formula: string, place: Place): Promise<Checked> {
@@ -82,7 +142,7 @@ export class WorkedSheet implements Sheet {
     return { unit: wanted === 'any' ? found.unit : wanted };
   }
 
-  #update(changes: Changes, hold: readonly string[]): Answer {
+  *#update(changes: Changes, hold: readonly string[], fixed: readonly Fixed[]): Generator<void, Answer> {
     const firstSlot = this.#slots.length;
     const update: Update = {
       stale: new Set(),
@@ -95,10 +155,12 @@ export class WorkedSheet implements Sheet {
     for (const id of changes.drop) this.#drop(id, update);
     for (const cell of changes.put) this.#put(cell, update);
     this.#hold(changes.put, hold, update);
+    this.#fix(fixed, changes.sizes ?? this.#sizes, update);
     this.#link(update);
     const units = this.#deriveUnits(update);
+    if (update.rederive.size + update.gone.length > 0) this.#findNeeded(update);
     const answer = new AnswerBeingMade(firstSlot, this.#slots, update.gone, units);
-    this.#work(changes.sizes, update, answer);
+    yield* this.#work(changes.sizes, update, answer);
     return answer.made(this.#sizes.map((size) => size.id));
   }
 
@@ -111,6 +173,7 @@ export class WorkedSheet implements Sheet {
     this.#forgetMentions(slot);
     this.#removeName(slot, update);
     this.#slots[slot.row] = undefined;
+    this.#fixed.delete(slot);
     this.#circles.delete(slot.row);
     update.stale.delete(slot);
     update.relink.delete(slot);
@@ -218,6 +281,27 @@ export class WorkedSheet implements Sheet {
     }
   }
 
+  #fix(fixed: readonly Fixed[], sizes: readonly Size[], { stale, relink }: Update): void {
+    if (fixed.length + this.#fixed.size === 0) return;
+    const now = new Map<Slot, Map<string, number>>();
+    for (const { cell, key, size, value } of fixed) {
+      const slot = this.#cells.get(cell)?.slots.get(key);
+      if (!slot) continue;
+      const values = now.get(slot) ?? new Map<string, number>();
+      for (const id of size === null ? sizes.map((one) => one.id) : [size]) values.set(id, value);
+      now.set(slot, values);
+    }
+    for (const slot of new Set([...this.#fixed, ...now.keys()])) {
+      const values = now.get(slot);
+      const everywhere = values !== undefined && sizes.every(({ id }) => values.has(id));
+      if (slot.formula && everywhere !== (slot.fixed?.everywhere ?? false)) relink.add(slot);
+      if (values) slot.fixed = { values, everywhere };
+      else delete slot.fixed;
+      stale.add(slot);
+    }
+    this.#fixed = new Set(now.keys());
+  }
+
   #link({ relink, rederive, stale, changedNames }: Update): void {
     for (const name of changedNames) for (const slot of this.#mentions.get(name) ?? []) relink.add(slot);
     if (changedNames.size > 0) {
@@ -292,22 +376,44 @@ export class WorkedSheet implements Sheet {
     return users.filter((user) => usesOf(user).includes(row)).map((user) => user.row);
   }
 
-  #work(sizes: readonly Size[] | undefined, update: Update, answer: AnswerBeingMade): void {
+  /** Where only some places are wanted: what they depend on, and with it what is to be put in or left out now. */
+  #findNeeded({ stale }: Update): void {
+    if (!this.#wanted) return;
+    const before = this.#needed;
+    this.#needed = new Set();
+    const open = this.#wanted.flatMap(({ cell, key }) => this.#cells.get(cell)?.slots.get(key)?.row ?? []);
+    for (let row = open.pop(); row !== undefined; row = open.pop()) {
+      if (this.#needed.has(row)) continue;
+      this.#needed.add(row);
+      open.push(...usesOf(this.#slots[row]!));
+    }
+    for (const row of before) if (!this.#needed.has(row) && this.#slots[row]) stale.add(this.#slots[row]);
+    for (const row of this.#needed) if (!before.has(row)) stale.add(this.#slots[row]!);
+  }
+
+  #isNeeded(slot: Slot): boolean {
+    return this.#wanted === null || this.#needed.has(slot.row);
+  }
+
+  *#work(sizes: readonly Size[] | undefined, update: Update, answer: AnswerBeingMade): Generator<void> {
     const stale = [...update.stale].map((slot) => ({ slot, trouble: troubleOf(slot, this.#slots) }));
     const before = this.#sizes;
     if (sizes) this.#sizes = sizes;
     const results = new Map<string, SizeResults>();
-    this.#sizes.forEach((size, number) => {
+    for (const [number, size] of this.#sizes.entries()) {
+      if (number > 0) yield;
       const known = this.#results.get(size.id);
       const again = known && before.includes(size) ? stale : this.#everything();
       const contents = new Map<number, Content>();
       for (const row of update.gone) contents.set(row, null);
-      for (const { slot, trouble } of again) contents.set(slot.row, contentOf(slot, size, trouble));
+      for (const { slot, trouble } of again) {
+        contents.set(slot.row, this.#isNeeded(slot) ? contentOf(slot, size, trouble) : null);
+      }
       const worked = known ?? new SizeResults(this.#slots);
       worked.put(contents, update.renamed, answer.ofSize(number));
       results.set(size.id, worked);
       this.#progress();
-    });
+    }
     this.#results = results;
   }
 
@@ -342,6 +448,8 @@ export class WorkedSheet implements Sheet {
     this.#circles = new Map();
     this.#sizes = [];
     this.#results = new Map();
+    this.#fixed = new Set();
+    this.#needed = new Set();
     return [{ sizes, put: [...put.values()], drop: [] }, [...held]];
   }
 

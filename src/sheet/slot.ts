@@ -28,6 +28,8 @@ export interface Slot {
   plan: SlotPlan;
   /** Set aside: its formula is not worked. */
   held: boolean;
+  /** Numbers that stand in it, by size, whatever its formula would give. */
+  fixed?: { readonly values: ReadonlyMap<string, number>; readonly everywhere: boolean };
   /** Undefined where no formula stands in it. */
   formula?: {
     readonly read: Reading | FormulaProblem;
@@ -68,8 +70,8 @@ export function isProblem<T extends object>(found: T): found is Extract<T, { pro
 }
 
 /** The rows a slot's formula uses, as far as it is worked. */
-export function usesOf({ held, formula }: Slot): readonly number[] {
-  return held || !formula || isProblem(formula.link) ? [] : formula.link.uses;
+export function usesOf({ held, fixed, formula }: Slot): readonly number[] {
+  return held || fixed?.everywhere || !formula || isProblem(formula.link) ? [] : formula.link.uses;
 }
 
 /** The names a slot's formula mentions, as they are compared. */

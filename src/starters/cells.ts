@@ -55,6 +55,11 @@ export function measure(label: string, unit: MeasureUnit, entry: Entry, more: Mo
   return { kind: 'measure', ...head(label, more.name, more.note), unit, entry };
 }
 
+/** A measure that is chosen and not measured. */
+export function chosen(label: string, unit: MeasureUnit, entry: Entry, more: More = {}): Measure {
+  return { ...measure(label, unit, entry, more), chosen: true };
+}
+
 export function formula(label: string, text: string, more: More = {}): FormulaCell {
   return { kind: 'formula', ...head(label, more.name, more.note), formula: text };
 }

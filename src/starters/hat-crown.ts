@@ -1,6 +1,6 @@
 import { bodySurvey } from '../craft';
 import { usualSettings, type Cell, type Notebook, type PieceStretch, type Size } from '../notebook';
-import { check, each, even, f, fit, formula, measure, piece, swatch, value } from './cells';
+import { check, chosen, each, even, f, fit, formula, measure, piece, swatch, value } from './cells';
 
 /*
  * A scenario of our own: a hat knit in the round from brim to crown. Swatches, depth and ease are invented; the heads
@@ -32,11 +32,11 @@ const measures: Cell[] = [
   measure('Head', 'length', each(sizes, [bodySurvey.women.head.mean, bodySurvey.men.head.mean]), {
     note: 'Means of the women and the men of the ANSUR II survey (US Army, 2012, Natick/TR-15/007); there were no children among them. Measure the head that will wear it.',
   }),
-  measure('Depth of the hat', 'length', each(sizes, [21, 22.5]), {
+  chosen('Depth of the hat', 'length', each(sizes, [21, 22.5]), {
     name: 'depth',
     note: 'From the edge of the brim to the middle of the crown.',
   }),
-  measure('Depth of the brim', 'length', value(5), { name: 'brim_depth' }),
+  chosen('Depth of the brim', 'length', value(5), { name: 'brim_depth' }),
 ];
 
 const counts: Cell[] = [

@@ -3,6 +3,7 @@ import { adaptedPullover } from './adapted';
 import { blank } from './blank';
 import { hatCrown } from './hat-crown';
 import { jacket } from './jacket';
+import { lessons } from './lessons';
 import { singleSleeve } from './single-sleeve';
 
 export interface Starter {
@@ -41,10 +42,16 @@ export const starters: readonly Starter[] = [
     make: adaptedPullover,
   },
   {
+    label: 'Three lessons on gauge',
+    about:
+      'What gauge is, what half a stitch costs round a bust, and why 10 cm is not 4 in: notes, a swatch to put your own counts in, and a class sheet.',
+    make: lessons,
+  },
+  {
     label: 'Blank',
     about: 'One size and an empty section: begin with a swatch of your own.',
     make: blank,
   },
 ];
 
-export { adaptedPullover, blank, hatCrown, jacket, singleSleeve };
+export { adaptedPullover, blank, hatCrown, jacket, lessons, singleSleeve };

@@ -1,6 +1,20 @@
 import { charts } from '../craft';
 import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
-import { charted, check, each, even, f, fit, formula, measure, pickUp, piece, swatch, value } from './cells';
+import {
+  charted,
+  check,
+  chosen,
+  each,
+  even,
+  f,
+  fit,
+  formula,
+  measure,
+  pickUp,
+  piece,
+  swatch,
+  value,
+} from './cells';
 
 /*
  * A scenario of our own: a jacket whose swatches, ease, cuffs and neck are invented. Body measurements follow the
@@ -55,7 +69,7 @@ const across: Cell[] = [
     body: f('bust'),
     ease: value(20),
   },
-  measure('Width of the band', 'length', value(4), { name: 'band_width' }),
+  chosen('Width of the band', 'length', value(4), { name: 'band_width' }),
   fit('Back stitches', 'finished_bust / 2 * body_sts', 8, 3, { name: 'back_sts' }),
   formula('Front width', 'FRONTWIDTH(finished_bust; back_sts / body_sts; band_width; "edge to edge")', {
     note: 'What the back and the two bands leave of the bust, halved.',
@@ -101,7 +115,7 @@ const backAndFronts: Cell[] = [
     },
     even('Underarm to shoulder', 'body', 'armhole_rows - 1', 'upper'),
   ]),
-  measure('Width of the neck', 'length', each(sizes, [17, 17, 17.5, 18, 18.5, 19, 19.5, 20, 20.5]), {
+  chosen('Width of the neck', 'length', each(sizes, [17, 17, 17.5, 18, 18.5, 19, 19.5, 20, 20.5]), {
     name: 'neck_width',
   }),
   formula('Shoulder stitches', 'ROUNDCOUNT((back_end - neck_width * body_sts) / 2)', {
@@ -161,12 +175,12 @@ const sleeves: Cell[] = [
     'JOINARMHOLE(armhole_rows; PICKUPSTITCHES(body_rows; sleeve_fabric_sts); PICKUPROWS(body_rows; sleeve_fabric_sts); 2 * underarm_sts; STS(0))',
     { name: 'sleeve_sts', note: 'Along both sides of the armhole, and one for one at the underarm.' },
   ),
-  measure('Length of the cuff', 'length', value(6), { name: 'cuff_length' }),
+  chosen('Length of the cuff', 'length', value(6), { name: 'cuff_length' }),
   formula('Sleeve length above the cuff', 'DROPSLEEVE(neck_to_wrist; back_end_width) - cuff_length', {
     name: 'sleeve_wanted',
     note: 'On a dropped shoulder a wider body makes a shorter sleeve.',
   }),
-  measure('Round of the cuff', 'length', each(sizes, [22, 23, 24, 25, 26.5, 28, 29.5, 31, 32]), {
+  chosen('Round of the cuff', 'length', each(sizes, [22, 23, 24, 25, 26.5, 28, 29.5, 31, 32]), {
     name: 'cuff',
   }),
   fit('Cuff stitches', 'cuff * rib_sts', 4, 0, { name: 'cuff_sts' }),
@@ -174,38 +188,44 @@ const sleeves: Cell[] = [
     name: 'wrist_sts',
     note: 'Half as full again as the cuff; even, since each decrease round takes two stitches.',
   }),
-  piece('Sleeve', 'round', 'sleeve_sts', [
-    {
-      kind: 'taper',
-      name: 'taper',
-      label: 'Armhole to wrist',
-      fabric: 'sleeve_fabric',
-      to: f('wrist_sts'),
-      over: f('ROUNDCOUNT(sleeve_wanted * sleeve_fabric_rows) - sleeve_gather_rounds'),
-      perRow: value(2),
-      every: 1,
-      before: value(3),
-      after: value(0),
-      order: 'longFirst',
-    },
-    {
-      kind: 'gather',
-      name: 'gather',
-      label: 'Gathered to the cuff',
-      fabric: 'sleeve_fabric',
-      to: f('cuff_sts'),
-      rounds: value(2),
-    },
-    {
-      kind: 'evenly',
-      name: 'settle',
-      label: 'First round of the rib',
-      fabric: 'rib',
-      to: f('cuff_sts'),
-      ends: 'half',
-    },
-    even('Rib', 'rib', 'ROUNDCOUNT(cuff_length * rib_rows) - 1', 'rib'),
-  ]),
+  piece(
+    'Sleeve',
+    'round',
+    'sleeve_sts',
+    [
+      {
+        kind: 'taper',
+        name: 'taper',
+        label: 'Armhole to wrist',
+        fabric: 'sleeve_fabric',
+        to: f('wrist_sts'),
+        over: f('ROUNDCOUNT(sleeve_wanted * sleeve_fabric_rows) - sleeve_gather_rounds'),
+        perRow: value(2),
+        every: 1,
+        before: value(3),
+        after: value(0),
+        order: 'longFirst',
+      },
+      {
+        kind: 'gather',
+        name: 'gather',
+        label: 'Gathered to the cuff',
+        fabric: 'sleeve_fabric',
+        to: f('cuff_sts'),
+        rounds: value(2),
+      },
+      {
+        kind: 'evenly',
+        name: 'settle',
+        label: 'First round of the rib',
+        fabric: 'rib',
+        to: f('cuff_sts'),
+        ends: 'half',
+      },
+      even('Rib', 'rib', 'ROUNDCOUNT(cuff_length * rib_rows) - 1', 'rib'),
+    ],
+    { note: 'Work both sleeves alike.' },
+  ),
 ];
 
 const rowEnds = { pick: f('PICKUPSTITCHES(body_rows; rib_sts)'), of: f('PICKUPROWS(body_rows; rib_sts)') };
@@ -241,6 +261,9 @@ const edges: Cell[] = [
     { name: 'band', note: 'Up the right front, round the neck and down the left front.' },
   ),
   piece('Band, worked', 'flat', 'band', [even('Rib', 'rib', 'ROUNDCOUNT(band_width * rib_rows)', 'rib')]),
+  formula('Bust as worked', '(back_sts + 2 * front_sts) / body_sts + 2 * band_worked_length', {
+    note: 'What the counts come to: back, both fronts and both bands, edge to edge.',
+  }),
   formula(
     'Repeats along the hem',
     '(back_sts - STS(back_sts_plus)) / STS(back_sts_multiple) + 2 * (front_sts - STS(front_sts_plus)) / STS(front_sts_multiple)',

@@ -1,5 +1,5 @@
 import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
-import { check, each, even, f, formula, measure, piece, swatch, value } from './cells';
+import { check, chosen, each, even, f, formula, measure, piece, swatch, value } from './cells';
 
 /*
  * A scenario of our own: one sleeve to learn on, in a size M and in a size of one's own. Every number is invented
@@ -53,7 +53,7 @@ const counts: Cell[] = [
     body: f('wrist'),
     ease: value(2),
   },
-  measure('Length of the cuff', 'length', value(6), { name: 'cuff_length' }),
+  chosen('Length of the cuff', 'length', value(6), { name: 'cuff_length' }),
   formula('Cuff stitches', 'ROUNDCOUNT(cuff * rib_sts; "even")', {
     name: 'cuff_sts',
     note: 'Even, so that front and back post stitches alternate to the end.',

@@ -11,3 +11,4 @@ export { reword, sentencesOf } from './reword';
 export { plainText, type Leaving } from './plain-text';
 export { markdown } from './markdown';
 export { html } from './html';
+export { stitchChoices } from './stitch-choices';

@@ -1,5 +1,5 @@
-import { gapBlocks } from './spacing-phrase';
 import { moreTimes, sizeList, times, type BySize } from './size-list';
+import { gapBlocks } from './spacing-phrase';
 
 /** Row ends along an edge: `pick` stitches, then `skip` row ends; without a skip one row end takes all of them. */
 interface Group {
@@ -8,9 +8,9 @@ interface Group {
   readonly times?: number;
 }
 
-/** Groups that are worked one after the other, so many times. */
+/** Groups that are worked one after the other, so many times; each group of them so many times running. */
 export interface Block {
-  readonly groups: readonly Group[];
+  readonly groups: readonly (Group & { readonly times: number })[];
   readonly times: number;
 }
 
@@ -18,60 +18,102 @@ const mostGroups = 2000;
 
 /** The groups of a pick-up in few repeats: the same groups, the rarer ones spread among the others. */
 export function inBlocks(groups: readonly Group[]): Block[] {
-  const kinds = [...new Map(groups.map((group) => [`${group.pick} ${group.skip}`, group])).values()];
-  const kindOf = (group: Group): number =>
-    kinds.findIndex(({ pick, skip }) => pick === group.pick && skip === group.skip);
-  const many = groups.reduce((sum, group) => sum + (group.times ?? 1), 0);
-  if (groups.length === 1 || many > mostGroups) {
-    return groups.map((group) => ({ groups: [group], times: group.times ?? 1 }));
+  const kinds = new Map<string, Group & { times: number }>();
+  for (const group of groups) {
+    const key = `${group.pick} ${group.skip}`;
+    const before = kinds.get(key)?.times ?? 0;
+    kinds.set(key, { ...group, times: before + (group.times ?? 1) });
   }
-  const each = groups.flatMap((group) => new Array<number>(group.times ?? 1).fill(kindOf(group)));
+  const [rare, common, ...more] = [...kinds.values()].sort((a, b) => a.times - b.times);
+  if (!rare) return [];
+  if (!common || more.length > 0) return [...kinds.values()].map(alone);
+  const many = rare.times + common.times;
+  if (many > mostGroups) return [rare, common].map(alone);
+  if (rare.skip === 0 && common.skip === 0) {
+    // Every row end takes some: one with the rarer number, then a run of the others.
+    const run = Math.floor(common.times / rare.times);
+    const left = common.times % rare.times;
+    return [
+      {
+        groups: [
+          { ...rare, times: 1 },
+          { ...common, times: run },
+        ],
+        times: rare.times,
+      },
+      ...(left > 0 ? [{ groups: [{ ...common, times: left }], times: 1 }] : []),
+    ];
+  }
+  const list = [rare, common];
+  const each = groups.flatMap((group) =>
+    new Array<number>(group.times ?? 1).fill(
+      list.findIndex(({ pick, skip }) => pick === group.pick && skip === group.skip),
+    ),
+  );
   return gapBlocks(each, 'alike').map((block) => ({
-    groups: block.gaps.map((kind) => kinds[kind]!),
+    groups: block.gaps.map((kind) => ({ ...list[kind]!, times: 1 })),
     times: block.times,
   }));
 }
 
-const unitOf = ({ pick, skip }: Group): string =>
-  skip === 0 ? 'ends' : skip > 1 ? 'skip first' : pick > 1 ? 'some' : 'one';
+function alone(group: Group & { readonly times: number }): Block {
+  return group.skip === 0
+    ? { groups: [group], times: 1 }
+    : { groups: [{ ...group, times: 1 }], times: group.times };
+}
 
-/** What sizes must agree in to be written in one line. */
+/** What sizes must agree in to be written in one line. A run that is left over at the end may be missing in some. */
 export function shapeOfBlocks(blocks: readonly Block[]): string {
+  const [first] = blocks;
+  if (first?.groups.every(({ skip }) => skip === 0)) {
+    const [one, other] = first.groups;
+    if (!other) return 'each row end';
+    return `${one!.pick > other.pick ? 'more' : 'fewer'} among others${first.times > 1 ? '*' : ''}`;
+  }
   return blocks
-    .map(({ groups, times: often }) => `${groups.map(unitOf).join('+')}${often > 1 ? '*' : ''}`)
+    .map(({ groups, times: often }) => groups.map(unitOf).join('+') + (often > 1 ? '*' : ''))
     .join(' ');
 }
+
+const unitOf = ({ skip }: Group): string => (skip > 1 ? 'skip first' : 'skip last');
 
 /**
  * "(pick up 3, skip 1) 10 times, pick up 4, skip 1"; where no row end is skipped, "2 in the next row end".
  *
- * @example groupWords([[{ groups: [{ pick: 3, skip: 1 }], times: 10 }]]) // '*pick up 3, skip 1; rep from * 9 more times'
+ * @example
+ * groupWords([[{ groups: [{ pick: 3, skip: 1, times: 1 }], times: 10 }]])
+ * // '*pick up 3, skip 1; rep from * 9 more times'
  */
 export function groupWords(lists: BySize<readonly Block[]>): string {
-  const first = lists.find((list) => list !== null)!;
-  return first
+  const longest = lists.reduce<readonly Block[]>(
+    (most, list) => (list && list.length > most.length ? list : most),
+    [],
+  );
+  return longest
     .map((block, at) => {
       const inside = block.groups
-        .map((group, i) => {
-          const of = (value: (group: Group) => number): string =>
-            sizeList(lists.map((list) => list && value(list[at]!.groups[i]!)));
-          const [pick, skip] = [of((one) => one.pick), of((one) => one.skip)];
-          if (group.skip === 0) return `${pick} in the next row end`;
-          if (group.skip > 1) return `skip ${skip}, pick up ${pick}`;
-          return `pick up ${pick}, skip ${skip}`;
-        })
+        .map((_group, i) => groupPhrase(lists.map((list) => list?.[at]?.groups[i] ?? null)))
         .join(', ');
-      const often = lists.map((list) => list && list[at]!.times);
-      if (block.times === 1) return inside;
-      const only = block.groups.length === 1 && block.groups[0]!.skip === 0;
-      if (only) {
-        const pick = sizeList(lists.map((list) => list && list[at]!.groups[0]!.pick));
-        return `${pick} in each of the next ${sizeList(often)} row ends`;
-      }
-      if (first.length === 1) {
+      const often = lists.map((list) => list?.[at]?.times ?? null);
+      if (often.every((many) => many === null || many === 1)) return inside;
+      if (longest.length === 1) {
         return `*${inside}; rep from * ${moreTimes(often.map((many) => many && many - 1))}`;
       }
       return `(${inside}) ${times(often)}`;
     })
     .join(', ');
+}
+
+function groupPhrase(groups: BySize<Group & { readonly times: number }>): string {
+  const of = (value: (group: Group & { readonly times: number }) => number): string =>
+    sizeList(groups.map((group) => group && value(group)));
+  const pick = of((group) => group.pick);
+  const some = groups.find((group) => group !== null)!;
+  if (some.skip > 1) return `skip ${of((group) => group.skip)}, pick up ${pick}`;
+  if (some.skip === 1) return `pick up ${pick}, skip ${of((group) => group.skip)}`;
+  const run = of((group) => group.times);
+  if (groups.every((group) => group === null || group.times === 1)) return `${pick} in the next row end`;
+  // One dash is enough: "1 in each of the next 6 (–) row ends".
+  const same = groups.every((group) => group === null || group.pick === some.pick);
+  return `${same ? some.pick : pick} in each of the next ${run} row ends`;
 }

@@ -12,14 +12,8 @@ const warmUp = 5;
  * Milliseconds from pressing Enter on another swatch to the frame in which the results stand on the screen, in the
  * built page on its first notebook; once for each time asked.
  */
-export async function keyToPaint(times: number): Promise<number[]> {
-  ensureBrowser();
-  const server = await preview({ logLevel: 'error', preview: { port: 0, host: '127.0.0.1' } });
-  const browser = await startBrowser();
-  try {
-    const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-    await page.goto(server.resolvedUrls!.local[0]!);
-    await settled(page);
+export function keyToPaint(times: number): Promise<number[]> {
+  return inPage(async (page) => {
     const taken: number[] = [];
     for (let turn = 0; turn < times + warmUp; turn++) {
       const time = await oneEdit(page, (13 + (turn % 30) * 0.1).toFixed(1));
@@ -27,6 +21,20 @@ export async function keyToPaint(times: number): Promise<number[]> {
       await settled(page);
     }
     return taken;
+  });
+}
+
+/** The built page in a browser of its own, served for as long as it is used. `before` runs in it before the page does. */
+export async function inPage<T>(use: (page: Page) => Promise<T>, before?: () => void): Promise<T> {
+  ensureBrowser();
+  const server = await preview({ logLevel: 'error', preview: { port: 0, host: '127.0.0.1' } });
+  const browser = await startBrowser();
+  try {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+    if (before) await page.addInitScript(before);
+    await page.goto(server.resolvedUrls!.local[0]!);
+    await settled(page);
+    return await use(page);
   } finally {
     await browser.close();
     await server.close();

@@ -1,12 +1,20 @@
 import { changesBetween } from '../../src/notebook/changes';
-import type { Notebook } from '../../src/notebook/document';
+import { allCells, type Notebook } from '../../src/notebook/document';
+import { inputsOf, outputsOf } from '../../src/notebook/kinds';
 import { SheetClient } from '../../src/sheet/client';
+import { giveOrTake } from '../../src/sheet/doubt/give-or-take';
+import { worksByTrials } from '../../src/sheet/doubt/works-by-trials';
 import { Results } from '../../src/sheet/results';
 import { WorkedSheet } from '../../src/sheet/sheet';
+import { Trials } from '../../src/sheet/trials';
+import { inTurn } from '../../src/sheet/trials-in-turn';
 import { threadInNode } from '../sheet/thread-in-node';
 import { bustOf, garment, lastWidthOf, reswatched } from './garment';
 import { plainGarment } from './plain';
+export { rangeTimes, whatIfTimes } from './what-ifs';
 import { rawEngines } from './raw';
+
+export { byDependents, byUnrelated } from './growth';
 
 /** Times of the same work done two ways, one after the other in turn, so that what else the machine does meets both. */
 export interface Pairs {
@@ -67,6 +75,49 @@ export async function againstPlain(cells: number, turns: number): Promise<Pairs>
       throw new Error(`The sheet gives ${ours} where plain arithmetic gives ${plain}.`);
     }
   });
+  return result;
+}
+
+/**
+ * The give or take of every number of a notebook in every size, after an edit of its swatch; and in plain TypeScript
+ * the arithmetic that it takes: the garment as it is, and with each of its three sources a little to either side.
+ */
+export async function doubtAgainstPlain(cells: number, turns: number): Promise<Pairs> {
+  const sheet = new WorkedSheet();
+  const trials = inTurn(new Trials(sheet));
+  let notebook = garment(cells);
+  await sheet.update(changesBetween(null, notebook));
+  const sizes = notebook.sizes.map(({ id }) => id);
+  const wanted = allCells(notebook).flatMap((cell) =>
+    [...inputsOf(cell), ...outputsOf(cell)].map(({ key }) => ({ cell: cell.id, key, isLength: false })),
+  );
+  const works = worksByTrials(trials, sizes);
+  let sum = 0;
+  const result = await pairs(
+    turns,
+    async (turn) => {
+      const before = notebook;
+      notebook = reswatched(notebook, gaugeAt(turn));
+      await sheet.update(changesBetween(before, notebook));
+      const found = await giveOrTake({ notebook, sizes, wanted, works });
+      sum += found.at(-1)![0]!.u;
+    },
+    (turn) => {
+      for (const [stitches, bust] of [
+        [0, 0],
+        [-1, 0],
+        [1, 0],
+        [-2, 0],
+        [2, 0],
+        [0, -1],
+        [0, 1],
+      ] as const) {
+        const gauge = gaugeAt(turn) * (1 + stitches * 1e-4);
+        sizes.forEach((_, size) => (sum += plainGarment(cells, gauge, bustOf(size) * (1 + bust * 1e-4)).sum));
+      }
+    },
+  );
+  if (!(sum > 0)) throw new Error('Nothing was worked.');
   return result;
 }
 

@@ -9,8 +9,11 @@ interface Chunk {
   readonly imports?: readonly string[];
 }
 
+/** What a first visit opens with, besides the entry. */
+const opensWith = /starters\/jacket/;
 /** What loads by itself once the cells can be read: the thread with the engine, and the drawing with its plots. */
-const after = /(^|\/)(worker|plot|Beside)-/;
+const thread = /(^|\/)worker-/;
+const drawing = /(^|\/)(plot|printed|Beside)-/;
 
 /** Bytes, after gzip, of what the built page loads before it can be read, and of the engine and the plots. */
 export async function loads(dist: string): Promise<{ first: number; later: number }> {
@@ -18,15 +21,18 @@ export async function loads(dist: string): Promise<{ first: number; later: numbe
     string,
     Chunk
   >;
-  const first = new Set<string>();
-  const add = (key: string): void => {
+  const add = (key: string, to: Set<string>): void => {
     const chunk = manifest[key]!;
-    if (first.has(chunk.file)) return;
-    first.add(chunk.file);
-    for (const css of chunk.css ?? []) first.add(css);
-    for (const imported of chunk.imports ?? []) add(imported);
+    if (to.has(chunk.file)) return;
+    to.add(chunk.file);
+    for (const css of chunk.css ?? []) to.add(css);
+    for (const imported of chunk.imports ?? []) add(imported, to);
   };
-  for (const [key, { isEntry }] of Object.entries(manifest)) if (isEntry) add(key);
+  const [first, after] = [new Set<string>(), new Set<string>()];
+  for (const [key, { isEntry, file }] of Object.entries(manifest)) {
+    if (isEntry || opensWith.test(key)) add(key, first);
+    if (drawing.test(file)) add(key, after);
+  }
   const files = (await readdir(dist, { recursive: true })).filter((file) => /\.(js|css)$/.test(file));
   const weights = await Promise.all(
     files.map(async (file) => ({
@@ -37,6 +43,6 @@ export async function loads(dist: string): Promise<{ first: number; later: numbe
   const total = (some: typeof weights): number => some.reduce((sum, { bytes }) => sum + bytes, 0);
   return {
     first: total(weights.filter(({ file }) => first.has(file))),
-    later: total(weights.filter(({ file }) => !first.has(file) && after.test(file))),
+    later: total(weights.filter(({ file }) => !first.has(file) && (after.has(file) || thread.test(file)))),
   };
 }

@@ -1,8 +1,8 @@
-import axe from 'axe-core';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { startBrowser } from './browser';
 import { begin, settled, type } from './desk';
+import { faults } from './faults';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -11,20 +11,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser?.close();
 });
-
-/** The faults that axe finds (WCAG 2.2 A and AA and its best practices), in words. */
-async function faults(page: Page): Promise<string[]> {
-  // Evaluated by the driver: the page's own policy would let no script of ours in.
-  await page.evaluate(axe.source);
-  const found = await page.evaluate(() =>
-    (window as unknown as { axe: typeof axe }).axe.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    }),
-  );
-  return found.violations.map(
-    (violation) => `${violation.id}: ${violation.help} (${violation.nodes[0]?.target.join(' ')})`,
-  );
-}
 
 async function opened(options: { width: number; dark?: boolean }): Promise<Page> {
   const context = await browser.newContext({
@@ -63,20 +49,38 @@ const states: [string, (page: Page) => Promise<unknown>][] = [
       await settled(page);
     },
   ],
+  [
+    'with the pictures shown',
+    async (page) => {
+      await page.getByRole('button', { name: 'Pictures' }).click();
+      await page.getByText('Choose measurements').click();
+      await page.getByLabel('Compare the three orders').check();
+      await page.locator('[data-drawing]').getByText('The same in numbers').click();
+      await page.getByRole('table').first().waitFor();
+    },
+  ],
   ['with a cell being added', (page) => page.getByRole('button', { name: 'Add a cell to Swatches' }).click()],
   ['with the units and terms shown', (page) => page.getByRole('button', { name: 'Units and terms' }).click()],
   ['with the sizes shown', (page) => page.getByRole('button', { name: 'Sizes', exact: true }).click()],
   ['with the checks to add shown', (page) => page.getByRole('button', { name: 'Add a check' }).click()],
   ['with the keys shown', (page) => page.getByRole('button', { name: 'Keys', exact: true }).click()],
   ['with an empty notebook', (page) => begin(page, 'Blank')],
+  [
+    'with schematic and silhouettes shown',
+    async (page) => {
+      await page.getByRole('button', { name: 'Pictures', exact: true }).click();
+      await page.locator('[data-picture="silhouettes"] svg').first().waitFor();
+      await page.getByText('The same in numbers').first().click();
+    },
+  ],
   ['with the starters shown', (page) => page.getByRole('button', { name: 'Starters' }).click()],
 ];
 
 /** Every state in the light of day; where colours or room differ, the states that show the most. */
 const looks: [number, boolean, typeof states][] = [
   [1280, false, states],
-  [1280, true, states.slice(1, 5)],
-  [320, false, states.slice(1, 3)],
+  [1280, true, states.slice(1, 6)],
+  [320, false, [...states.slice(1, 3), states[5]!]],
 ];
 
 describe.each(looks)('at %i px, dark: %s', (width, dark, shown) => {

@@ -5,7 +5,7 @@ import { chromium, type Browser } from 'playwright';
 
 const variable = 'EASEWRIGHT_BROWSER';
 
-const flags = [
+export const flags = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',

@@ -39,6 +39,8 @@ export async function plotted(page: Page): Promise<Plotted> {
 
 /** Puts a starter on the desk whose label begins so. */
 export async function begin(page: Page, label: string): Promise<void> {
+  const folded = page.getByRole('button', { name: 'More tools' });
+  if (await folded.isVisible()) await folded.click();
   await page.getByRole('button', { name: 'Starters' }).click();
   await page.getByRole('dialog').getByRole('button', { name: label }).first().click();
   await settled(page);

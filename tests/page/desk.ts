@@ -1,13 +1,42 @@
-import { changesBetween, type Notebook } from '../../src/notebook';
+import { changesBetween, type Changes, type Notebook } from '../../src/notebook';
+import type { Remote } from 'comlink';
 import { Desk } from '../../src/page/desk.svelte';
 import { WorkedSheet } from '../../src/sheet/sheet';
+import { Trials } from '../../src/sheet/trials';
+import type { BesideLane } from '../../src/sheet/client';
+import type { ServedSheet } from '../../src/sheet/serve';
+import { followWhatIfs } from '../../src/sheet/what-ifs-beside';
+import { inTurn } from '../../src/sheet/trials-in-turn';
 
 /** A desk whose sheet works in the same thread, for tests of the components. */
 export function deskWith(notebook: Notebook): { desk: Desk; settled(): Promise<void> } {
   const sheet = new WorkedSheet();
+  const trials = inTurn(new Trials(sheet));
   let shown: Notebook | null = null;
   let newest: Notebook | null = null;
   let turn: Promise<void> = Promise.resolve();
+  const whatIfs = new Map<string, WorkedSheet>();
+  const served = {
+    updateWhatIf(id: string, changes: Changes, hold: readonly string[]) {
+      const whatIf = whatIfs.get(id) ?? new WorkedSheet();
+      whatIfs.set(id, whatIf);
+      return whatIf.update(changes, hold);
+    },
+    dropWhatIf: (id: string) => void whatIfs.delete(id),
+  } as unknown as Remote<ServedSheet>;
+  const lane: BesideLane = {
+    besides: [],
+    working: true,
+    wake() {
+      turn = turn.then(async () => {
+        const next = () =>
+          lane.besides
+            .map((source) => source({ sheet: served, notebook: newest!, isHeld: () => false }))
+            .find((work) => work !== undefined);
+        for (let work = next(); work; work = next()) await work.done;
+      });
+    },
+  };
   const desk = new Desk(notebook, (owner) => ({
     show(next) {
       newest = next;
@@ -16,11 +45,17 @@ export function deskWith(notebook: Notebook): { desk: Desk; settled(): Promise<v
         shown = next;
         owner.take(answer);
       });
+      lane.wake();
     },
+    trials: (...asked) => turn.then(() => trials(...asked)),
+    followWhatIfs: (told) => Promise.resolve(followWhatIfs(lane, told)),
     check: (formula, place) => sheet.check(formula, place),
     get settled() {
       return shown === newest;
     },
   }));
-  return { desk, settled: () => turn };
+  const settled = async (): Promise<void> => {
+    for (let seen; seen !== turn;) await (seen = turn);
+  };
+  return { desk, settled };
 }

@@ -22,6 +22,7 @@ async function open(begin = '= ') {
   await settled();
   const user = userEvent.setup();
   render(Leaf, { desk, folded: false });
+  await vi.dynamicImportSettled();
   const commit = vi.fn(() => undefined as string | undefined);
   const done = vi.fn();
   render(FormulaEditor, {

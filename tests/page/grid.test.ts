@@ -1,6 +1,6 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { cellById, type Cell, type Notebook } from '../../src/notebook';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { deskWith } from './desk';
@@ -11,6 +11,7 @@ async function open(notebook: Notebook = small()) {
   await settled();
   const user = userEvent.setup();
   render(Leaf, { desk, folded: false });
+  await vi.dynamicImportSettled();
   const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
   const at = (name: string | RegExp): void => place(name).focus();
   const focused = (): string | null => document.activeElement?.getAttribute('aria-label') ?? null;

@@ -17,6 +17,7 @@ async function open(notebook: Notebook = jacket()) {
   await settled();
   const user = userEvent.setup();
   render(Leaf, { desk, folded: false });
+  await vi.dynamicImportSettled();
   const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
   const retype = async (name: string | RegExp, text: string): Promise<void> => {
     place(name).focus();

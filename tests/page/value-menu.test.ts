@@ -31,6 +31,7 @@ describe('what can stand on a value line', () => {
       'One value for every size that of M',
       'Fill along the sizes from here after M',
       'Follow a chart…',
+      'What if … W',
       'A formula instead',
     ]);
     expect(document.activeElement?.textContent).toMatch(/^One value/);
@@ -40,7 +41,7 @@ describe('what can stand on a value line', () => {
     const notebook = small(measured('sts', { each: { s: 40, m: 44, l: 48 } }, 'stitches'));
     const { start, items } = await open('sts', 'l', notebook);
     await start();
-    expect(items()).toEqual(['One value for every size that of L', 'A formula instead']);
+    expect(items()).toEqual(['One value for every size that of L', 'What if … W', 'A formula instead']);
   });
 
   it('is nothing on a result', async () => {

@@ -26,7 +26,7 @@ describe('what a plot says of a row', () => {
 
   test('in a taper says how far it is from the straight line, in stitches and in length', () => {
     expect(read(29, { which: 'taper' }).lines.at(-1)).toBe('1.7 sts (1.2 cm) wider than the straight line');
-    expect(read(24, { which: 'taper' }).lines.at(-1)).toBe('on the straight line');
+    expect(read(24, { which: 'taper' }).lines.at(-1)).toBe('On the straight line');
     expect(read(29, { which: 'taper', unit: 'in', decimal: ',' }).lines).toEqual([
       'Round 29: 62 sts, 17,4 in',
       '1,7 sts (0,5 in) wider than the straight line',
@@ -46,10 +46,30 @@ describe('what a plot says of a row', () => {
   });
 });
 
+test('with the plan at hand says what is worked on it, in every picture', () => {
+  const planned = { ...sizes[0]!, plan };
+  for (const which of ['stitches', 'width', 'taper'] as const) {
+    const spec = specOf([planned], { which, stretches: plan.stretches });
+    const lines = (row: number) => readingOf(spec, drawnSizes(spec)[0]!, row - 1).lines;
+    expect(lines(24)[1]).toBe('Decrease 2 in the round');
+    expect(lines(25)[1]).toBe('Plain');
+    expect(lines(91)[1]).toBe('Decrease 6, spread evenly');
+  }
+});
+
+test('says what lies over it in the same row', () => {
+  const other = { ...sizes[0]!, rows: workPiece(sleeve(74, 40, 20)) };
+  const overlays = [{ id: 'x', label: '7 mm hook', kind: 'what-if' as const, sizes: [other] }];
+  const spec = specOf(sizes, { overlays });
+  const last = (row: number) => readingOf(spec, drawnSizes(spec)[0]!, row - 1).lines.at(-1);
+  expect(last(2)).toBe('7 mm hook: 72 sts, 51.4 cm');
+  expect(last(60)).toBe('7 mm hook: no such round');
+});
+
 test('as a sentence, for a screen reader; nothing for a row or a size that is not there', () => {
   const spec = specOf(sizes, { stretches: plan.stretches });
   expect(readingInWords(spec, 'm', 24)).toBe(
-    'M, taper. Round 24: 62 sts, 44.3 cm; 2 sts fewer than in round 23.',
+    'M, taper. Round 24: 62 sts, 44.3 cm. 2 sts fewer than in round 23.',
   );
   for (const [id, row] of [
     ['m', 0],

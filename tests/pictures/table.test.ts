@@ -44,6 +44,19 @@ describe('the table of a plot', () => {
     expect(rows.at(-1)).toEqual(['92–101', '34', '0', '17.0', '–']);
   });
 
+  test('of a taper whose plan is at hand says what is worked on each run', () => {
+    const plan = sleeve(70, 40, 90);
+    const { headings, rows } = tableFor(
+      specOf([{ ...sizeOf('m', workPiece(plan)), plan }], { which: 'taper', highlighted: 'm' }),
+    );
+    expect(headings.at(-1)).toBe('Worked');
+    expect(rows.map((row) => row.at(-1)).slice(0, 2)).toEqual([
+      'plain',
+      'decrease 2 in the round, then 5 plain',
+    ]);
+    expect(rows.slice(-2).map((row) => row.at(-1))).toEqual(['decrease 6, spread evenly', 'plain']);
+  });
+
   test('starts a new row where the fabric changes the width and not the count', () => {
     const plan = sleeve(70, 40, 90);
     const { rows } = tableFor(specOf([sizeOf('m', workPiece(plan))]));

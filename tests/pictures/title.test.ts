@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { workPiece } from '../../src/craft';
-import { titleFor } from '../../src/pictures/title';
+import { headingFor, overlaidInWords, titleFor } from '../../src/pictures/title';
 import { moss, rib, rowsOf, sizeOf, sleeve, specOf } from './pieces';
 
 const plan = sleeve(70, 40, 90);
@@ -79,4 +79,19 @@ describe('the sentence of a plot', () => {
   test('one row is a row', () => {
     expect(titleFor(specOf([sizeOf('m', rowsOf([28]))]))).toContain('over 1 row, size M');
   });
+});
+
+test('the heading says what is drawn, and of which size where it is one', () => {
+  expect(headingFor(specOf([m, l], { which: 'taper', highlighted: 'm' }))).toBe('Sleeve: taper, size M');
+  expect(headingFor(specOf([m, l], { which: 'taper', highlighted: 'm', all: true }))).toBe('Sleeve: taper');
+  expect(headingFor(specOf([m, l], { which: 'width', highlighted: 'm' }))).toBe('Sleeve: width by round');
+  expect(headingFor(specOf([sizeOf('m', rowsOf([3]))], { name: 'Band' }))).toBe('Band: stitches by row');
+});
+
+test('another order of the same taper differs only in how far it gets from the straight line', () => {
+  const other = { ...m, rows: workPiece(sleeve(70, 40, 90)) };
+  const overlays = [{ id: 'o', label: 'another order', kind: 'what-if' as const, sizes: [other] }];
+  expect(overlaidInWords(specOf([m], { which: 'taper', highlighted: 'm', overlays }))).toEqual([
+    'M, another order: 15 shaping rounds, at most 1.7 sts (1.2 cm) off the straight line.',
+  ]);
 });

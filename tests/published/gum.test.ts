@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { gaugeOf, t95 } from '../../src/craft';
+import { combineUncertainty, gaugeOf, t95, widthUncertainty } from '../../src/craft';
 
 /*
  * Source: JCGM 100:2008 (GUM), 4.3.7: a quantity known to lie within ±a, any value in it as likely, has the standard
@@ -47,4 +47,44 @@ describe('GUM table G.2, 95 %', () => {
     expect(t95(100)).toBeCloseTo(1.984, 3);
     expect(t95(Infinity)).toBeCloseTo(1.96, 3);
   });
+});
+
+/*
+ * Source: JCGM 100:2008 (GUM), G.4.1, the example: y = f(X1, X2, X3) = b·X1·X2·X3 from 10, 5 and 15 readings whose
+ * relative standard uncertainties are 0.25 %, 0.57 % and 0.82 %; from memory.
+ */
+test('GUM G.4.1: three factors of 10, 5 and 15 readings have 19.0 effective degrees of freedom, and ± 2.2 %', () => {
+  const found = combineUncertainty([
+    { u: 0.25, dof: 9 },
+    { u: 0.57, dof: 4 },
+    { u: 0.82, dof: 14 },
+  ]);
+  expect(found.u).toBeCloseTo(1.03, 2);
+  expect(found.dof).toBeCloseTo(19.0, 1);
+  expect(t95(19)).toBeCloseTo(2.09, 2);
+  expect(found.expanded).toBeCloseTo(2.2, 1);
+});
+
+/*
+ * Source: JCGM 100:2008 (GUM), H.1, calibration of an end gauge: the four components of table H.1, in nm, with 18, 25.6,
+ * 50 and 2 degrees of freedom; from memory. GUM rounds u to 32 nm before it gives 16.7.
+ */
+test('GUM H.1.6: the length of an end gauge has u = 32 nm with about 16.7 degrees of freedom', () => {
+  const found = combineUncertainty([
+    { u: 25, dof: 18 },
+    { u: 9.7, dof: 25.6 },
+    { u: 2.9, dof: 50 },
+    { u: 16.6, dof: 2 },
+  ]);
+  expect(Math.round(found.u)).toBe(32);
+  expect(Math.abs(found.dof - 16.7)).toBeLessThan(0.2);
+});
+
+/* Source: JCGM 100:2008 (GUM), 4.3.7 and 5.1.2: y = N / g has |∂y/∂g| = N / g². */
+test('GUM 5.1.2: a width of N stitches has u = N · u(g) / g²', () => {
+  const gauge = gaugeOf([{ count: 14, over: 10 }]);
+  expect(widthUncertainty({ count: 146, gauge }).u).toBeCloseTo(
+    (146 * 0.5) / Math.sqrt(3) / 10 / 1.4 ** 2,
+    12,
+  );
 });

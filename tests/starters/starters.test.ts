@@ -11,7 +11,7 @@ import {
 } from '../../src/notebook';
 import { Results } from '../../src/sheet';
 import { WorkedSheet } from '../../src/sheet/sheet';
-import { blank, hatCrown, singleSleeve, starters } from '../../src/starters';
+import { blank, hatCrown, lessons, singleSleeve, starters } from '../../src/starters';
 
 describe.each(starters.map((starter) => [starter.label, starter.make()] as const))(
   '%s',
@@ -79,5 +79,34 @@ describe('what the starters come to', () => {
   it('a blank one has a size, an empty section and nothing else', () => {
     expect(blank().sizes).toHaveLength(1);
     expect(blank().sections.map(({ cells }) => cells.length)).toEqual([0]);
+  });
+});
+
+describe('the lessons', () => {
+  const [size] = lessons().sizes.filter(({ label }) => label === 'M');
+  const at = async () => {
+    const results = new Results();
+    results.apply(await new WorkedSheet().update(changesBetween(null, lessons())));
+    return (cell: string) => results.number(size!.id, cell, 'value')!;
+  };
+
+  it('4 in are 0.16 cm longer than 10 cm, and a bust of 102 cm counted over them comes out 1.6 % wider', async () => {
+    const of = await at();
+    expect(of('longer')).toBeCloseTo(0.16, 9);
+    expect(of('inch-bust') / of('planned')).toBeCloseTo(1.016, 9);
+    expect(of('inch-costs')).toBeGreaterThan(1.5);
+  });
+
+  it('half a stitch fewer than 18 to 10 cm widens a bust by one part in 35', async () => {
+    const of = await at();
+    expect(of('half-costs') / of('planned')).toBeCloseTo(0.5 / 17.5, 9);
+  });
+
+  it('have a working for everything on their class sheet', async () => {
+    const notebook = lessons();
+    const names = new Set(
+      allCells(notebook).flatMap((cell) => namesOf(cell).map(({ key }) => `${cell.id} ${key}`)),
+    );
+    for (const { cell, key } of notebook.classSheet!.results) expect(names).toContain(`${cell} ${key}`);
   });
 });

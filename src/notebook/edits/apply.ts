@@ -1,9 +1,11 @@
 import { cellById, type Notebook } from '../document';
 import { added, changed, duplicated, moved, renamed } from './cells';
 import type { Applied, Edit } from './edit';
+import { classSheetSet } from './class-sheet';
 import { gone, inSections, shifted, withCell } from './places';
 import { sectionEdited } from './sections';
 import { sizeAdded, sizesTaken } from './sizes';
+import { whatIfEdited } from './what-ifs';
 import { entered, given, takenOver, withInput } from './values';
 import { reworded } from './wording';
 
@@ -69,10 +71,20 @@ export function apply(notebook: Notebook, edit: Edit): Applied {
       }
       return applied;
     }
+    case 'add what-if':
+    case 'remove what-if':
+    case 'rename what-if':
+    case 'switch what-if':
+    case 'change what-if':
+    case 'take out of what-if':
+    case 'make what-if':
+      return whatIfEdited(notebook, edit);
     case 'set':
       return { notebook: { ...notebook, settings: { ...notebook.settings, ...edit.settings } } };
     case 'reword':
       return reworded(notebook, edit.key, edit.wording);
+    case 'set class sheet':
+      return classSheetSet(notebook, edit.sheet);
     case 'retitle':
       return { notebook: { ...notebook, title: edit.title.trim().slice(0, 200) || 'Untitled' } };
   }

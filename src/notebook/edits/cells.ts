@@ -25,10 +25,26 @@ export function changed(notebook: Notebook, next: Cell): Applied {
     if (after !== undefined && after !== name) renames.set(sameName(name), after);
   }
   if (renames.size === 0) return inSections(notebook, (cells) => replaced(cells, next));
-  return inSections(notebook, (cells) => {
+  return inSections(withWhatIfsRenamed(notebook, renames), (cells) => {
     const followed = replaced(cells, next).map((cell) => following(cell, renames));
     return followed.every((cell, at) => cell === cells[at]) ? cells : followed;
   });
+}
+
+/** The notebook whose what-ifs follow renames in their formulas; those that no rename concerns stay themselves. */
+function withWhatIfsRenamed(notebook: Notebook, renames: ReadonlyMap<string, string>): Notebook {
+  if (!notebook.whatIfs) return notebook;
+  const whatIfs = notebook.whatIfs.map((whatIf) => {
+    let touched = false;
+    const changes = whatIf.changes.map((change) => {
+      const formula = change.formula === undefined ? undefined : renameIn(change.formula, renames);
+      if (formula === undefined || formula === change.formula) return change;
+      touched = true;
+      return { ...change, formula };
+    });
+    return touched ? { ...whatIf, changes } : whatIf;
+  });
+  return { ...notebook, whatIfs };
 }
 
 /** The cell with renames followed, or the same cell where none concerns it. */

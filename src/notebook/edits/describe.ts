@@ -6,6 +6,7 @@ export function describe(notebook: Notebook, edit: Edit): string {
   const label = (id: string): string => cellById(notebook, id)?.label || 'a cell';
   const sectionLabel = (id: string): string =>
     notebook.sections.find((section) => section.id === id)?.label ?? '';
+  const whatIf = (id: string): string => notebook.whatIfs?.find((one) => one.id === id)?.name ?? '';
   switch (edit.do) {
     case 'give':
     case 'enter':
@@ -47,10 +48,25 @@ export function describe(notebook: Notebook, edit: Edit): string {
       return `removing size ${notebook.sizes.find((size) => size.id === edit.size)?.label ?? ''}`.trim();
     case 'relabel size':
       return `the new label of size ${edit.label}`;
+    case 'add what-if':
+      return `adding the what-if ${edit.whatIf.name}`;
+    case 'remove what-if':
+      return `deleting the what-if ${whatIf(edit.whatIf)}`;
+    case 'rename what-if':
+      return `the new name of the what-if ${whatIf(edit.whatIf)}`;
+    case 'switch what-if':
+      return `switching the what-if ${whatIf(edit.whatIf)} ${edit.on ? 'on' : 'off'}`;
+    case 'change what-if':
+    case 'take out of what-if':
+      return `the change to the what-if ${whatIf(edit.whatIf)}`;
+    case 'make what-if':
+      return `making ${whatIf(edit.whatIf)} the notebook`;
     case 'set':
       return 'the change of settings';
     case 'reword':
       return 'the new wording';
+    case 'set class sheet':
+      return 'the change to the class sheet';
     case 'retitle':
       return 'the new title';
   }

@@ -1,3 +1,14 @@
 export { apply } from './apply';
 export { describe } from './describe';
-export { longestWording, mostCells, mostSizes, mostWordings, type Applied, type Edit } from './edit';
+export {
+  furthestBack,
+  longestWording,
+  mostCells,
+  mostOnClassSheet,
+  mostSizes,
+  mostWhatIfs,
+  mostWhatIfsOn,
+  mostWordings,
+  type Applied,
+  type Edit,
+} from './edit';

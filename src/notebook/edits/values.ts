@@ -21,7 +21,7 @@ export function withInput(
 
 /** An input with a value given, for one size or for all. */
 export function given(
-  notebook: Notebook,
+  { sizes }: Pick<Notebook, 'sizes'>,
   input: Input,
   size: string | null,
   value: number | null,
@@ -45,7 +45,7 @@ export function given(
   }
   if ('each' in entry) return { each: { ...entry.each, [size]: value } };
   return {
-    each: { ...Object.fromEntries(notebook.sizes.map(({ id }) => [id, entry.value])), [size]: value },
+    each: { ...Object.fromEntries(sizes.map(({ id }) => [id, entry.value])), [size]: value },
   };
 }
 

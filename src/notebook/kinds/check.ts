@@ -1,6 +1,4 @@
-import * as v from 'valibot';
 import type { CheckCell } from '../document';
-import { formulaSchema } from '../entry';
 import type { Kind } from '../kind';
 
 export const check: Kind<CheckCell> = {
@@ -9,11 +7,6 @@ export const check: Kind<CheckCell> = {
   about:
     'A condition that has to hold in every size, such as a join whose two sides have the same count. Where it does not hold, its message says so.',
   example: 'JOINS(shoulder_sts; front_end) holds where both shoulders have the same count.',
-  schema: v.object({
-    condition: formulaSchema,
-    message: v.pipe(v.string(), v.maxLength(500)),
-    across: v.exactOptional(v.picklist(['differ', 'grow', 'no child'])),
-  }),
   fresh: (base) => ({ kind: 'check', ...base, condition: '', message: '' }),
   inputs: (cell) => [
     {

@@ -1,6 +1,5 @@
-import * as v from 'valibot';
 import type { EaseCell } from '../document';
-import { entrySchema, mapEntry } from '../entry';
+import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
 import { length, plain } from '../units';
 
@@ -10,7 +9,6 @@ export const ease: Kind<EaseCell> = {
   about:
     'A body measurement and the room added to it give the finished measurement. Ease is a length or a per cent, and may be negative for a fabric that stretches.',
   example: 'A bust of 94 cm and 20 cm of ease make a finished bust of 114 cm.',
-  schema: v.object({ by: v.picklist(['length', 'percent']), body: entrySchema, ease: entrySchema }),
   fresh: (base) => ({ kind: 'ease', ...base, by: 'length', body: { value: null }, ease: { value: 0 } }),
   inputs: (cell) => [
     {

@@ -1,10 +1,7 @@
-import * as v from 'valibot';
 import type { RepeatEntry, RepeatFit } from '../document';
-import { entrySchema, mapEntry } from '../entry';
+import { mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
 import { plain, rows, stitches } from '../units';
-
-const repeatSchema = v.object({ multiple: entrySchema, plus: entrySchema });
 
 /** The inputs of a repeat: `back_multiple`, and `back_multiple_2` for the second of several. */
 export function repeatInputs(name: string, repeat: RepeatEntry, number: number): Input[] {
@@ -58,15 +55,6 @@ export const fit: Kind<RepeatFit> = {
   about:
     'The count nearest to a wanted one that a repeat allows: a multiple of so many, plus the edge. It also tells how far the count is from what was wanted.',
   example: '79.8 stitches wanted, a multiple of 8 plus 3: 83 is the nearest.',
-  schema: v.object({
-    counts: v.picklist(['stitches', 'rows']),
-    target: entrySchema,
-    ...repeatSchema.entries,
-    rule: v.picklist(['nearest', 'up', 'down']),
-    more: v.exactOptional(v.pipe(v.array(repeatSchema), v.maxLength(10))),
-    parity: v.exactOptional(v.picklist(['odd', 'even'])),
-    chain: v.exactOptional(v.object({ turning: entrySchema, counts: v.boolean() })),
-  }),
   fresh: (base) => ({
     kind: 'fit',
     ...base,

@@ -1,6 +1,4 @@
-import * as v from 'valibot';
 import type { FormulaCell } from '../document';
-import { formulaSchema } from '../entry';
 import type { Kind } from '../kind';
 
 export const formula: Kind<FormulaCell> = {
@@ -9,7 +7,6 @@ export const formula: Kind<FormulaCell> = {
   about:
     'A result worked from other cells by their names. Its unit follows from what stands in it, and what cannot be added is said.',
   example: 'finished_bust ÷ 2 × body_sts: 114 cm ÷ 2 × 1.4 sts/cm are 79.8 stitches.',
-  schema: v.object({ formula: formulaSchema }),
   fresh: (base) => ({ kind: 'formula', ...base, formula: '' }),
   inputs: (cell) => [
     { key: 'value', name: cell.name, label: cell.label, unit: 'any', entry: { formula: cell.formula } },

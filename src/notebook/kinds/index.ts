@@ -1,3 +1,4 @@
+import { remembered } from '../remembered';
 import type { Cell, CellKind } from '../document';
 import type { Input, Kind, Output } from '../kind';
 import { check } from './check';
@@ -35,20 +36,10 @@ export function kindOf(cell: Cell): Kind {
   return kinds[cell.kind] as unknown as Kind;
 }
 
-/** A cell is never changed in place, so what it declares is asked once for each state of it. */
-function remembered<Part>(declare: (cell: Cell) => readonly Part[]): (cell: Cell) => readonly Part[] {
-  const known = new WeakMap<Cell, readonly Part[]>();
-  return (cell) => {
-    let parts = known.get(cell);
-    if (!parts) known.set(cell, (parts = declare(cell)));
-    return parts;
-  };
-}
-
-export const inputsOf = remembered<Input>((cell) => kindOf(cell).inputs(cell));
+export const inputsOf = remembered<readonly Input[]>((cell) => kindOf(cell).inputs(cell));
 
 /** The outputs of a cell, with the formulas the person took over in place of the kind's own. */
-export const outputsOf = remembered<Output>((cell) =>
+export const outputsOf = remembered<readonly Output[]>((cell) =>
   kindOf(cell)
     .outputs(cell)
     .map((output) => {

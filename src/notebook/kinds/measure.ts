@@ -1,6 +1,5 @@
-import * as v from 'valibot';
 import type { Measure, MeasureUnit } from '../document';
-import { entrySchema, mapEntry } from '../entry';
+import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
 import { length, mass, plain, rows, stitches, type Unit } from '../units';
 
@@ -12,10 +11,6 @@ export const measure: Kind<Measure> = {
   about:
     'A value from the tape, from a body chart or of your own choosing: one for all sizes, or one for each. Everything else is worked from measures and swatches.',
   example: 'A bust of 94 cm in size M, a cuff of 22 cm in every size.',
-  schema: v.object({
-    unit: v.picklist(['length', 'stitches', 'rows', 'mass', 'number', 'percent']),
-    entry: entrySchema,
-  }),
   fresh: (base) => ({ kind: 'measure', ...base, unit: 'length', entry: { value: null } }),
   inputs: (cell) => [
     {

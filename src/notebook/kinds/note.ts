@@ -1,4 +1,3 @@
-import * as v from 'valibot';
 import type { NoteCell } from '../document';
 import type { Kind } from '../kind';
 
@@ -7,7 +6,6 @@ export const note: Kind<NoteCell> = {
   label: 'Note',
   about: 'Words for whoever reads the notebook. Nothing is worked from a note.',
   example: 'Work the other front as its mirror.',
-  schema: v.object({ text: v.pipe(v.string(), v.maxLength(10_000)) }),
   fresh: (base) => ({ kind: 'note', ...base, text: '' }),
   inputs: () => [],
   outputs: () => [],

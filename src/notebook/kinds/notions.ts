@@ -1,6 +1,5 @@
-import * as v from 'valibot';
 import type { NotionsCell } from '../document';
-import { entrySchema, mapEntry } from '../entry';
+import { mapEntry } from '../entry';
 import type { Input, Kind } from '../kind';
 import { length, plain } from '../units';
 
@@ -12,13 +11,6 @@ export const notions: Kind<NotionsCell> = {
   about:
     'Ribbons, ties, buttons or beads at every so many places of a row or a hem, and the length of ribbon they take. On a child’s garment they can choke or strangle: read the caution there.',
   example: '14 places, one at every second from the first: 7 ribbons of 30 cm are 2.1 m.',
-  schema: v.object({
-    sites: entrySchema,
-    every: entrySchema,
-    startAt: entrySchema,
-    each: entrySchema,
-    waste: entrySchema,
-  }),
   fresh: (base) => ({
     kind: 'notions',
     ...base,

@@ -1,17 +1,8 @@
-import * as v from 'valibot';
 import type { EdgePart, Entry, PickUpCell } from '../document';
-import { entrySchema, labelSchema, mapEntry, nameSchema } from '../entry';
+import { mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
 import { length, plain, rows, stitchGauge, stitches } from '../units';
 import { repeatInputs } from './fit';
-
-const base = { name: nameSchema, label: labelSchema };
-const partSchema = v.variant('kind', [
-  v.object({ kind: v.literal('rows'), ...base, rows: entrySchema, pick: entrySchema, of: entrySchema }),
-  v.object({ kind: v.literal('stitches'), ...base, count: entrySchema }),
-  v.object({ kind: v.literal('motifs'), ...base, motifs: entrySchema, each: entrySchema }),
-  v.object({ kind: v.literal('curve'), ...base, length: entrySchema, gauge: entrySchema }),
-]);
 
 type Field = Omit<Input, 'key' | 'name' | 'entry'> & { field: string };
 const count = { whole: true, least: 0 } as const;
@@ -77,12 +68,6 @@ export const pickUp: Kind<PickUpCell> = {
   about:
     'Stitches picked up along an edge, each stretch of it at its own ratio: row ends, stitch tops, motifs or chains, curves. The sum is fitted to what is worked on it, and the change is shared out over the stretches.',
   example: '120 row ends at 2 in every 3 are 80 stitches.',
-  schema: v.object({
-    edge: v.pipe(v.array(partSchema), v.maxLength(60)),
-    multiple: entrySchema,
-    plus: entrySchema,
-    rule: v.picklist(['nearest', 'up', 'down']),
-  }),
   fresh: (cell) => ({
     kind: 'pickUp',
     ...cell,

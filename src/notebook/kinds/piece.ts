@@ -1,35 +1,7 @@
-import * as v from 'valibot';
 import type { Entry, PieceCell, PieceStretch } from '../document';
-import { entrySchema, labelSchema, mapEntry, nameSchema } from '../entry';
+import { mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
 import { area, length, plain, rows, stitches } from '../units';
-
-const base = { name: nameSchema, label: labelSchema, fabric: nameSchema };
-const ends = { ...base, atStart: entrySchema, atEnd: entrySchema };
-const stretchSchema = v.variant('kind', [
-  v.object({ kind: v.literal('even'), ...base, rows: entrySchema }),
-  v.object({
-    kind: v.literal('taper'),
-    ...base,
-    to: entrySchema,
-    over: entrySchema,
-    perRow: entrySchema,
-    every: v.picklist([1, 2]),
-    before: entrySchema,
-    after: entrySchema,
-    order: v.picklist(['longFirst', 'shortFirst', 'spread']),
-  }),
-  v.object({ kind: v.literal('evenly'), ...base, to: entrySchema, ends: v.picklist(['half', 'whole']) }),
-  v.object({ kind: v.literal('eachRepeat'), ...base, repeats: entrySchema, by: entrySchema }),
-  v.object({ kind: v.literal('gather'), ...base, to: entrySchema, rounds: entrySchema }),
-  v.object({ kind: v.literal('leave'), ...ends }),
-  v.object({ kind: v.literal('add'), ...ends }),
-  v.object({
-    kind: v.literal('rows'),
-    ...base,
-    counts: v.pipe(v.array(entrySchema), v.minLength(1), v.maxLength(400)),
-  }),
-]);
 
 type Field = Omit<Input, 'key' | 'name' | 'entry'> & { field: string; called: string };
 const count = { whole: true, least: 0 } as const;
@@ -158,13 +130,6 @@ export const piece: Kind<PieceCell> = {
   about:
     'Something worked from a first row to a last, flat or in the round, as a list of stretches that each say how they are worked. Its length, widths and counts follow row by row.',
   example: '56 stitches, 2 fewer in each of 10 shaping rounds over 60 rounds, end on 36.',
-  schema: v.object({
-    worked: v.picklist(['flat', 'round']),
-    start: entrySchema,
-    stretches: v.pipe(v.array(stretchSchema), v.maxLength(100)),
-    ends: v.picklist(['bound off', 'held']),
-    aside: v.exactOptional(v.literal(true)),
-  }),
   fresh: (cell) => ({
     kind: 'piece',
     ...cell,

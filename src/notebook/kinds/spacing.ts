@@ -1,6 +1,5 @@
-import * as v from 'valibot';
 import type { SpacingCell } from '../document';
-import { entrySchema, mapEntry } from '../entry';
+import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
 import { plain, stitches } from '../units';
 
@@ -12,12 +11,6 @@ export const spacing: Kind<SpacingCell> = {
   about:
     'Increases or decreases spread over one row so that the plain stretches between them differ by one stitch at most. The row begins on one count and ends exactly on the other.',
   example: 'From 40 to 44 stitches with whole gaps: an increase after every 8.',
-  schema: v.object({
-    from: entrySchema,
-    to: entrySchema,
-    worked: v.picklist(['flat', 'round']),
-    ends: v.picklist(['half', 'whole']),
-  }),
   fresh: (base) => ({
     kind: 'spacing',
     ...base,

@@ -1,11 +1,7 @@
-import * as v from 'valibot';
-import { basicStitches, type Entry, type Swatch, type SwatchReading } from '../document';
-import { entrySchema, mapEntry } from '../entry';
+import type { Entry, Swatch, SwatchReading } from '../document';
+import { mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
 import { length, mass, plain, rowGauge, rows, stitchGauge, stitches, type Unit } from '../units';
-
-const reading = v.object({ count: entrySchema, over: entrySchema });
-const readings = v.pipe(v.array(reading), v.minLength(1), v.maxLength(30));
 
 type Counted = 'sts' | 'rows';
 const field = { sts: 'stitches', rows: 'rows' } as const;
@@ -213,19 +209,6 @@ export const swatch: Kind<Swatch> = {
   about:
     'Stitches and rows counted over a length of fabric: one yarn, one hook or pair of needles, one stitch. Another hook makes another fabric, so it has a swatch of its own.',
   example: '14 stitches over 10 cm make a gauge of 1.4 stitches to the cm.',
-  schema: v.object({
-    worked: v.pipe(v.string(), v.maxLength(200)),
-    stitch: v.exactOptional(v.picklist([...basicStitches.crochet, ...basicStitches.knitting])),
-    stitches: readings,
-    rows: readings,
-    asWorked: v.exactOptional(v.object({ stitches: reading, rows: reading })),
-    weighed: v.exactOptional(v.object({ width: entrySchema, length: entrySchema, grams: entrySchema })),
-    pulled: v.exactOptional(v.object({ relaxed: entrySchema, stretched: entrySchema })),
-    hung: v.exactOptional(
-      v.object({ width: entrySchema, length: entrySchema, grams: entrySchema, stretched: entrySchema }),
-    ),
-    heights: v.exactOptional(v.pipe(v.array(entrySchema), v.maxLength(100))),
-  }),
   fresh: (base) => ({
     kind: 'swatch',
     ...base,

@@ -1,6 +1,5 @@
-import * as v from 'valibot';
 import type { YarnCell } from '../document';
-import { entrySchema, mapEntry, nameSchema } from '../entry';
+import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
 import { area, length, mass, plain } from '../units';
 
@@ -10,16 +9,6 @@ export const yarn: Kind<YarnCell> = {
   about:
     'How much of one yarn is needed, from the areas of its pieces and the weighed swatches of their fabrics, with a reserve. The grams of all its fabrics are added up before balls are rounded up; they are an estimate.',
   example: '1.2 m² of a fabric whose 400 cm² weigh 52 g take 1716 g with a tenth in reserve.',
-  schema: v.object({
-    uses: v.pipe(
-      v.array(v.object({ area: entrySchema, fabric: nameSchema })),
-      v.minLength(1),
-      v.maxLength(40),
-    ),
-    reserve: entrySchema,
-    ballGrams: entrySchema,
-    ballLength: entrySchema,
-  }),
   fresh: (base) => ({
     kind: 'yarn',
     ...base,

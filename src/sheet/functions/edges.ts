@@ -14,7 +14,7 @@ import {
 import { whole } from '../../craft/numbers';
 import { edgeText, readEdge } from '../edge-text';
 import { nth } from './choice';
-import { inGroups, inSteps, timed } from './steps';
+import { inGroups, inSteps, timed } from '../../notebook/steps';
 import type { TradeFunction } from './trade-function';
 
 type Fitted = [multiple: number, plus: number, rule: string, ...edge: string[]];

@@ -1,6 +1,6 @@
 import { gather, shapeEachRepeat, spaceEvenly, taper, type Order } from '../../craft';
 import { whole } from '../../craft/numbers';
-import { inGroups, inSteps, timed } from './steps';
+import { inGroups, inSteps, timed } from '../../notebook/steps';
 import type { TradeFunction } from './trade-function';
 
 function spaced(from: number, to: number, worked: string, ends: string = 'half') {

@@ -1,7 +1,6 @@
 import {
   allCells,
   namesIn,
-  nameTable,
   readFormula,
   sameName,
   upstream,
@@ -12,6 +11,7 @@ import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
 import { shown, theirs, type Sentences } from '../sentence';
 import { listed, sizeList, type BySize } from '../size-list';
+import { tableOf } from '../name-table';
 import type { PatternSource } from '../source';
 
 /** The joins that the notebook checks, as seams to make; undefined where it checks none. */
@@ -20,7 +20,7 @@ export function makingUpPart(
   found: Gathered,
   sentences: Sentences,
 ): PatternPart | undefined {
-  const table = nameTable(source.notebook);
+  const table = tableOf(source.notebook);
   const lines = allCells(source.notebook).flatMap((cell) =>
     cell.kind === 'check' ? joinLine(source, found, sentences, table, cell) : [],
   );

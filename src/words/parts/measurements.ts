@@ -1,8 +1,9 @@
-import { allCells, namesIn, nameTable, sameName, writeLength, type EaseCell } from '../../notebook';
+import { allCells, namesIn, sameName, writeLength, type EaseCell } from '../../notebook';
 import type { Gathered, WorkedPlan } from '../gathered';
 import type { PatternPart } from '../pattern-document';
 import { shown, type Sentences } from '../sentence';
 import { notInSize } from '../size-list';
+import { tableOf } from '../name-table';
 import type { PatternSource } from '../source';
 
 /** What the garment is made to fit and what it measures, by size; and where its schematic stands. */
@@ -13,7 +14,7 @@ export function measurementsPart(
 ): PatternPart | undefined {
   const { length, decimal } = source.notebook.settings;
   const write = (cm: number | undefined): string =>
-    cm === undefined ? notInSize : writeLength(cm, { unit: length, decimal, trailingZero: false });
+    cm === undefined ? notInSize : writeLength(cm, { unit: length, decimal });
   const eases = allCells(source.notebook).filter((cell): cell is EaseCell => cell.kind === 'ease');
   const row = (label: string, of: (size: string, place: number) => number | undefined): string[] => [
     label,
@@ -74,7 +75,7 @@ export function sizesLine(labels: readonly string[]): string {
 function bodyLabel(source: PatternSource, cell: EaseCell): string {
   if ('formula' in cell.body) {
     const [name] = namesIn(cell.body.formula);
-    const named = name === undefined ? undefined : nameTable(source.notebook).get(sameName(name));
+    const named = name === undefined ? undefined : tableOf(source.notebook).get(sameName(name));
     if (named) return named.label;
   }
   return cell.label;

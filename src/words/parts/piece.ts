@@ -2,7 +2,7 @@ import type { Size, Swatch } from '../../notebook';
 import { swatchNamed, workedStretches, type GatheredPiece } from '../gathered';
 import type { PatternPart } from '../pattern-document';
 import { fabricLine, PieceWriter } from '../piece-writer';
-import { startLines } from '../piece-start';
+import { startLines } from '../start-lines';
 import { shown, theirs, type Sentences } from '../sentence';
 import { counted } from '../size-list';
 import type { PatternSource } from '../source';

@@ -268,7 +268,11 @@ class Reader {
   #item(first: boolean): Part[] {
     const leading = this.#number();
     const token = this.#peek();
-    if (leading !== undefined) return this.#after(leading, token);
+    if (leading !== undefined) {
+      const parts = this.#after(leading, token);
+      // An en dash before a stitch: this size works none of it, and uses no stitch for it.
+      return leading === 0 ? [] : parts;
+    }
     this.#at++;
     if (token === 'skip' || token === 'miss' || token === 'sk') {
       this.#any('the');

@@ -36,10 +36,10 @@ const eachChain = pattern(String.raw`\S+\s+in each ch around`);
 const took = /^take up the\s+(.*?)\s+left at the end of\s/iu;
 const alongLast = /^pick up\s+(.*?)\s+along the last row of\s/iu;
 const picked = pattern(
-  String.raw`with the right side facing,.*?pick up\s+${n}\s+${st}\s+(evenly round the armhole|along the edge, as follows)`,
+  String.raw`with the right side facing,.*?\bpicks? up\s+${n}\s+${st}\s+(evenly round the armhole|round the armhole, as follows|along the edge, as follows)`,
 );
 const worked = pattern(
-  String.raw`with the right side facing,.*\bwork\s+\S+\s+(evenly round the armhole|along the edge, as follows)`,
+  String.raw`with the right side facing,.*\bwork\s+\S+\s+(evenly round the armhole|round the armhole, as follows|along the edge, as follows)`,
 );
 const ended = pattern(
   String.raw`(?:fasten off|(?:bind|cast) off all(?:\s+${n})?(?:\s+${st})?|do not (?:bind|cast) off: keep the\s+${n}\s+${st} on the needle|do not fasten off: keep the last\s+${n}\s+${st} open)`,
@@ -452,11 +452,12 @@ class Follower {
   #groups(text: string): void {
     const edge = this.#edge;
     if (!edge) return this.#wrong('There is no edge to pick up along.');
-    if (/^[–\s,()*;a-z]*$/iu.test(text)) return;
+    // An en dash on the line above: this size picks up nothing here.
+    if (edge.share === 0) return;
     // A row end is used where it is picked up once, and where it is skipped.
     const words = text
-      .replace(/\b(\d+|–) in each of the next (\d+|–) row ends/giu, '($1 in the next row end) $2 times')
-      .replace(/\b(\d+|–) in the next row end/giu, '$1 sc in next st')
+      .replace(/(?<!\d)(\d+|–) in each of the next (\d+|–) row ends/giu, '($1 in the next row end) $2 times')
+      .replace(/(?<!\d)(\d+|–) in the next row end/giu, '$1 sc in next st')
       .replace(/pick up (\d+)/giu, 'sc $1');
     const parts = readInstruction(words);
     if ('problem' in parts) return this.#wrong(parts.problem);

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { inSteps } from '../../../src/sheet/functions/steps';
+import { inSteps } from '../../src/notebook/steps';
 
 test('equal steps in a row are written once, and steps that repeat as a group in brackets', () => {
   expect(inSteps(['3', '4', '4', '4', '2'])).toBe('3, 4 × 3, 2');

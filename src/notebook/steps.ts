@@ -1,4 +1,4 @@
-import { CraftError } from '../../craft';
+import { CraftError } from '../craft';
 
 /** More steps than this are no instruction any more: nobody follows them, and a cell cannot show them. */
 const mostSteps = 1000;

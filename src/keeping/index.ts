@@ -1,0 +1,13 @@
+export * from './csv';
+export * from './device-shelf';
+export * from './kept';
+export * from './link';
+export * from './memory-shelf';
+export * from './packing';
+export * from './pen';
+export * from './sharing';
+export type * from './shelf';
+export * from './thinning';
+export * from './trouble';
+export * from './trouble-says';
+export * from './turn';

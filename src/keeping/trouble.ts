@@ -1,0 +1,11 @@
+/** Why a browser did not keep a notebook. */
+export type Trouble = 'full' | 'refused' | 'broken';
+
+/** What an error of the database comes down to. */
+export function troubleOf(error: unknown): Trouble {
+  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
+  if (name === 'QuotaExceededError') return 'full';
+  if (name === 'SecurityError' || name === 'InvalidStateError' || name === 'NotAllowedError')
+    return 'refused';
+  return name === 'TypeError' || name === 'ReferenceError' ? 'refused' : 'broken';
+}

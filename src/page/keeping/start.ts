@@ -1,0 +1,33 @@
+import type { Desk } from '../desk.svelte';
+import Kept from './Kept.svelte';
+import { Keeper } from './keeper.svelte';
+import Notices from './Notices.svelte';
+import type { Opening } from './opening';
+
+/** What keeps the notebook, and what of it stands on the page. Fetched once the notebook can be read. */
+export interface Started {
+  readonly keeper: Keeper;
+  readonly Kept: typeof Kept;
+  readonly Notices: typeof Notices;
+}
+
+export async function start(desk: Desk, opened: Opening): Promise<Started> {
+  const keeper = await Keeper.of(desk, opened);
+  if (import.meta.env.PROD) whenIdle(desk, () => void storePage(keeper));
+  return { keeper, Kept, Notices };
+}
+
+/** Once all is worked for the first time: storing the page takes nothing from that. */
+function whenIdle(desk: Desk, then: () => void): void {
+  if (desk.worked) then();
+  else setTimeout(() => whenIdle(desk, then), 500);
+}
+
+async function storePage(keeper: Keeper): Promise<void> {
+  const version = document.querySelector<HTMLScriptElement>('script[type="module"][src]')?.src ?? '';
+  const { workOffline } = await import('../../keeping/offline');
+  await workOffline('./offline-worker.js', version, {
+    newerIsReady: () => (keeper.newerIsReady = true),
+    isNewer: () => (keeper.told = 'This is a newer version of the page than the one you used last.'),
+  });
+}

@@ -1,0 +1,53 @@
+import { downstream, type Input, type Notebook, type Settings, type Unit } from '../../notebook';
+import { isDimension, length, sameUnit } from '../../notebook';
+import { placeKey, type Choosable } from '../choosable';
+import { shownFactor } from '../showing';
+
+/** A range to begin with, in stored units: round steps on both sides of where the input stands. */
+export function usualRange(
+  value: number,
+  input: Pick<Input, 'must' | 'written'>,
+  unit: Unit,
+  settings: Settings,
+): { start: number; end: number; step: number } {
+  const factor = shownFactor(unit, settings, input.written);
+  const shown = value * factor;
+  const step = input.must?.whole
+    ? 1
+    : isDimension(unit) && sameUnit(unit, length)
+      ? settings.length === 'in'
+        ? 0.25
+        : 0.5
+      : roundStep(Math.max(Math.abs(shown), 1) / 40);
+  const around = Math.round(shown / step) * step;
+  const { above, least } = input.must ?? {};
+  const lowest =
+    above !== undefined ? above * factor + step : least !== undefined ? least * factor : -Infinity;
+  return {
+    start: Math.max(around - 20 * step, lowest) / factor,
+    end: (around + 20 * step) / factor,
+    step: step / factor,
+  };
+}
+
+/** The nearest of 1, 2 and 5 times a power of ten. */
+function roundStep(wish: number): number {
+  const power = 10 ** Math.floor(Math.log10(wish));
+  return [1, 2, 5, 10].map((times) => times * power).find((step) => step >= wish * 0.999)!;
+}
+
+/** The results a range begins with: the repeat fits that the input feeds, else the first results it feeds. */
+export function usualResults(notebook: Notebook, input: Choosable, results: readonly Choosable[]): string[] {
+  const reached = new Set([input.cell, ...downstream(notebook, input.cell)]);
+  const fed = results.filter(({ cell }) => reached.has(cell));
+  const fits = fed.filter((choice) => isFit(notebook, choice));
+  return (fits.length > 0 ? fits : fed).slice(0, 2).map(placeKey);
+}
+
+/** Whether a choice is the count of a repeat fit. */
+export function isFit(notebook: Notebook, { cell, key }: Choosable): boolean {
+  return (
+    key === 'count' &&
+    notebook.sections.some(({ cells }) => cells.some(({ id, kind }) => id === cell && kind === 'fit'))
+  );
+}

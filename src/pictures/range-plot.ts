@@ -1,0 +1,226 @@
+import {
+  Chart,
+  LinearScale,
+  LineController,
+  LineElement,
+  PointElement,
+  type ChartData,
+  type ChartOptions,
+  type Plugin,
+} from 'chart.js';
+import { sizeStyle } from './palette';
+import { themes, type ThemeName } from './theme';
+
+Chart.register(LineController, LineElement, PointElement, LinearScale);
+
+/** One size of a result over a range; a value for each step, null where there is none. */
+export interface RangedSize {
+  readonly id: string;
+  readonly label: string;
+  /** Its place among the notebook's sizes, from 0: the same colour and line style as everywhere. */
+  readonly place: number;
+  readonly values: readonly (number | null)[];
+  /** Where the count is a whole number of repeats with nothing to round. */
+  readonly whole: readonly { readonly at: number; readonly value: number }[];
+}
+
+/** A result over a range of an input, all in the units that are shown. */
+export interface RangeSpec {
+  readonly steps: readonly number[];
+  readonly sizes: readonly RangedSize[];
+  /** Whether it goes in steps, as counts do: it is drawn as a stair then, and never otherwise than worked. */
+  readonly stairs: boolean;
+  /** "Ease, cm" and "Back stitches". */
+  readonly captions: readonly [along: string, up: string];
+  /** Where the input stands now; null where that is not one value. */
+  readonly now: number | null;
+  readonly highlighted: string | null;
+  readonly decimal: '.' | ',';
+  readonly theme: ThemeName;
+}
+
+export interface RangePlot {
+  update(spec: RangeSpec): void;
+  /** Marks a step; null marks none. */
+  pointAt(step: number | null): void;
+  /** What was drawn. */
+  data(): RangeSpec;
+  close(): void;
+}
+
+/** What a range tells of the pointer: the step it is nearest to, and the value that a click takes. */
+export interface RangePointing {
+  pointed(step: number | null): void;
+  taken(value: number, size: string | null): void;
+}
+
+const near = 9;
+
+/** Draws a result over a range, a line to a size. */
+export function drawRange(canvas: HTMLCanvasElement, spec: RangeSpec, on: RangePointing): RangePlot {
+  let drawn = spec;
+  let step: number | null = null;
+
+  const fontFamily = (): string => getComputedStyle(canvas).fontFamily;
+  const fontSize = (): number => (canvas.clientWidth < 480 ? 11 : 13);
+  const number = (value: number): string => String(Number(value.toPrecision(10))).replace('.', drawn.decimal);
+
+  const data = (): ChartData<'line', { x: number; y: number | null }[]> => {
+    const theme = themes[drawn.theme];
+    const lines = drawn.sizes.map((size) => {
+      const style = sizeStyle(size.place, drawn.theme);
+      const strong = size.id === drawn.highlighted;
+      return {
+        label: size.label,
+        data: drawn.steps.map((x, at) => ({ x, y: size.values[at] ?? null })),
+        stepped: drawn.stairs ? ('middle' as const) : (false as const),
+        borderColor: style.colour,
+        borderDash: [...style.dash],
+        borderWidth: strong ? 2.75 : 1.5,
+        pointRadius: drawn.steps.length === 1 ? 3 : 0,
+        order: strong ? 1 : 2,
+      };
+    });
+    const marks = drawn.sizes.map((size) => ({
+      label: `${size.label}, whole repeats`,
+      data: size.whole.map(({ at, value }) => ({ x: at, y: value })),
+      showLine: false,
+      pointStyle: 'circle' as const,
+      pointRadius: 4.5,
+      pointBorderWidth: 2,
+      pointBorderColor: sizeStyle(size.place, drawn.theme).colour,
+      pointBackgroundColor: theme.paper,
+      order: 0,
+    }));
+    return { datasets: [...lines, ...marks] };
+  };
+
+  const options = (): ChartOptions<'line'> => {
+    const theme = themes[drawn.theme];
+    const font = { family: fontFamily(), size: fontSize() };
+    const axis = (text: string) => ({
+      type: 'linear' as const,
+      grid: { color: theme.rule, tickColor: theme.edge },
+      border: { color: theme.edge },
+      title: { display: true, text, color: theme.soft, font },
+      ticks: {
+        color: theme.soft,
+        font,
+        maxRotation: 0,
+        callback: (value: number | string) => number(Number(value)),
+      },
+    });
+    const [first, last] = [drawn.steps[0] ?? 0, drawn.steps.at(-1) ?? 1];
+    const alone = first === last ? 1 : 0;
+    return {
+      animation: false,
+      responsive: true,
+      maintainAspectRatio: false,
+      elements: { line: { tension: 0 } },
+      events: [],
+      scales: {
+        x: { ...axis(drawn.captions[0]), min: first - alone, max: last + alone },
+        y: { ...axis(drawn.captions[1]), grace: '4%' },
+      },
+    };
+  };
+
+  /** Where the input stands, and the step that is pointed at. */
+  const lines: Plugin<'line'> = {
+    id: 'standing',
+    afterDatasetsDraw({ ctx, chartArea, scales }) {
+      const theme = themes[drawn.theme];
+      const line = (value: number, colour: string, dash: number[]): void => {
+        const x = scales['x']!.getPixelForValue(value);
+        if (x < chartArea.left - 1 || x > chartArea.right + 1) return;
+        ctx.save();
+        ctx.strokeStyle = colour;
+        ctx.setLineDash(dash);
+        ctx.beginPath();
+        ctx.moveTo(x, chartArea.top);
+        ctx.lineTo(x, chartArea.bottom);
+        ctx.stroke();
+        ctx.restore();
+      };
+      if (drawn.now !== null) line(drawn.now, theme.edge, [4, 3]);
+      const pointed = step === null ? undefined : drawn.steps[step];
+      if (pointed !== undefined) line(pointed, theme.accent, []);
+    },
+  };
+
+  const chart = new Chart<'line', { x: number; y: number | null }[]>(canvas, {
+    type: 'line',
+    data: data(),
+    options: options(),
+    plugins: [lines],
+  });
+
+  function stepAt(x: number): number | null {
+    const { left, right } = chart.chartArea;
+    if (x < left - near || x > right + near || drawn.steps.length === 0) return null;
+    const value = chart.scales['x']!.getValueForPixel(x)!;
+    let best = 0;
+    for (const [at, one] of drawn.steps.entries()) {
+      if (Math.abs(one - value) < Math.abs(drawn.steps[best]! - value)) best = at;
+    }
+    return best;
+  }
+
+  function markAt(x: number, y: number): { at: number; size: string } | null {
+    let found: { at: number; size: string } | null = null;
+    let least = near;
+    for (const size of drawn.sizes) {
+      for (const { at, value } of size.whole) {
+        const away = Math.hypot(
+          chart.scales['x']!.getPixelForValue(at) - x,
+          chart.scales['y']!.getPixelForValue(value) - y,
+        );
+        if (away <= least) [found, least] = [{ at, size: size.id }, away];
+      }
+    }
+    return found;
+  }
+
+  function onMove(event: PointerEvent): void {
+    const at = stepAt(event.offsetX);
+    if (at !== step) on.pointed(at);
+  }
+
+  function onLeave(): void {
+    on.pointed(null);
+  }
+
+  function onClick(event: MouseEvent): void {
+    const mark = markAt(event.offsetX, event.offsetY);
+    if (mark) {
+      on.taken(mark.at, mark.size);
+      return;
+    }
+    const at = stepAt(event.offsetX);
+    if (at !== null) on.taken(drawn.steps[at]!, null);
+  }
+
+  canvas.addEventListener('pointermove', onMove);
+  canvas.addEventListener('pointerleave', onLeave);
+  canvas.addEventListener('click', onClick);
+
+  return {
+    update(next) {
+      drawn = next;
+      chart.data = data();
+      chart.options = options();
+      chart.update('none');
+    },
+    pointAt(to) {
+      step = to;
+      chart.draw();
+    },
+    data: () => drawn,
+    close() {
+      canvas.removeEventListener('pointermove', onMove);
+      canvas.removeEventListener('pointerleave', onLeave);
+      canvas.removeEventListener('click', onClick);
+      chart.destroy();
+    },
+  };
+}

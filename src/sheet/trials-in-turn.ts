@@ -1,0 +1,34 @@
+import type { Notebook } from '../notebook/document';
+import { changesBetween } from '../notebook/changes';
+import { inSlices } from './in-slices';
+import { WorkedSheet } from './sheet';
+import type { WorkTrials } from './trial-results';
+import { Trials } from './trials';
+
+/** Trials that wait for each other, and let the thread answer others in between. */
+export function inTurn(trials: Trials): WorkTrials {
+  let turn: Promise<unknown> = Promise.resolve();
+  return (asked, { progress, signal } = {}) => {
+    const all = asked.trials.length;
+    const goesOn = (done: number): boolean => {
+      progress?.(done, all);
+      return !signal?.aborted;
+    };
+    const mine = turn.then(() => inSlices(trials.steps(asked, goesOn)));
+    turn = mine.catch(() => {});
+    return mine;
+  };
+}
+
+/**
+ * Trials of a notebook in this thread, for tests and the bench.
+ *
+ * @example const work = await trialsOf(jacket());
+ * const { numbers } = await work({ trials: [[{ cell: 'finishedBust', key: 'ease', size: null, value: 20 }]],
+ *   wanted: [{ cell: 'backSts', key: 'count' }], sizes: ['size-m'] });
+ */
+export async function trialsOf(notebook: Notebook): Promise<WorkTrials> {
+  const sheet = new WorkedSheet();
+  await sheet.update(changesBetween(null, notebook));
+  return inTurn(new Trials(sheet));
+}

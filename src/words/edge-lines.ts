@@ -1,0 +1,162 @@
+import { joinArmhole, pickUp, pickUpRatio } from '../craft';
+import type { EdgePart, PickUpCell } from '../notebook';
+import { byShape } from './by-shape';
+import { groupWords, inBlocks, shapeOfBlocks } from './pick-up-groups';
+import type { PieceWriter } from './piece-writer';
+import { theirs } from './sentence';
+import { counted, sizeList, type BySize } from './size-list';
+import type { PatternSource } from './source';
+import { argumentsOf } from './work-out';
+import { lengthIn } from './written';
+
+/** Each stretch of an edge, with its stitches, its ratio, and how they come out even. */
+export function edgeLines(source: PatternSource, writer: PieceWriter, cell: PickUpCell): void {
+  const number = (key: string): BySize<number> =>
+    writer.sizes.map((size) => source.number(size, cell.id, key) ?? null);
+  for (const part of cell.edge) {
+    const share = number(`${part.name}.share`).map((count) => count || null);
+    const own = (field: string): BySize<number> =>
+      number(`${part.name}.${field}`).map((value, place) => (share[place] ? value : null));
+    if (share.every((count) => !count)) continue;
+    const sts = counted(share, 'st');
+    const key = `edge ${cell.id} ${part.name}`;
+    partLine(source, writer, part, key, sts, own);
+    if (part.kind === 'rows') groupLines(writer, key, own('rows'), share);
+  }
+}
+
+function partLine(
+  source: PatternSource,
+  writer: PieceWriter,
+  part: EdgePart,
+  key: string,
+  sts: string,
+  own: (field: string) => BySize<number>,
+): void {
+  const label = theirs(part.label);
+  switch (part.kind) {
+    case 'rows':
+      writer.line(key, '{edge}: {count} over {rows}, {ratio}.', {
+        edge: label,
+        count: sts,
+        rows: counted(own('rows'), 'row end'),
+        ratio: ratio(...simple(own('pick'), own('of'))),
+      });
+      return;
+    case 'stitches':
+      writer.line(key, '{edge}: {count}, one in each st.', { edge: label, count: sts });
+      return;
+    case 'motifs':
+      writer.line(key, '{edge}: {count} over {motifs}, about {each} in each.', {
+        edge: label,
+        count: sts,
+        motifs: counted(own('motifs'), 'repeat'),
+        each: sizeList(own('each')),
+      });
+      return;
+    case 'curve':
+      writer.line(key, '{edge}: {count}, spread evenly along {length}.', {
+        edge: label,
+        count: sts,
+        length: lengthIn(source.notebook.settings, own('length')),
+      });
+  }
+}
+
+/**
+ * The lines of an armhole that a sleeve is worked from: up one side, down the other, and across the underarm. Undefined
+ * where the numbers of `JOINARMHOLE` cannot be told, or are not those the piece starts on.
+ */
+export function armholeLines(
+  source: PatternSource,
+  writer: PieceWriter,
+  formula: string,
+  starts: readonly number[],
+): (() => void) | undefined {
+  const sizes = writer.sizes.map((size, place) => {
+    const told = argumentsOf(source, size, formula, 'JOINARMHOLE');
+    const [sideRows, pick, of, underarm, seam] = told ?? [];
+    const all = [sideRows, pick, of, underarm, seam];
+    if (
+      all.length !== told?.length ||
+      !all.every((one) => one !== undefined && Number.isInteger(one) && one >= 0)
+    ) {
+      return undefined;
+    }
+    const numbers = { sideRows: sideRows!, pick: pick!, of: of!, underarm: underarm!, seam: seam! };
+    if (numbers.sideRows < 1 || numbers.pick < 1 || numbers.of < 1) return undefined;
+    const side = (joinArmhole(numbers) - numbers.underarm - numbers.seam) / 2;
+    return side > 0 && joinArmhole(numbers) === starts[place] ? { ...numbers, side } : undefined;
+  });
+  const known = sizes.filter((size) => size !== undefined);
+  if (known.length !== sizes.length) return undefined;
+  const of = (value: (size: (typeof known)[number]) => number): BySize<number> =>
+    known.map((size) => value(size) || null);
+  return () => {
+    const side = of((size) => size.side);
+    const rows = of((size) => size.sideRows);
+    const slots = {
+      count: counted(side, 'st'),
+      rows: counted(rows, 'row end'),
+      ratio: ratio(
+        of((size) => size.pick),
+        of((size) => size.of),
+      ),
+    };
+    writer.line('armhole up', 'Up one side: {count} over {rows}, {ratio}.', slots);
+    groupLines(writer, 'armhole up', rows, side);
+    writer.line('armhole down', 'Down the other side, in the same way: {count} over {rows}, {ratio}.', slots);
+    const underarm = of((size) => size.underarm);
+    if (underarm.some((count) => count !== null)) {
+      writer.line(
+        'armhole underarm',
+        'Across the underarm, half of them before the sides: {count}, one in each st.',
+        {
+          count: counted(underarm, 'st'),
+        },
+      );
+    }
+    const seam = of((size) => size.seam);
+    if (seam.some((count) => count !== null)) {
+      writer.line('armhole seam', 'For the seam, half at each end: {count}, one in each st.', {
+        count: counted(seam, 'st'),
+      });
+    }
+  };
+}
+
+/** A ratio of large numbers, such as all the stitches over all the rows, as the nearest that can be kept in mind. */
+function simple(pick: BySize<number>, of: BySize<number>): [BySize<number>, BySize<number>] {
+  const small = pick.map((stitches, place) => {
+    const rows = of[place];
+    if (!stitches || !rows || rows <= 8) return { pick: stitches, of: rows ?? null };
+    return pickUpRatio({ rowsPerCm: rows, stitchesPerCm: stitches });
+  });
+  return [small.map((one) => one.pick), small.map((one) => one.of)];
+}
+
+/** "about 3 in every 4" */
+function ratio(pick: BySize<number>, of: BySize<number>): string {
+  const every = of.every((rows) => rows === null || rows === 1);
+  return `about ${sizeList(pick)} in every ${every ? 'one' : sizeList(of)}`;
+}
+
+/** The groups of a pick-up as words, where sizes agree in shape in one line. */
+function groupLines(writer: PieceWriter, key: string, rows: BySize<number>, share: BySize<number>): void {
+  const groups = rows.map((ends, place) => {
+    const stitches = share[place];
+    return ends && stitches ? inBlocks(pickUp({ rows: ends, stitches }).groups) : null;
+  });
+  const text = (places: readonly number[]): string =>
+    groupWords(places.map((place) => groups[place] ?? null));
+  writer.byGroups(
+    `${key} groups`,
+    byShape(groups.map((blocks) => blocks && shapeOfBlocks(blocks))),
+    () =>
+      writer.line(`${key} groups`, 'To come out even: {groups}.', {
+        groups: text(rows.map((_row, place) => place)),
+      }),
+    () => writer.line(`${key} groups`, 'To come out even, as follows for your size:'),
+    text,
+  );
+}

@@ -1,0 +1,170 @@
+import { CraftError, same } from '../../craft';
+import { isDimension, plain, timesUnit } from '../../notebook';
+import { amount, dimensionOf, numberIn, percentOf, plainOf, textOf, truthOf, type Amount } from './amount';
+import { shownFunctions, unitNames } from './functions';
+import {
+  closeness,
+  compared,
+  negative,
+  partsOf,
+  power,
+  product,
+  productUnit,
+  shownAmount,
+  sum,
+  type Shown,
+} from './shown';
+import type { Operator, Syntax } from './syntax';
+import type { Work } from './work';
+
+/** A part of a formula, worked: what it comes to, and itself with its numbers put in. */
+interface Worked {
+  readonly amount: Amount;
+  readonly shown: Shown;
+  /** It is read as one number: its own step, if it has one, is written down already. */
+  readonly said: boolean;
+}
+
+export type AmountOf = (name: string) => Amount;
+
+/**
+ * Works a formula and writes its steps down; what it comes to stands in the last of them.
+ *
+ * @throws CraftError where it cannot be worked
+ */
+export function workFormula(tree: Syntax, work: Work, amountOf: AmountOf): Amount {
+  const worked = workPart(tree, work, amountOf);
+  if (!worked.said) say(work, worked);
+  else if (work.steps.length === 0) work.say(tree.is === 'name' ? tree.name : 'as given', worked.amount);
+  return worked.amount;
+}
+
+function say(work: Work, { amount, shown }: Worked): void {
+  work.say(partsOf(shown), amount);
+}
+
+function workPart(tree: Syntax, work: Work, amountOf: AmountOf): Worked {
+  const one = (found: Amount): Worked => ({
+    amount: found,
+    shown: shownAmount(found, work.settings),
+    said: true,
+  });
+  switch (tree.is) {
+    case 'number':
+      return one(plainOf(tree.value));
+    case 'text':
+      return one(textOf(tree.text));
+    case 'name':
+      return one(amountOf(tree.name));
+    case 'percent': {
+      const of = workPart(tree.of, work, amountOf);
+      return one(percentOf(numberIn(of.amount) / 100));
+    }
+    case 'minus': {
+      const of = workPart(tree.of, work, amountOf);
+      const found = { ...of.amount, value: -numberIn(of.amount) };
+      return of.said ? one(found) : { amount: found, shown: negative(of.shown), said: false };
+    }
+    case 'two':
+      return workTwo(
+        tree.operator,
+        workPart(tree.left, work, amountOf),
+        workPart(tree.right, work, amountOf),
+      );
+    case 'call':
+      return one(workCall(tree, work, amountOf));
+  }
+}
+
+function workCall(tree: Syntax & { is: 'call' }, work: Work, amountOf: AmountOf): Amount {
+  /** What is given to a function stands in its steps as one number, so what is worked for it is said before. */
+  const given = (part: Syntax): Amount => {
+    const worked = workPart(part, work, amountOf);
+    if (!worked.said) say(work, worked);
+    return worked.amount;
+  };
+  if (tree.name === 'IF') {
+    const [condition, then, otherwise] = tree.given;
+    const holds = given(condition!).value === true;
+    const branch = workPart(holds ? then! : otherwise!, work, amountOf);
+    work.say([{ text: holds ? 'so ' : 'so, otherwise, ' }, ...partsOf(branch.shown)], branch.amount);
+    return branch.amount;
+  }
+  const shows = shownFunctions[tree.name];
+  if (!shows) throw new CraftError('unknown', `The working of ${tree.name} cannot be shown.`);
+  if (!unitNames.has(tree.name)) return shows(work, ...tree.given.map(given));
+  const worked = tree.given.map((part) => workPart(part, work, amountOf));
+  const found = shows(work, ...worked.map((part) => part.amount));
+  // ROWS(2 * a): what stands in the brackets is a step, and it comes to rows.
+  for (const part of worked) if (!part.said) work.say(partsOf(part.shown), found);
+  return found;
+}
+
+const comparisons: Partial<Record<Operator, { shown: string; holds(a: Amount, b: Amount): boolean }>> = {
+  '=': { shown: '=', holds: equal },
+  '<>': { shown: '≠', holds: (a, b) => !equal(a, b) },
+  '<': { shown: '<', holds: (a, b) => less(a, b) },
+  '<=': { shown: '≤', holds: (a, b) => !less(b, a) },
+  '>': { shown: '>', holds: (a, b) => less(b, a) },
+  '>=': { shown: '≥', holds: (a, b) => !less(a, b) },
+};
+
+function equal(a: Amount, b: Amount): boolean {
+  if (typeof a.value === 'number' && typeof b.value === 'number') return same(a.value, b.value);
+  return a.value === b.value;
+}
+
+function less(a: Amount, b: Amount): boolean {
+  return a.value < b.value && !equal(a, b);
+}
+
+function workTwo(operator: Operator, left: Worked, right: Worked): Worked {
+  const [a, b] = [left.amount, right.amount];
+  const comparison = comparisons[operator];
+  if (comparison) {
+    return {
+      amount: truthOf(comparison.holds(a, b)),
+      shown: compared(left.shown, comparison.shown, right.shown),
+      said: false,
+    };
+  }
+  switch (operator) {
+    case '&':
+      return {
+        amount: textOf(`${a.value}${b.value}`),
+        shown: { parts: [...left.shown.parts, ...right.shown.parts], close: closeness.one, units: [] },
+        said: false,
+      };
+    case '*':
+    case '/': {
+      const by = operator === '*' ? '×' : '÷';
+      if (by === '÷' && numberIn(b) === 0)
+        throw new CraftError('division-by-zero', 'Nothing can be divided by zero.');
+      const value = by === '×' ? numberIn(a) * numberIn(b) : numberIn(a) / numberIn(b);
+      return {
+        amount: amount(value, productUnit(a, by, b)),
+        shown: product(left.shown, by, right.shown, b),
+        said: false,
+      };
+    }
+    case '^': {
+      const exponent = numberIn(b);
+      const unit = isDimension(a.unit) ? timesUnit(plain, a.unit, exponent) : plain;
+      return {
+        amount: amount(numberIn(a) ** exponent, unit),
+        shown: power(left.shown, right.shown),
+        said: false,
+      };
+    }
+    default: {
+      const by = operator === '+' ? '+' : '−';
+      const value = by === '+' ? numberIn(a) + numberIn(b) : numberIn(a) - numberIn(b);
+      const written = a.written && a.written === b.written ? { written: a.written } : {};
+      return {
+        amount: { ...amount(value, a.unit), ...written },
+        shown: sum(left.shown, by, right.shown, dimensionOf(a)),
+        said: false,
+      };
+    }
+  }
+}

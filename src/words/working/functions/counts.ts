@@ -1,0 +1,149 @@
+import {
+  fitMotifs,
+  foundationChain,
+  gaugeOf,
+  guessGauge,
+  narrowMotifs,
+  whole,
+  type MotifFit,
+  type Rule,
+} from '../../../craft';
+import { length, timesUnit, writeGauge } from '../../../notebook';
+import { amount, dimensionOf, numberIn as n, plainOf, rowsOf, stitchesOf, type Amount } from '../amount';
+import type { Shows, Work } from '../work';
+import { fitted, multipleOf, ruleInWords } from './fitted';
+import { pairsOf } from './pairs';
+
+const repeatOf = (multiple: Amount, plus: Amount) => ({ multiple: whole(n(multiple)), plus: whole(n(plus)) });
+
+function chainLonger(turning: Amount, counts: Amount): number {
+  return whole(n(turning)) - (counts.value === 'counts' ? 1 : 0);
+}
+
+/** The nearest way to set motifs, laid out as a sum; each of the three functions gives one part of it. */
+function motifs(work: Work, given: readonly Amount[]): MotifFit {
+  const [wanted, motif, least, most, edge, worked, which] = given;
+  const flat = worked!.value === 'flat';
+  const fit = fitMotifs({
+    target: n(wanted!),
+    motif: whole(n(motif!)),
+    gap: { least: whole(n(least!)), most: whole(n(most!)) },
+    edge: whole(n(edge!)),
+    worked: worked!.value as 'flat' | 'round',
+  })[which ? whole(n(which)) - 1 : 0]!;
+  const parts = [`${fit.motifs} × ${work.write(motif!)}`];
+  const gaps = flat ? fit.motifs - 1 : fit.motifs;
+  if (gaps > 0) parts.push(`${gaps} × ${work.write(stitchesOf(fit.gap))}`);
+  if (flat && n(edge!) > 0) parts.push(`2 × ${work.write(edge!)}`);
+  work.say(
+    `gaps of ${n(least!)} to ${work.write(most!)} tried, nearest to ${work.write(wanted!)}: ${parts.join(' + ')}`,
+    stitchesOf(fit.count),
+  );
+  return fit;
+}
+
+export const counts = {
+  STS: (_work, number) => stitchesOf(n(number!)),
+  ROWS: (_work, number) => rowsOf(n(number!)),
+  GAUGE: (work, ...given) => {
+    const read = pairsOf(given);
+    const [count, over] = read[0]!;
+    const unit = timesUnit(dimensionOf(count), length, -1);
+    const gauge = amount(
+      gaugeOf(read.map(([one, along]) => ({ count: n(one), over: n(along) }))).perCm,
+      unit,
+    );
+    const bracketed = (list: string): string => (read.length > 1 ? `(${list})` : list);
+    if (read.length === 1) return work.say(`${work.write(count)} ÷ ${work.write(over)}`, gauge);
+    return work.say(
+      `${bracketed(work.sum(read.map(([one]) => one)))} ÷ ${bracketed(work.sum(read.map(([, along]) => along)))}`,
+      gauge,
+    );
+  },
+  GUESSGAUGE: (work, gauge, hook, other) =>
+    work.say(
+      `${work.write(gauge!)} × ${work.hook(hook!)} ÷ ${work.hook(other!)}, a guess until it is swatched`,
+      amount(guessGauge({ perCm: n(gauge!), hook: n(hook!), other: n(other!) }).perCm, gauge!.unit),
+    ),
+  FABRIC: (work, sts, rowsPerCm, ...heights) => {
+    const { gaugeOver, decimal } = work.settings;
+    const per = (gauge: Amount): string => writeGauge(n(gauge), gaugeOver, { decimal });
+    const fabric = {
+      stitches: n(sts!),
+      rows: n(rowsPerCm!),
+      ...(heights.length > 0 ? { heights: heights.map(n) } : {}),
+    };
+    return work.say('the fabric of the swatch', amount(JSON.stringify(fabric), 'fabric'), {
+      answer: `${per(sts!)} sts and ${per(rowsPerCm!)} rows to ${gaugeOver}`,
+    });
+  },
+  FITREPEAT: (work, wanted, multiple, plus, rule) => {
+    const repeat = repeatOf(multiple!, plus!);
+    const by = (rule?.value ?? 'nearest') as Rule;
+    return fitted(work, wanted!, { repeats: [repeat], rule: by, says: ruleInWords(by, multipleOf(repeat)) });
+  },
+  FITREPEATS: (work, wanted, rule, parity, ...given) => {
+    const repeats = pairsOf(given).map(([multiple, plus]) => repeatOf(multiple, plus));
+    const odd = parity!.value === 'any' ? undefined : (parity!.value as 'odd' | 'even');
+    const by = rule!.value as Rule;
+    const says = `${odd ? `${odd} ` : ''}count that is a ${repeats.map(multipleOf).join(' and a ')}`;
+    return fitted(work, wanted!, { repeats, rule: by, parity: odd, says: ruleInWords(by, says) });
+  },
+  FITCHAIN: (work, wanted, multiple, plus, rule, turning, counts) => {
+    const repeat = repeatOf(multiple!, plus!);
+    const longer = chainLonger(turning!, counts!);
+    const by = rule!.value as Rule;
+    return fitted(work, wanted!, {
+      repeats: [{ ...repeat, plus: repeat.plus - longer }],
+      rule: by,
+      says: ruleInWords(by, `count whose chain, ${longer} longer, is a ${multipleOf(repeat)}`),
+    });
+  },
+  FOUNDATIONCHAIN: (work, sts, turning, counts) => {
+    const counted = counts!.value === 'counts';
+    const chain = foundationChain({ stitches: whole(n(sts!)), turning: whole(n(turning!)), counts: counted });
+    return work.say(
+      `${work.write(sts!)} + ${n(turning!)} to turn${counted ? ' − 1, since the turning chain counts as a stitch' : ''}`,
+      stitchesOf(chain),
+    );
+  },
+  ROUNDCOUNT: (work, wanted, given) => {
+    const asked = (given?.value ?? 'nearest') as 'nearest' | 'up' | 'down' | 'even' | 'odd';
+    const parity = asked === 'even' || asked === 'odd' ? asked : undefined;
+    const rule = parity ? 'nearest' : (asked as Rule);
+    return fitted(work, wanted!, {
+      repeats: [],
+      rule,
+      parity,
+      says: ruleInWords(rule, `${parity ?? 'whole'} number`),
+    });
+  },
+  FITMOTIFS: (work, ...given) => stitchesOf(motifs(work, given).count),
+  MOTIFS: (work, ...given) => {
+    const fit = motifs(work, given);
+    return work.say('motifs in it', plainOf(fit.motifs));
+  },
+  MOTIFGAP: (work, ...given) => {
+    const fit = motifs(work, given);
+    return work.say('the gap between two motifs', stitchesOf(fit.gap));
+  },
+  NARROWMOTIFS: (work, count, motif, gap, least, edge, worked) => {
+    const flat = worked!.value === 'flat';
+    const narrowed = narrowMotifs({
+      motifs: whole(n(count!)),
+      motif: whole(n(motif!)),
+      gap: whole(n(gap!)),
+      least: whole(n(least!)),
+      edge: whole(n(edge!)),
+      worked: worked!.value as 'flat' | 'round',
+    });
+    const gaps = flat ? n(count!) - 1 : n(count!);
+    const before = n(count!) * n(motif!) + gaps * n(gap!) + (flat ? 2 * n(edge!) : 0);
+    const sum = [`${n(count!)} × ${n(motif!)}`, `${gaps} × ${n(gap!)}`, ...(flat ? [`2 × ${n(edge!)}`] : [])];
+    const all = work.say(sum.join(' + '), stitchesOf(before));
+    return work.say(
+      `${work.write(all)} − ${narrowed.taken}, one stitch out of each gap`,
+      stitchesOf(narrowed.count),
+    );
+  },
+} satisfies Record<string, Shows>;

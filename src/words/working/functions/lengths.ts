@@ -1,0 +1,190 @@
+import {
+  armholeDepthFor,
+  dropSleeveLength,
+  finished,
+  fitName,
+  frontWidth,
+  hangingGrowth,
+  lengthToWork,
+  measureWhileWorking,
+  neckWidth,
+  passes,
+  seamedWidth,
+  seamsTake,
+  strainOf,
+  stretchOf,
+  whole,
+  cmPerInch,
+} from '../../../craft';
+import { strain } from '../../../notebook';
+import {
+  amount,
+  lengthOf,
+  metresOf,
+  numberIn as n,
+  percentOf,
+  plainOf,
+  stitchesOf,
+  textOf,
+  truthOf,
+  type Amount,
+} from '../amount';
+import type { Shows, Work } from '../work';
+
+/** A length told in another unit: the number says itself. */
+const told =
+  (cm: number): Shows =>
+  (_work, number) =>
+    lengthOf(n(number!) * cm);
+
+function afterSeams(work: Work, seams: Amount, taken: Amount): Amount {
+  return work.say(`2 × ${work.write(seams)} × ${work.write(taken)}`, stitchesOf(2 * n(seams) * n(taken)));
+}
+
+function stretched(work: Work, count: Amount, gauge: Amount, times: Amount): Amount {
+  const relaxed = work.times(count, '÷', gauge);
+  const opening = passes({
+    count: whole(n(count)),
+    stitchesPerCm: n(gauge),
+    stretch: n(times),
+    body: 1,
+  }).opening;
+  return work.say(`${work.write(relaxed)} × ${work.write(times)}, stretched`, lengthOf(opening));
+}
+
+/** g/cm² and the strain have no units that people carry in their heads, so the growth is told as one product. */
+function growth(work: Work, length: Amount, pull: Amount, mass: Amount): Amount {
+  return work.say(
+    `${work.write(pull)} × ${work.write(mass)} × (${work.write(length)})² ÷ 2`,
+    lengthOf(hangingGrowth({ length: n(length), strain: n(pull), mass: n(mass) })),
+  );
+}
+
+export const lengths = {
+  CM: told(1),
+  MM: told(0.1),
+  METRES: (_work, number) => metresOf(n(number!) * 100),
+  IN: told(cmPerInch),
+  YARDS: (_work, number) => metresOf(n(number!) * 36 * cmPerInch),
+  FINISHED: (work, body, ease) =>
+    work.say(work.write(body!) + work.plus(ease!), lengthOf(finished(n(body!), { length: n(ease!) }))),
+  FINISHEDBY: (work, body, share) =>
+    work.say(
+      `${work.write(body!)} × (100%${work.plus(percentOf(n(share!)))})`,
+      lengthOf(finished(n(body!), { percent: n(share!) * 100 })),
+    ),
+  FITNAME: (work, bust, ease) => {
+    const { name, between } = fitName(n(bust!), { length: n(ease!) });
+    return work.say(
+      `${work.write(ease!)} of ease at a bust of ${work.write(bust!)}`,
+      textOf(between ? `nearest to ${name}` : name),
+    );
+  },
+  DROPSLEEVE: (work, neckToWrist, bodyWidth) =>
+    work.say(
+      `${work.write(neckToWrist!)} − ${work.write(bodyWidth!)} ÷ 2`,
+      lengthOf(dropSleeveLength({ neckToWrist: n(neckToWrist!), bodyWidth: n(bodyWidth!) })),
+    ),
+  ARMHOLEDEPTH: (work, chartDepth, upperArm, ease) => {
+    const half = work.say(
+      `half the arm and its ease, (${work.write(upperArm!)}${work.plus(ease!)}) ÷ 2`,
+      lengthOf((n(upperArm!) + n(ease!)) / 2),
+    );
+    const depth = armholeDepthFor({ chartDepth: n(chartDepth!), upperArm: n(upperArm!), ease: n(ease!) });
+    return work.say(
+      `the larger of ${work.write(chartDepth!)} in the chart and ${work.write(half)}`,
+      lengthOf(depth),
+      { beside: n(chartDepth!) >= n(half) ? 'the chart’s' : 'half the arm and its ease' },
+    );
+  },
+  FRONTWIDTH: (work, bust, back, band, closes) =>
+    work.say(
+      `(${work.write(bust!)} − ${work.write(back!)} − ${closes!.value === 'overlapping' ? '' : '2 × '}${work.write(band!)}) ÷ 2`,
+      lengthOf(
+        frontWidth({
+          bust: n(bust!),
+          back: n(back!),
+          band: n(band!),
+          closes: closes!.value as 'edge to edge' | 'overlapping',
+        }),
+      ),
+    ),
+  NECKWIDTH: (work, neck, band) =>
+    work.say(
+      `${work.write(neck!)} − 2 × ${work.write(band!)}`,
+      lengthOf(neckWidth({ neck: n(neck!), band: n(band!) })),
+    ),
+  SEAMEDWIDTH: (work, stitches, seams, taken, gauge) => {
+    const lost = afterSeams(work, seams!, taken!);
+    const left = work.say(
+      `${work.write(stitches!)} − ${work.write(lost)}`,
+      stitchesOf(n(stitches!) - n(lost)),
+    );
+    work.times(left, '÷', gauge!);
+    return lengthOf(
+      seamedWidth({
+        stitches: [whole(n(stitches!))],
+        seams: whole(n(seams!)),
+        taken: whole(n(taken!)),
+        stitchesPerCm: n(gauge!),
+      }),
+    );
+  },
+  SEAMSTAKE: (work, seams, taken, gauge) => {
+    work.times(afterSeams(work, seams!, taken!), '÷', gauge!);
+    return lengthOf(
+      seamsTake({ seams: whole(n(seams!)), taken: whole(n(taken!)), stitchesPerCm: n(gauge!) }),
+    );
+  },
+  STRAIN: (work, length, pulled, width, grams) => {
+    const grown = work.say(
+      `(${work.write(pulled!)} − ${work.write(length!)}) ÷ ${work.write(length!)}`,
+      plainOf((n(pulled!) - n(length!)) / n(length!)),
+    );
+    return work.say(
+      `${work.write(grown)} ÷ ${work.write(grams!)} × ${work.write(width!)}`,
+      amount(
+        strainOf({ length: n(length!), stretched: n(pulled!), width: n(width!), grams: n(grams!) }),
+        strain,
+      ),
+    );
+  },
+  HANGINGGROWTH: (work, length, pull, mass) => growth(work, length!, pull!, mass!),
+  LENGTHTOWORK: (work, length, pull, mass) => {
+    const grown = growth(work, length!, pull!, mass!);
+    return work.say(
+      `${work.write(length!)} − ${work.write(grown)}`,
+      lengthOf(lengthToWork({ length: n(length!), strain: n(pull!), mass: n(mass!) })),
+    );
+  },
+  MEASUREWHILEWORKING: (work, length, asWorked, blocked) => {
+    work.times(work.times(length!, '×', blocked!), '÷', asWorked!);
+    return lengthOf(
+      measureWhileWorking({ length: n(length!), asWorked: n(asWorked!), blocked: n(blocked!) }),
+    );
+  },
+  STRETCH: (work, relaxed, pulled) => {
+    work.times(pulled!, '÷', relaxed!);
+    return plainOf(stretchOf({ relaxed: n(relaxed!), stretched: n(pulled!) }));
+  },
+  OPENING: (work, count, gauge, times) => stretched(work, count!, gauge!, times!),
+  PASSES: (work, count, gauge, times, body) => {
+    const opening = stretched(work, count!, gauge!, times!);
+    const { holds } = passes({
+      count: whole(n(count!)),
+      stitchesPerCm: n(gauge!),
+      stretch: n(times!),
+      body: n(body!),
+    });
+    return work.say(`${work.write(opening)} ≥ ${work.write(body!)}`, truthOf(holds));
+  },
+  LEASTTOPASS: (work, gauge, times, body) => {
+    const exact = work.times(body!, '×', gauge!);
+    const relaxed = work.say(
+      `${work.write(exact)} ÷ ${work.write(times!)}`,
+      stitchesOf(n(exact) / n(times!)),
+    );
+    const { least } = passes({ count: 1, stitchesPerCm: n(gauge!), stretch: n(times!), body: n(body!) });
+    return work.say('up to a whole stitch', stitchesOf(least), { from: work.write(relaxed) });
+  },
+} satisfies Record<string, Shows>;

@@ -1,0 +1,60 @@
+import { gather, shapeEachRepeat, whole } from '../../../craft';
+import { inSteps } from '../../../notebook/steps';
+import { numberIn as n, plainOf, stitchesOf, textOf, type Amount } from '../amount';
+import type { Shows, Work } from '../work';
+import { spaced } from './spaced';
+import { tapered, taperPlan } from './tapered';
+
+function across(work: Work, given: readonly Amount[]) {
+  const [from, to, worked, ends] = given;
+  return spaced(work, {
+    from: whole(n(from!)),
+    to: whole(n(to!)),
+    worked: worked!.value as 'flat' | 'round',
+    ends: (ends?.value ?? 'half') as 'half' | 'whole',
+  });
+}
+
+/** Rounds of "so many plain, 2 together": of every k + 2 stitches one goes. */
+export function gathered(work: Work, from: number, to: number, rounds: number) {
+  const { steps } = gather({ from, to, rounds });
+  let before = from;
+  for (const { plain, count } of steps) {
+    work.say(
+      `${before} ÷ ${plain + 2}, whole, are ${Math.floor(before / (plain + 2))} decreases (${plain} plain, 2 together): ${before} − ${Math.floor(before / (plain + 2))}`,
+      stitchesOf(count),
+    );
+    before = count;
+  }
+  return steps;
+}
+
+export const shaping = {
+  SPACING: (work, ...given) => {
+    const { plain } = across(work, given);
+    return work.say('plain before each, and after the last', textOf(inSteps(plain.map(String))));
+  },
+  SHAPINGS: (work, ...given) => plainOf(across(work, given).shapings),
+  TAPEREVERY: (work, ...given) => tapered(work, taperPlan(given.slice(0, 7).map(n), String(given[7]!.value))),
+  GATHER: (work, from, to, rounds) => {
+    const steps = gathered(work, whole(n(from!)), whole(n(to!)), whole(n(rounds!)));
+    return work.say(
+      'round by round',
+      textOf(steps.map(({ plain, count }) => `${plain} plain: ${count}`).join('; ')),
+    );
+  },
+  GATHERED: (work, from, to, rounds) =>
+    stitchesOf(gathered(work, whole(n(from!)), whole(n(to!)), whole(n(rounds!))).at(-1)!.count),
+  SHAPEREPEATS: (work, count, repeats, by) => {
+    const after = shapeEachRepeat({
+      count: whole(n(count!)),
+      repeats: whole(n(repeats!)),
+      by: whole(n(by!)),
+    });
+    const sign = n(by!) < 0 ? '−' : '+';
+    return work.say(
+      `${work.write(count!)} ${sign} ${n(repeats!)} × ${work.write(stitchesOf(Math.abs(n(by!))))}`,
+      stitchesOf(after),
+    );
+  },
+} satisfies Record<string, Shows>;

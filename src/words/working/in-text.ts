@@ -1,0 +1,23 @@
+import type { Working, WorkingLine } from './working';
+
+/**
+ * A working as one line of text, each step going on from the one before.
+ *
+ * @example inText(working)
+ * // '102 cm × 14 sts / 10 cm = 142.8 sts → nearest multiple of 8 + 3 = 139 sts → 139 sts ÷ (14 sts / 10 cm) = 99.3 cm'
+ */
+export function inText({ lines }: Pick<Working, 'lines'>): string {
+  let before = '';
+  const told: string[] = [];
+  for (const { from, says, answer } of lines.flatMap(({ steps }) => steps)) {
+    const text = `${says.map(({ text }) => text).join('')} = ${answer}`;
+    told.push(from !== undefined && from !== before ? `${from} → ${text}` : text);
+    before = answer;
+  }
+  return told.join(' → ');
+}
+
+/** One line of a working as text, its neighbours and all. */
+export function lineInText(line: WorkingLine): string {
+  return inText({ lines: [line] });
+}

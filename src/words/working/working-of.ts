@@ -1,0 +1,139 @@
+import { CraftError } from '../../craft';
+import {
+  cellById,
+  inputsOf,
+  isDimension,
+  namesIn,
+  nameTable,
+  outputsOf,
+  plain,
+  sameName,
+  shownFormula,
+  type Cell,
+  type Input,
+  type Named,
+  type Output,
+  type Unit,
+} from '../../notebook';
+import type { Amount } from './amount';
+import { workFormula } from './expression';
+import type { Place, WorkingSource } from './source';
+import { syntaxOf } from './syntax';
+import { Work } from './work';
+import type { Working, WorkingLine } from './working';
+import { writeResult } from './write-amount';
+
+export type WorkingRead = Working | { readonly trouble: string };
+
+/**
+ * The working of a result in a size: the formulas of its own cell that lead to it, each with its numbers put in, step by
+ * step. `back` takes in the cells before it, so many generations of them.
+ *
+ * @returns a sentence where the result, or something on the way to it, has none
+ * @example workingOf(source, { cell: 'back-sts', key: 'count' }, 'm')
+ * // 114 cm ÷ 2 × 14 sts / 10 cm = 79.8 sts; nearest multiple of 8 + 3 = 83 sts
+ */
+export function workingOf(source: WorkingSource, place: Place, size: string, back = 0): WorkingRead {
+  const trouble = source.trouble(size, place.cell, place.key);
+  if (trouble) return { trouble };
+  const names = nameTable(source.notebook);
+  const lines = new Map<string, WorkingLine>();
+  let further = false;
+
+  const add = (at: Place, left: number): void => {
+    const id = `${at.cell} ${at.key}`;
+    if (lines.has(id)) return;
+    const part = partAt(source, at);
+    const formula = part && formulaOf(part);
+    if (!part || formula === undefined) return;
+    for (const name of namesIn(formula)) {
+      const named = names.get(name);
+      const feeding = named && partAt(source, named);
+      if (!named || !feeding || formulaOf(feeding) === undefined) continue;
+      // A fabric or a piece stands whole in what is measured on it.
+      if (!isNumber(source, named, feeding)) continue;
+      const here = named.cell === at.cell;
+      // A gauge is where the numbers of a garment begin.
+      if (!here && cellById(source.notebook, named.cell)?.kind === 'swatch') continue;
+      if (here || left > 0) add(named, here ? left : left - 1);
+      else further = true;
+    }
+    lines.set(id, line(source, at, part, formula, size, names));
+  };
+
+  try {
+    add(place, back);
+  } catch (error) {
+    return { trouble: error instanceof CraftError ? error.message : 'The working of this cannot be shown.' };
+  }
+  if (lines.size === 0) return { trouble: 'This is given and not worked: there is no working to show.' };
+  return { lines: [...lines.values()], further };
+}
+
+type FormulaPart = Input | Output;
+
+function partAt({ notebook }: WorkingSource, { cell, key }: Place): FormulaPart | undefined {
+  const found: Cell | undefined = cellById(notebook, cell);
+  return found && [...inputsOf(found), ...outputsOf(found)].find((part) => part.key === key);
+}
+
+function formulaOf(part: FormulaPart): string | undefined {
+  if (!('entry' in part)) return part.formula;
+  return 'formula' in part.entry ? part.entry.formula : undefined;
+}
+
+function unitAt(source: WorkingSource, place: Place, part: FormulaPart): Unit {
+  return part.unit === 'any' ? (source.unit(place.cell, place.key) ?? plain) : part.unit;
+}
+
+function isNumber(source: WorkingSource, place: Place, part: FormulaPart): boolean {
+  const unit = unitAt(source, place, part);
+  return isDimension(unit) || unit === 'truth' || unit === 'text';
+}
+
+function line(
+  source: WorkingSource,
+  place: Place,
+  part: FormulaPart,
+  formula: string,
+  size: string,
+  names: ReadonlyMap<string, Named>,
+): WorkingLine {
+  const read = syntaxOf(formula);
+  if ('problem' in read) throw new CraftError('not-read', read.problem);
+  const { settings } = source.notebook;
+  const work = new Work(settings);
+  const worked = workFormula(read.tree, work, (name) => {
+    const named = names.get(sameName(name));
+    const used = named && partAt(source, named);
+    if (!named || !used) throw new CraftError('unknown', `There is no ${name} in this notebook.`);
+    return amountAt(source, named, used, size);
+  });
+  const result: Amount = { ...worked, ...(part.written ? { written: part.written } : {}) };
+  const steps = work.steps.map((step, at) =>
+    // What the line ends on is told as the leaf tells it.
+    at === work.steps.length - 1 && isDimension(result.unit)
+      ? { ...step, answer: writeResult(result, settings) }
+      : step,
+  );
+  const cell = cellById(source.notebook, place.cell)!;
+  const label = part.label === cell.label ? cell.label : `${cell.label}, ${part.label.toLowerCase()}`;
+  return {
+    place: { cell: place.cell, key: place.key },
+    label,
+    formula: shownFormula(formula, settings.decimal),
+    steps,
+    result,
+  };
+}
+
+function amountAt(source: WorkingSource, place: Place, part: FormulaPart, size: string): Amount {
+  const { cell, key } = place;
+  const value =
+    source.number(size, cell, key) ?? source.truth(size, cell, key) ?? source.text(size, cell, key);
+  if (value === undefined) {
+    const trouble = source.trouble(size, cell, key);
+    throw new CraftError('not-worked', trouble ?? `${part.label} is not worked yet.`);
+  }
+  return { value, unit: unitAt(source, place, part), ...(part.written ? { written: part.written } : {}) };
+}

@@ -1,0 +1,38 @@
+import type { Place } from './source';
+import type { Amount } from './amount';
+
+/** A run of text in a step. A unit that cancels against another is struck out where that can be shown. */
+export interface Part {
+  readonly text: string;
+  readonly cancels?: boolean;
+}
+
+/** One step: what is worked, and what it comes to. */
+export interface Step {
+  /** What a rounding, or another decision, begins from; the step before has ended on it where there is one. */
+  readonly from?: string;
+  /** "102 cm × 14 sts / 10 cm", "nearest multiple of 8 + 3" */
+  readonly says: readonly Part[];
+  /** "142.8 sts": what a class sheet covers. */
+  readonly answer: string;
+  /** What stands beside the answer and would give it away: "139 is below, 147 above". */
+  readonly beside?: string;
+}
+
+/** How one result is worked: its formula, and the steps with the numbers put in. */
+export interface WorkingLine {
+  readonly place: Place;
+  readonly label: string;
+  /** As a person reads it. */
+  readonly formula: string;
+  readonly steps: readonly Step[];
+  /** What the last step comes to. */
+  readonly result: Amount;
+}
+
+/** The working of a result: what it is worked from first, itself last. */
+export interface Working {
+  readonly lines: readonly WorkingLine[];
+  /** Results it is worked from that are not among the lines: there is more further back. */
+  readonly further: boolean;
+}

@@ -1,0 +1,361 @@
+import { readFile } from 'node:fs/promises';
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
+import { workPiece, type Row } from '../../src/craft';
+import { allCells } from '../../src/notebook';
+import type { Plotted } from '../../src/pictures';
+import { readPiece } from '../../src/sheet/piece-text';
+import { jacket } from '../../src/starters/jacket';
+import { longFile } from '../long-notebook';
+import { Worked } from '../sheet/worked';
+import { startBrowser } from './browser';
+import { plotted, settled, type } from './desk';
+
+let browser: Browser;
+let page: Page;
+const complaints: string[] = [];
+
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+
+beforeEach(async () => {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+  page = await context.newPage();
+  complaints.length = 0;
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  await page.goto(inject('address'));
+  await settled(page);
+  return async () => {
+    expect(complaints).toEqual([]);
+    await context.close();
+  };
+});
+
+/** The rows of every piece of the jacket in every size, worked here from the texts of a sheet of our own. */
+async function jacketRows(): Promise<Map<string, Map<string, Row[]>>> {
+  const notebook = jacket();
+  const { results } = await new Worked().show(notebook);
+  const pieces = allCells(notebook).filter((cell) => cell.kind === 'piece');
+  return new Map(
+    pieces.map(({ id }) => [
+      id,
+      new Map(
+        notebook.sizes.map((size) => [size.id, workPiece(readPiece(results.text(size.id, id, 'piece')!))]),
+      ),
+    ]),
+  );
+}
+
+/** What a stair stands at in the middle of every row, the rows as high as they are told to be. */
+function readStair(points: readonly { x: number; y: number }[], heights: readonly number[]): number[] {
+  let along = 0;
+  return heights.map((height) => {
+    const middle = along + height / 2;
+    along += height;
+    const at = points.findIndex((point, i) => point.x <= middle && middle < (points[i + 1]?.x ?? -1));
+    return points[at]!.y;
+  });
+}
+
+const worked = ({ lines }: Plotted) => lines.filter(({ kind }) => kind === 'worked');
+
+async function toPictures(): Promise<void> {
+  await page.getByRole('button', { name: 'Pictures' }).click();
+  await page.locator('[data-drawing] canvas').waitFor();
+}
+
+/** Of the plot itself, which may stand under others. */
+const plot = () =>
+  page.$eval('[data-drawing] canvas', (canvas) =>
+    (canvas as unknown as { plotted(): Plotted | undefined }).plotted(),
+  ) as Promise<Plotted>;
+
+const drawn = () =>
+  page.waitForFunction(() => {
+    const canvas = document.querySelector('[data-drawing] canvas') as unknown as {
+      plotted?: () => unknown;
+    } | null;
+    return canvas?.plotted?.() !== undefined;
+  });
+
+describe('the plots', () => {
+  it('hold the rows of workPiece, for every piece in every size: counts, widths, and tapers', async () => {
+    const rows = await jacketRows();
+    await toPictures();
+    await drawn();
+    for (const [id, bySize] of rows) {
+      await page.getByLabel('Piece').selectOption(id);
+      await page.waitForSelector(`[data-drawing="${id}"]`);
+      for (const [view, across, along] of [
+        ['Stitches by row', (row: Row) => row.count, (row: Row) => row.height * row.fabric.stitches],
+        ['Width by row', (row: Row) => row.width, (row: Row) => row.height],
+        ['Taper', (row: Row) => row.width, (row: Row) => row.height],
+      ] as const) {
+        const button = page.locator('[data-drawing]').getByRole('button', { name: view });
+        if (view === 'Taper' && (await button.count()) === 0) continue;
+        await button.click();
+        if (view === 'Taper') await page.getByLabel('All sizes').check();
+        const lines = worked(await plot());
+        expect(lines.map((line) => line.id).sort(), `${id}, ${view}`).toEqual([...bySize.keys()].sort());
+        for (const { id: size, points } of lines) {
+          const own = bySize.get(size)!;
+          const told = readStair(points, own.map(along));
+          own.forEach((row, i) => expect(told[i], `${id} ${size} row ${i + 1}`).toBeCloseTo(across(row), 9));
+        }
+      }
+    }
+  });
+
+  it('compare the three orders: each line steps on the rows where its intervals end', async () => {
+    await toPictures();
+    await drawn();
+    await page.getByLabel('Piece').selectOption('sleeve');
+    await page.getByLabel('Compare the three orders').check();
+    const { lines } = await plot();
+    const own = lines.find(({ kind }) => kind === 'worked')!;
+    const rows = (await jacketRows())
+      .get('sleeve')!
+      .get(own.id)!
+      .filter(({ stretch }) => stretch === 0);
+    const before = 3;
+    const shapings = rows.filter(({ change }) => change !== 0).length;
+    const units = rows.length - before;
+    const [short, longer] = [Math.floor(units / shapings), units % shapings];
+    const endsOf = (length: (k: number) => number): number[] => {
+      let row = before;
+      return Array.from({ length: shapings }, (_, k) => (row += length(k)));
+    };
+    const expected = {
+      [own.id]: endsOf((k) => short + (k < longer ? 1 : 0)),
+      shortFirst: endsOf((k) => short + (k >= shapings - longer ? 1 : 0)),
+    };
+    const stepsOf = (points: readonly { x: number; y: number }[]) => {
+      const widths = readStair(
+        points,
+        rows.map(({ height }) => height),
+      );
+      return widths.flatMap((width, i) => (i > 0 && width < widths[i - 1]! - 1e-9 ? [i + 1] : []));
+    };
+    expect(stepsOf(own.points)).toEqual(expected[own.id]);
+    const overlaid = (id: string) => lines.find(({ overlay }) => overlay === id)!.points;
+    expect(stepsOf(overlaid('shortFirst'))).toEqual(expected['shortFirst']);
+    stepsOf(overlaid('spread')).forEach((row, k) => {
+      expect(Math.abs(row - before - ((k + 1) * units) / shapings)).toBeLessThanOrEqual(0.5 + 1e-9);
+    });
+    await page.getByRole('heading', { name: 'how far each order is off the straight line' }).waitFor();
+  });
+
+  it('are read row by row with the keys: number, count, width, what is worked, how far off', async () => {
+    const own = (await jacketRows()).get('sleeve')!.get('xl')!;
+    await page.locator('[data-place][data-cell="sleeve"]').first().focus();
+    const sheet = page.locator('[data-drawing] [role=application]');
+    await sheet.focus();
+    await page.keyboard.press('Control+ArrowRight');
+    const row = own.find(({ change }) => change !== 0)!;
+    const saying = page.locator('[data-drawing] .saying');
+    expect(await saying.textContent()).toMatch(
+      new RegExp(
+        `XL, Armhole to wrist\\. Round ${row.number}: ${row.count} sts, ${row.width.toFixed(1)} cm\\. Decrease 2 in the round\\. .*straight line`,
+      ),
+    );
+    await page.keyboard.press('ArrowRight');
+    expect(await saying.textContent()).toContain(`Round ${row.number + 1}: ${row.count} sts`);
+    expect(await saying.textContent()).toContain('Plain');
+    await page.keyboard.press('End');
+    expect(await saying.textContent()).toContain(`Round ${own.length}: ${own.at(-1)!.count} sts`);
+    await page.locator('[data-drawing]').getByRole('button', { name: 'Width by row' }).click();
+    await sheet.focus();
+    await page.keyboard.press('Home');
+    expect(await saying.textContent()).toContain('Plain');
+    await page.keyboard.press('ArrowDown');
+    expect(await saying.textContent()).toContain('2X, Armhole to wrist. Round 1:');
+  });
+
+  it('point at the row under the pointer, of the line that is nearest, and at none beside the paper', async () => {
+    const rows = (await jacketRows()).get('sleeve')!.get('xl')!;
+    const canvas = page.locator('[data-drawing] canvas');
+    const { width } = (await canvas.boundingBox())!;
+    await canvas.hover({ position: { x: width / 2, y: 120 } });
+    const pointed = (await plotted(page)).pointed;
+    expect(pointed?.id).toBe('xl');
+    // The middle of the paper, in the cm that are drawn on it; its edges take less than a tenth of it.
+    const middle = rows.findIndex(
+      (_, i) => rows.slice(0, i + 1).reduce((sum, row) => sum + row.height, 0) > 28,
+    );
+    expect(Math.abs(pointed!.row - middle)).toBeLessThan(rows.length / 10);
+    await canvas.hover({ position: { x: 3, y: 120 } });
+    expect((await plotted(page)).pointed).toBeNull();
+  });
+});
+
+describe('before and after', () => {
+  it('the old line stays after an edit, is said and in the table, and is put aside with a key', async () => {
+    await page.locator('[data-place][data-cell="sleeve"]').first().focus();
+    await page.getByRole('button', { name: 'Stitches by row' }).click();
+    const before = worked(await plotted(page));
+    expect((await plotted(page)).lines.some(({ kind }) => kind === 'before')).toBe(false);
+    await type(page, 'sleeve-fabric', 'sts.0.count', '18');
+    await settled(page);
+    await page.getByRole('list', { name: 'Beside them' }).waitFor();
+    const after = (await plotted(page)).lines;
+    const old = after.filter(({ kind }) => kind === 'before');
+    expect(old.map(({ id }) => id).sort()).toEqual(before.map(({ id }) => id).sort());
+    for (const { id, points } of old) expect(points).toEqual(before.find((line) => line.id === id)!.points);
+    expect(after.filter(({ kind }) => kind === 'worked').map(({ points }) => points)).not.toEqual(
+      before.map(({ points }) => points),
+    );
+    const drawing = page.locator('[data-drawing]');
+    await drawing.getByText('XL, before the change: from 86 sts').waitFor();
+    await drawing.getByText('The same in numbers').click();
+    await drawing.getByRole('columnheader', { name: 'XL, before the change' }).waitFor();
+    await drawing.locator('[role=application]').focus();
+    await page.keyboard.press('Escape');
+    await drawing.getByText('before the change').first().waitFor({ state: 'detached' });
+    expect((await plotted(page)).lines.some(({ kind }) => kind === 'before')).toBe(false);
+  });
+
+  it('an edit that leaves the piece as it was takes the old line away', async () => {
+    await type(page, 'sleeve-fabric', 'sts.0.count', '18');
+    await settled(page);
+    await page.getByRole('list', { name: 'Beside them' }).waitFor();
+    await type(page, 'hand', 'value', '21');
+    await settled(page);
+    await page.getByRole('list', { name: 'Beside them' }).waitFor({ state: 'detached' });
+  });
+});
+
+describe('grading', () => {
+  const graphed = () =>
+    page.$eval('[data-picture=grading] canvas', (canvas) =>
+      (canvas as unknown as { graphed(): { id: string; values: (number | null)[] }[] | undefined }).graphed(),
+    );
+
+  it('draws the chart’s bust and the finished bust with its ease, and says the ease', async () => {
+    // Women, the middle of each range, inches: after the Craft Yarn Council, from memory.
+    const bust = [29, 33, 37, 41, 45, 49, 53, 57, 61].map((inches) => inches * 2.54);
+    await toPictures();
+    await page.waitForFunction(
+      () =>
+        (
+          document.querySelector('[data-picture=grading] canvas') as never as { graphed?: () => unknown }
+        )?.graphed?.() !== undefined,
+    );
+    const lines = (await graphed())!;
+    expect(lines.map(({ id }) => id)).toEqual(['bust value', 'finished-bust finished']);
+    lines[0]!.values.forEach((value, i) => expect(value).toBeCloseTo(bust[i]!, 9));
+    lines[1]!.values.forEach((value, i) => expect(value).toBeCloseTo(bust[i]! + 20, 9));
+    const figure = page.locator('[data-picture=grading]');
+    await figure.getByText('The ease of finished bust over bust is 20.0 cm in every size.').waitFor();
+
+    await figure.getByText('Choose measurements').click();
+    await figure.getByLabel('Neck to wrist').check();
+    // 32.75 inches twice: the arm of a 4X is no longer than that of a 3X.
+    await figure.getByText('Neck to wrist does not grow from 3X to 4X.').waitFor();
+    expect((await graphed())!.map(({ id }) => id)).toContain('neck-to-wrist value');
+    await figure.locator('[role=application]').focus();
+    await page.keyboard.press('End');
+    expect(await figure.locator('.saying').textContent()).toContain(
+      '5X. Bust: 154.9 cm. Neck to wrist: 84.5 cm.',
+    );
+  });
+});
+
+describe('on paper', () => {
+  it('a picture is saved as a PNG of 17 cm at 300 dots to the inch, and says so', async () => {
+    await toPictures();
+    await drawn();
+    for (const picture of ['[data-picture=grading]', '[data-drawing]']) {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.locator(picture).getByRole('button', { name: 'Save as PNG' }).click(),
+      ]);
+      expect(download.suggestedFilename()).toMatch(/^[a-z0-9_]+\.png$/);
+      const png = await readFile(await download.path());
+      expect(png.subarray(1, 4).toString('latin1')).toBe('PNG');
+      expect(png.readUInt32BE(16)).toBe(Math.round((17 / 2.54) * 300));
+      expect(png.readUInt32BE(20)).toBeGreaterThan(900);
+      expect(png.subarray(37, 41).toString('latin1')).toBe('pHYs');
+      expect(png.readUInt32BE(41)).toBe(Math.round(300 / 0.0254));
+    }
+  });
+
+  it('is printed as fine as it is saved', async () => {
+    await toPictures();
+    await drawn();
+    await page.waitForTimeout(300);
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    const widths = await page.$$eval('img.printed', (images) =>
+      Promise.all(
+        images.map(async (image) => {
+          await (image as HTMLImageElement).decode();
+          return (image as HTMLImageElement).naturalWidth;
+        }),
+      ),
+    );
+    expect(widths).toEqual([2008, 2008]);
+  });
+});
+
+describe('what cannot be drawn, or is very long', () => {
+  const open = async (text: string): Promise<void> => {
+    await page.setInputFiles('input[type=file]', {
+      name: 'long.notebook.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
+    await page.getByText('Long panels').first().waitFor();
+    await settled(page);
+  };
+
+  it('a size in trouble is named with its reason, and the others are drawn', async () => {
+    await type(page, 'cuff', 'value', '160', 'xs');
+    await settled(page);
+    await page.locator('[data-place][data-cell="sleeve"]').first().focus();
+    await page.getByRole('button', { name: 'Width by row' }).click();
+    expect(worked(await plotted(page)).map(({ id }) => id)).toHaveLength(8);
+    await page.locator('[data-drawing]').getByText('XS is not drawn: Stretch').waitFor();
+  });
+
+  it('nine sizes of 10 000 rows are drawn in few corners and answer the keys', async () => {
+    await open(longFile(10_000, 100));
+    await page.getByRole('button', { name: 'Width by row' }).click();
+    const lines = worked(await plotted(page));
+    expect(lines).toHaveLength(9);
+    for (const { points } of lines) expect(points.length).toBeLessThan(1700);
+    await page.getByRole('button', { name: 'Taper' }).click();
+    await page.locator('[data-drawing] [role=application]').focus();
+    const start = Date.now();
+    for (let i = 0; i < 20; i++) await page.keyboard.press('PageDown');
+    await page.keyboard.press('End');
+    expect(await page.locator('[data-drawing] .saying').textContent()).toContain('Row 10000:');
+    // Not a measure of speed: only that it does not hang.
+    expect(Date.now() - start).toBeLessThan(10_000);
+  });
+
+  it('a piece of one row is drawn', async () => {
+    await open(longFile(1, 2));
+    await page.getByRole('button', { name: 'Stitches by row' }).click();
+    const lines = worked(await plotted(page));
+    expect(lines).toHaveLength(9);
+    for (const { points } of lines) expect(points).toHaveLength(2);
+    await page.locator('[data-drawing] [role=application]').focus();
+    await page.keyboard.press('ArrowRight');
+    expect(await page.locator('[data-drawing] .saying').textContent()).toContain(
+      'Row 1: 180 sts, 75.0 cm. Decrease 1 at each end',
+    );
+  });
+
+  it('nothing scrolls sideways at 320 px', async () => {
+    await page.setViewportSize({ width: 320, height: 800 });
+    await toPictures();
+    await drawn();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  });
+});

@@ -1,0 +1,106 @@
+import { IDBFactory } from 'fake-indexeddb';
+import 'fake-indexeddb/auto';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { deviceShelf, isForgotten, memoryShelf, type Shelf, type Written } from '../../src/keeping';
+import { openedLast } from '../../src/keeping/opened-last';
+
+const written = (text: string): Written => ({ title: `Title ${text}`, cells: 3, sizes: 2, text });
+const at = (now: number, remember = false) => ({ now, remember });
+
+describe.each<[string, () => Promise<Shelf>]>([
+  ['on the device', deviceShelf],
+  ['in memory', async () => memoryShelf()],
+])('the shelf %s', (_where, make) => {
+  let shelf: Shelf;
+  beforeEach(async () => {
+    globalThis.indexedDB = new IDBFactory();
+    shelf = await make();
+  });
+
+  it('holds what was written last, and lists it, the newest first', async () => {
+    expect(await shelf.write('a', written('one'), 0, at(10))).toBe(1);
+    expect(await shelf.write('b', written('two'), 0, at(20))).toBe(1);
+    expect(await shelf.write('a', written('three'), 1, at(30))).toBe(2);
+    const kept = { id: 'a', title: 'Title three', cells: 3, sizes: 2, made: 10, changed: 30, revision: 2 };
+    expect(await shelf.read('a')).toEqual({ kept, text: 'three' });
+    expect((await shelf.list()).map(({ id }) => id)).toEqual(['a', 'b']);
+    expect(await shelf.last()).toBe('a');
+    await shelf.setLast('b');
+    expect(await shelf.last()).toBe('b');
+    expect(await shelf.read('c')).toBeUndefined();
+  });
+
+  it('is not written by one who does not know what stands there: neither work goes', async () => {
+    await shelf.write('a', written('one'), 0, at(10));
+    await shelf.write('a', written('theirs'), 1, at(20));
+    expect(await shelf.write('a', written('mine'), 1, at(30, true))).toBeNull();
+    expect(await shelf.write('a', written('mine'), 0, at(30))).toBeNull();
+    expect((await shelf.read('a'))?.text).toBe('theirs');
+    expect(await shelf.states('a')).toEqual([]);
+  });
+
+  it('remembers what stood there where it is told to, and forgets what is thinned', async () => {
+    await shelf.write('a', written('one'), 0, at(10));
+    await shelf.write('a', written('two'), 1, at(20, true));
+    await shelf.write('a', written('three'), 2, at(30));
+    await shelf.write('a', written('four'), 3, at(40, true));
+    await shelf.write('b', written('other'), 0, at(50));
+    expect((await shelf.states('a')).map((state) => state.at)).toEqual([30, 10]);
+    expect(await shelf.stateAt('a', 10)).toBe('one');
+    expect(await shelf.stateAt('a', 30)).toBe('three');
+    await shelf.thin('a', [10]);
+    expect((await shelf.states('a')).map((state) => state.at)).toEqual([30]);
+    expect(await shelf.stateAt('a', 10)).toBeUndefined();
+    expect(await shelf.states('b')).toEqual([]);
+  });
+
+  it('brings back what was deleted, until it is forgotten', async () => {
+    await shelf.write('a', written('one'), 0, at(10));
+    await shelf.write('a', written('two'), 1, at(20, true));
+    await shelf.delete('a', 100);
+    const [deleted] = await shelf.list();
+    expect(deleted).toMatchObject({ id: 'a', deleted: 100 });
+    expect(isForgotten(deleted!, 100 + 29 * 86_400_000)).toBe(false);
+    expect(isForgotten(deleted!, 100 + 31 * 86_400_000)).toBe(true);
+    await shelf.delete('a', null);
+    expect((await shelf.list())[0]).not.toHaveProperty('deleted');
+    await shelf.forget('a');
+    expect([await shelf.list(), await shelf.states('a'), await shelf.stateAt('a', 10)]).toEqual([
+      [],
+      [],
+      undefined,
+    ]);
+  });
+});
+
+describe('what was open last', () => {
+  beforeEach(() => {
+    globalThis.indexedDB = new IDBFactory();
+  });
+
+  it('is nothing on a first visit, and looking for it makes nothing', async () => {
+    expect(await openedLast()).toBeUndefined();
+    expect(await indexedDB.databases()).toEqual([]);
+  });
+
+  it('is the notebook written or opened last, unless it was deleted', async () => {
+    const shelf = await deviceShelf();
+    await shelf.write('a', written('one'), 0, at(10));
+    await shelf.write('b', written('two'), 0, at(20));
+    expect((await openedLast())?.text).toBe('two');
+    await shelf.setLast('a');
+    expect((await openedLast())?.text).toBe('one');
+    await shelf.delete('a', 30);
+    expect(await openedLast()).toBeUndefined();
+  });
+
+  it('of a browser that keeps nothing throws, and hangs nobody', async () => {
+    globalThis.indexedDB = {
+      open() {
+        throw new DOMException('No.', 'SecurityError');
+      },
+    } as unknown as IDBFactory;
+    await expect(openedLast()).rejects.toThrow('No.');
+    await expect(deviceShelf()).rejects.toThrow('No.');
+  });
+});

@@ -1,0 +1,83 @@
+import { render, screen, within } from '@testing-library/svelte';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it } from 'vitest';
+import type { Notebook } from '../../src/notebook';
+import ClassSheet from '../../src/page/class-sheet/ClassSheet.svelte';
+import { blank, jacket, lessons } from '../../src/starters';
+import { deskWith } from './desk';
+
+async function open(notebook: Notebook) {
+  const { desk, settled } = deskWith(notebook);
+  await settled();
+  render(ClassSheet, { desk });
+  return { desk, settled, user: userEvent.setup() };
+}
+
+const answers = (): HTMLElement[] => screen.getAllByRole('button', { name: /, step \d+: / });
+const covered = (): HTMLElement[] => screen.queryAllByRole('button', { name: /answer covered$/ });
+
+describe('the class sheet', () => {
+  it('shows workings with every answer covered; a click uncovers one, and covers it again', async () => {
+    const { desk, user } = await open(lessons());
+    expect(covered()).toHaveLength(answers().length);
+    await user.click(answers()[0]!);
+    expect(
+      screen.getByRole('button', { name: 'Practice swatch, stitch gauge, step 1: 18 sts / 10 cm' }),
+    ).toBeDefined();
+    expect(desk.said).toBe('18 sts / 10 cm');
+    await user.click(answers()[0]!);
+    expect(covered()).toHaveLength(answers().length);
+  });
+
+  it('tells the neighbours of a count with its answer and not before', async () => {
+    const { user } = await open(lessons());
+    expect(screen.queryByText(/58 is below, 59 above/)).toBeNull();
+    await user.click(screen.getByRole('button', { name: 'Uncover all' }));
+    expect(covered()).toEqual([]);
+    expect(screen.getByText(/58 is below, 59 above/)).toBeDefined();
+    await user.click(screen.getByRole('button', { name: 'Cover all' }));
+    expect(covered()).toHaveLength(answers().length);
+  });
+
+  it('follows the swatch that the class puts its own counts in', async () => {
+    const { desk, settled, user } = await open(lessons());
+    await user.click(screen.getByRole('button', { name: 'Uncover all' }));
+    desk.do({ do: 'give', cell: 'swatch', key: 'sts.0.count', size: null, value: 20 });
+    await settled();
+    expect(
+      await screen.findByRole('button', { name: 'Stitches of the scarf, step 1: 65 sts' }),
+    ).toBeDefined();
+  });
+
+  it('is arranged: a result goes earlier, begins further back, and is taken off; undo brings it back', async () => {
+    const { desk, user } = await open(lessons());
+    await user.click(screen.getByRole('button', { name: 'Choose and order' }));
+    const group = (name: string) => within(screen.getByRole('group', { name }));
+    await user.click(group('Width the scarf will have').getByRole('button', { name: 'earlier' }));
+    expect(desk.notebook.classSheet?.results.map(({ cell }) => cell).slice(0, 3)).toEqual([
+      'swatch',
+      'scarf-made',
+      'scarf-sts',
+    ]);
+    await user.click(group('Width the scarf will have').getByRole('button', { name: 'begin further back' }));
+    expect(desk.notebook.classSheet?.results[1]).toEqual({ cell: 'scarf-made', key: 'value', back: 1 });
+    await user.click(group('Width the scarf will have').getByRole('button', { name: 'take off' }));
+    expect(screen.queryByRole('heading', { name: 'Width the scarf will have' })).toBeNull();
+    desk.undo();
+    expect(await screen.findByRole('heading', { name: 'Width the scarf will have' })).toBeDefined();
+  });
+
+  it('says what it is for while it is empty, and takes a result there', async () => {
+    const { desk, user } = await open(jacket());
+    expect(screen.getByText(/nothing on the class sheet yet/)).toBeDefined();
+    await user.selectOptions(screen.getByLabelText('Cell'), 'armhole');
+    await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));
+    expect(desk.notebook.classSheet?.results).toEqual([{ cell: 'armhole', key: 'value' }]);
+    expect(await screen.findByText(/the larger of 19\.69 cm|the larger of/)).toBeDefined();
+  });
+
+  it('passes over what is no longer in the notebook, and a notebook without results has nothing to choose', async () => {
+    await open({ ...blank(), classSheet: { results: [{ cell: 'gone', key: 'value' }], size: 'gone' } });
+    expect(screen.getByText('Nothing in this notebook is worked out yet.')).toBeDefined();
+  });
+});

@@ -1,0 +1,86 @@
+import { render, screen, waitFor, within } from '@testing-library/svelte';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it } from 'vitest';
+import type { Notebook } from '../../src/notebook';
+import Pattern from '../../src/page/pattern/Pattern.svelte';
+import { fillField, putIn, templateIn, tokenOf } from '../../src/page/pattern/template-field';
+import { blank, hatCrown, jacket, singleSleeve, starters } from '../../src/starters';
+import { deskWith } from './desk';
+
+async function open(notebook: Notebook) {
+  const { desk, settled } = deskWith(notebook);
+  await settled();
+  render(Pattern, { desk });
+  return { desk, settled, user: userEvent.setup() };
+}
+
+describe('the written pattern', () => {
+  it.each(starters.map(({ label, make }) => [label, make()] as const))(
+    'of the starter “%s” stands, proven wherever it has pieces',
+    async (_label, notebook) => {
+      await open(notebook);
+      const pieces = notebook.sections.some(({ cells }) => cells.some(({ kind }) => kind === 'piece'));
+      await waitFor(() =>
+        expect(screen.getAllByRole('status')[0]!.textContent).toMatch(
+          pieces ? /Proven by recount/ : /no piece to count yet/,
+        ),
+      );
+    },
+  );
+
+  it('of a piece that cannot be worked in a size leaves that size out and tells the designer, not the maker', async () => {
+    const { desk, settled } = await open(jacket());
+    desk.do({ do: 'give', cell: 'wrist-sts', key: 'value', size: null, value: 0 });
+    desk.do({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 200 });
+    await settled();
+    expect(await screen.findByText('For you, not for the maker')).toBeDefined();
+    const article = screen.getByRole('article');
+    expect(within(article).getByText(/^Sizes XS \(S, L, XL/)).toBeDefined();
+  });
+
+  it('in UK terms says so', async () => {
+    const { desk } = await open(singleSleeve());
+    desk.do({ do: 'set', settings: { terms: 'UK' } });
+    expect(await screen.findByText(/Written in UK terms/)).toBeDefined();
+  });
+
+  it('of one size can be read and not reworded', async () => {
+    const { user } = await open(hatCrown());
+    expect(screen.getAllByRole('button', { name: /^Reword: / }).length).toBeGreaterThan(5);
+    await user.selectOptions(screen.getByLabelText('Sizes'), 'women');
+    expect(screen.queryAllByRole('button', { name: /^Reword: / })).toEqual([]);
+  });
+
+  it('of an empty notebook is a title and no trouble', async () => {
+    await open(blank());
+    expect(screen.getByRole('heading', { name: 'Untitled' })).toBeDefined();
+  });
+});
+
+describe('a sentence being reworded', () => {
+  const slots = { rows: '45 (45, 43) more rows', count: '67 sts' };
+
+  it('has its numbers as tokens, and is the same template when nothing was typed', () => {
+    const field = document.createElement('div');
+    fillField(field, 'Work {rows} even [{count}].', slots);
+    expect(field.textContent).toBe('Work 45 (45, 43) more rows even [67 sts].');
+    expect(field.querySelectorAll('[contenteditable="false"]')).toHaveLength(2);
+    expect(templateIn(field)).toBe('Work {rows} even [{count}].');
+  });
+
+  it('takes markup for text', () => {
+    const field = document.createElement('div');
+    fillField(field, 'Work {rows} <b>even</b>.', slots);
+    expect(field.querySelector('b')).toBeNull();
+    putIn(field, '<img src=x>');
+    expect(field.querySelector('img')).toBeNull();
+    expect(templateIn(field)).toBe('Work {rows} <b>even</b>.<img src=x>');
+  });
+
+  it('takes a number back in that was deleted', () => {
+    const field = document.createElement('div');
+    fillField(field, 'Work on.', slots);
+    putIn(field, tokenOf('rows', slots.rows));
+    expect(templateIn(field)).toBe('Work on.{rows}');
+  });
+});

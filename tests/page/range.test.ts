@@ -1,0 +1,95 @@
+import { render, screen, within } from '@testing-library/svelte';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it, vi } from 'vitest';
+import type { Cell } from '../../src/notebook';
+import Range from '../../src/page/range/Range.svelte';
+import { deskWith } from './desk';
+import { measured, small } from './small-notebook';
+
+// There is no canvas to draw on here; what is drawn is read in the browser.
+vi.mock('../../src/pictures/range-plot', () => ({
+  drawRange: () => ({ update: () => {}, pointAt: () => {}, data: () => {}, close: () => {} }),
+}));
+
+const fit: Cell = {
+  kind: 'fit',
+  id: 'sts',
+  label: 'Cuff stitches',
+  name: 'sts',
+  counts: 'stitches',
+  target: { formula: 'hem / CM(1) * STS(2)' },
+  multiple: { value: 4 },
+  plus: { value: 0 },
+  rule: 'nearest',
+};
+
+async function opened(...more: Cell[]) {
+  const { desk, settled } = deskWith(small(fit, ...more));
+  await settled();
+  desk.spot = { cell: 'hem', key: 'value', size: null };
+  render(Range, { desk });
+  const user = userEvent.setup();
+  const type = async (label: RegExp, text: string): Promise<void> => {
+    const field = screen.getByLabelText<HTMLInputElement>(label);
+    await user.clear(field);
+    await user.type(field, text);
+  };
+  return { desk, settled, user, type };
+}
+
+describe('a range of a value', () => {
+  it('begins around where it stands, with the repeat fit that it feeds, and lists the whole repeats', async () => {
+    const { desk, user, settled } = await opened();
+    await screen.findByText(/^Whole repeats: Cuff stitches/, {}, { timeout: 5000 });
+    expect(screen.getByLabelText<HTMLInputElement>(/^Start, cm/).value).toBe('-5');
+    // Two stitches to a cm, so that a multiple of 4 comes out even every 2 cm.
+    const every = screen.getByText(/In every size at/);
+    expect(
+      within(every)
+        .getAllByRole('button')
+        .map((one) => one.textContent),
+    ).toEqual(['2 cm', '4 cm', '6 cm', '8 cm', '10 cm', '12 cm', '14 cm']);
+    await user.click(within(every).getByRole('button', { name: '8 cm' }));
+    await settled();
+    expect(desk.allResults.number('m', 'hem', 'value')).toBe(8);
+    desk.undo();
+    await settled();
+    expect(desk.allResults.number('m', 'hem', 'value')).toBe(5);
+  });
+
+  it('shows every step in numbers, and a value there can be taken', async () => {
+    const { user, type, desk, settled } = await opened();
+    await type(/^Start/, '1');
+    await type(/^End/, '3');
+    await type(/^Step/, '1');
+    await screen.findByText(/^Whole repeats: Cuff stitches/, {}, { timeout: 5000 });
+    await user.click(screen.getByText('The same in numbers'));
+    await vi.waitFor(() => expect(screen.getAllByRole('row')).toHaveLength(4));
+    const cells = screen
+      .getAllByRole('row')
+      .map((row) => [...row.children].map((one) => one.textContent?.trim()));
+    expect(cells[0]!.slice(1)).toEqual(['S', 'M', 'L']);
+    expect(cells[2]).toEqual(['2 cm', '4 *', '4 *', '4 *']);
+    await user.click(screen.getByRole('button', { name: '3 cm' }));
+    await settled();
+    expect(desk.allResults.number('m', 'hem', 'value')).toBe(3);
+  });
+
+  it('says of a value that nothing depends on what to do', async () => {
+    await opened(measured('loose', { value: 3 }));
+    await userEvent.setup().selectOptions(screen.getByLabelText('What moves'), 'Loose');
+    expect(await screen.findByText(/Nothing depends on Loose: choose a result/)).toBeTruthy();
+  });
+
+  it('says of a result that the value does not reach what to do', async () => {
+    const { user } = await opened();
+    await user.selectOptions(screen.getByLabelText('Show as well'), 'Half');
+    expect(await screen.findByText(/Half does not depend on Hem here/, {}, { timeout: 5000 })).toBeTruthy();
+  });
+
+  it('says what is wrong with a step of 0', async () => {
+    const { type } = await opened();
+    await type(/^Step/, '0');
+    expect((await screen.findByRole('alert')).textContent).toContain('never arrives');
+  });
+});

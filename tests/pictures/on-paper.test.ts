@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { layoutWidth, legendPlaces } from '../../src/pictures/on-paper';
+import { wrapped } from '../../src/pictures/wrapped';
+
+const byLetters = (text: string): number => text.length;
+
+test('a title is broken between words, and no word is lost', () => {
+  expect(wrapped('a bb ccc', 4, byLetters)).toEqual(['a bb', 'ccc']);
+  expect(wrapped('Sleeve', 3, byLetters)).toEqual(['Sleeve']);
+  expect(wrapped('  ', 3, byLetters)).toEqual([]);
+});
+
+test('a legend that is too long for one row goes on in the next, and stays on the paper', () => {
+  const entry = (label: string) => ({ label, colour: '#000', dash: [] });
+  const places = legendPlaces(
+    Array.from({ length: 12 }, (_, i) => entry(`Size ${i}`)),
+    (text) => text.length * 6,
+  );
+  expect(new Set(places.map(({ y }) => y)).size).toBe(2);
+  for (const { x, entry } of places)
+    expect(x + 34 + 6 + entry.label.length * 6).toBeLessThanOrEqual(layoutWidth - 16);
+});

@@ -1,0 +1,176 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { lengthOf, workPiece } from '../../../src/craft';
+import {
+  joinsInWords,
+  joinsOf,
+  missingOf,
+  schematicSvg,
+  schematicTable,
+  silhouetteSvg,
+  silhouetteTable,
+  type SchematicSpec,
+} from '../../../src/pictures/schematic';
+import { measuresOf } from '../../../src/pictures/schematic/measures';
+import { hatCrown } from '../../../src/starters/hat-crown';
+import { jacket } from '../../../src/starters/jacket';
+import { specOf } from './spec-of';
+
+let spec: SchematicSpec;
+beforeAll(async () => {
+  spec = await specOf(jacket());
+}, 60_000);
+
+const pieceOf = (id: string) => spec.pieces.find((piece) => piece.id === id)!;
+
+describe('the measurements of the jacket', () => {
+  it('are in every size those of the worked rows', () => {
+    for (const piece of spec.pieces) {
+      const measures = measuresOf(piece);
+      piece.sizes.forEach((size, at) => {
+        const rows = workPiece(size.plan!);
+        const called = (label: string) => measures.find((measure) => measure.label.endsWith(label));
+        const [start, end] = [rows[0]!.width, rows.at(-1)!.width];
+        const first = measures[0]!;
+        expect(first.values[at]).toBe(start);
+        if (called('at the end')) expect(called('at the end')!.values[at]).toBe(end);
+        else expect(end).toBe(start);
+        expect(measures.at(-1)!.values[at]).toBeCloseTo(lengthOf(rows), 9);
+      });
+    }
+  });
+
+  it('the parts of a length add up to all of it', () => {
+    for (const { id } of spec.pieces) {
+      const lengths = measuresOf(pieceOf(id)).filter(({ of }) => of === 'length');
+      if (lengths.length < 2) continue;
+      spec.sizes.forEach((_size, at) => {
+        const parts = lengths.filter(({ at: places }) => places[at]?.on === 'side' && places[at].tier === 0);
+        const sum = parts.reduce((total, { values }) => total + values[at]!, 0);
+        expect(sum).toBeCloseTo(lengths.at(-1)!.values[at]!, 9);
+      });
+    }
+  });
+
+  it('the depth of the armhole is told from where the underarm is left to the shoulder', () => {
+    const back = measuresOf(pieceOf('back')).map(({ label }) => label.replace(/[\u2068\u2069]/g, ''));
+    expect(back).toEqual([
+      'Width at the start',
+      'Width at the end',
+      'Underarms, each edge',
+      'Hem to underarm',
+      'Underarm to shoulder',
+      'Length in all',
+    ]);
+  });
+
+  it('8 stitches at 14 to 10 cm left at an underarm are 5.7 cm', () => {
+    const line = schematicTable(spec).rows.find(([, label]) => label!.includes('Underarms'));
+    expect(new Set(line!.slice(2))).toEqual(new Set(['5.7']));
+  });
+
+  it('a sleeve in the round has both its round and half of it, as it lies flat', () => {
+    const rows = schematicTable({ ...spec, size: 'xl' }).rows.filter(([, label]) =>
+      /Sleeve.*at the start/.test(label!),
+    );
+    const { plan } = pieceOf('sleeve').sizes.find(({ id }) => id === 'xl')!;
+    const round = workPiece(plan!)[0]!.width;
+    expect(rows.map((row) => row[2])).toEqual([round.toFixed(1), (round / 2).toFixed(1)]);
+  });
+
+  it('its table of rows ends on the last row, its count and the length of the piece', () => {
+    const { rows } = silhouetteTable(spec, pieceOf('front'), 'm');
+    const worked = workPiece(pieceOf('front').sizes.find(({ id }) => id === 'm')!.plan!);
+    expect(rows.at(-1)).toEqual([
+      expect.stringMatching(new RegExp(`${worked.length}$`)),
+      String(worked.at(-1)!.count),
+      worked.at(-1)!.width.toFixed(1),
+      lengthOf(worked).toFixed(1),
+    ]);
+  });
+});
+
+describe('the joins of the jacket', () => {
+  it('are those its checks, its pick-ups and its sleeve tell of', () => {
+    const words = joinsInWords(spec).map(({ letter, label, words: said }) =>
+      `${letter} ${label}: ${said}`.replace(/[\u2068\u2069]/g, ''),
+    );
+    expect(words).toEqual([
+      'a Sleeve: Back, row ends of Underarm to shoulder – Front, row ends of Underarm to neck – Back, stitches of Underarms – Front, stitches of Underarm – Sleeve, first round',
+      'b Band: Front, row ends – Front, row ends of Neck to shoulder – Back, last row – Band, worked, first row',
+      'c Hem border: Back, first row – Front, first row – Hem border, worked, first row',
+      'd Side seams: Back, row ends of Hem to underarm – Front, row ends of Hem to underarm',
+      'e Armholes: Back, row ends – Front, row ends',
+      'f Shoulders: Back, last row – Front, last row',
+    ]);
+  });
+
+  it('a check of one edge against a count is no join', () => {
+    expect(joinsOf(hatCrown())).toEqual([]);
+  });
+
+  it('each is marked on every edge it is of', () => {
+    const svg = schematicSvg({ ...spec, size: 'm' });
+    const marks = [...svg.matchAll(/class="mark-text"[^>]*>([a-z]+)</g)].map(([, letter]) => letter);
+    // Both row ends of the back, its two underarms, one row end and one underarm of the front, and the sleeve.
+    expect(marks.filter((letter) => letter === 'a')).toHaveLength(2 + 2 + 1 + 1 + 1);
+    expect(marks.filter((letter) => letter === 'f')).toHaveLength(2);
+  });
+});
+
+describe('the drawings as SVG', () => {
+  it('have no style, no script and no address but that of SVG', () => {
+    for (const svg of [schematicSvg(spec), silhouetteSvg(spec)]) {
+      expect(svg).not.toMatch(/style=|<style|<script|NaN|Infinity|undefined/);
+      expect(svg.match(/https?:[^"]*/g)).toEqual(['http://www.w3.org/2000/svg']);
+    }
+  });
+
+  it('write whatever a person wrote as text', () => {
+    const name = `<script>alert("1")</script> & 'more' \u0007 قطعة`;
+    const pieces = spec.pieces.map((piece) => ({ ...piece, name }));
+    for (const svg of [schematicSvg({ ...spec, pieces }), silhouetteSvg({ ...spec, title: name, pieces })]) {
+      expect(svg).not.toContain('<script');
+      expect(svg).not.toContain('\u0007');
+      expect(svg).toContain('&lt;script&gt;');
+    }
+  });
+
+  it('with one size missing draw the others and say which is missing and why', () => {
+    const broken = {
+      ...spec,
+      pieces: spec.pieces.map((piece) => ({
+        ...piece,
+        sizes: piece.sizes.map((size) =>
+          size.id === 'xl' && piece.id === 'back'
+            ? { ...size, rows: null, plan: undefined, trouble: 'The back is too short.' }
+            : size,
+        ),
+      })),
+    };
+    expect(missingOf(broken)).toEqual([
+      { piece: 'back', name: 'Back', sizes: ['XL'], why: 'The back is too short.' },
+    ]);
+    expect(schematicTable(broken).rows[0]).toContain('–');
+    expect(schematicSvg(broken)).toContain('The back is too short.');
+    const one = schematicSvg({ ...broken, size: 'xl' });
+    expect(one).toContain('Not drawn in XL');
+    expect(one.match(/class="outline"/g)).toHaveLength(4);
+  });
+
+  it('one size has its numbers on the lines, all of nine sizes their letters', () => {
+    const { rows } = schematicTable({ ...spec, size: 'm' });
+    const figures = (svg: string) =>
+      [...svg.matchAll(/class="figure ink-text"[^>]*>([^<]*)</g)].map(([, text]) => text);
+    const one = figures(schematicSvg({ ...spec, size: 'm', key: false }));
+    for (const [, label, value] of rows) {
+      if (!label!.endsWith('laid flat')) expect(one.some((text) => text!.startsWith(value!))).toBe(true);
+    }
+    const all = figures(schematicSvg({ ...spec, key: false }));
+    expect(new Set(all)).toEqual(new Set(schematicTable(spec).rows.map(([letter]) => letter)));
+  });
+
+  it('two sizes are written a (b) on the lines', async () => {
+    const hat = await specOf(hatCrown());
+    expect(schematicSvg({ ...hat, key: false })).toMatch(/>21\.0 \(22\.\d\)</);
+  }, 60_000);
+});

@@ -1,0 +1,45 @@
+import { expect, test } from 'vitest';
+import { apply, cellById, type Measure, type Notebook } from '../../../src/notebook';
+import { sourcesOf, tapeUncertainty } from '../../../src/sheet/doubt/sources';
+import { jacket } from '../../../src/starters';
+import { measure, notebookOf, swatch } from '../notebook-of';
+
+const ids = (notebook: Notebook): string[] => sourcesOf(notebook).map(({ id }) => id);
+
+test('stitch and row gauge of a swatch are two sources, whatever they feed', () => {
+  expect(ids(notebookOf([swatch('body', 14, 12)]))).toEqual(['body sts', 'body rows']);
+});
+
+test('a measured length is a source; one that was chosen, one that is worked and an empty one are not', () => {
+  const notebook = notebookOf([
+    measure('bust', 'length', 94),
+    measure('neck', 'length', { chart: 'bust', point: 'middle' }),
+    { ...measure('cuff', 'length', 6), chosen: true } as Measure,
+    measure('half', 'length', { formula: 'bust / 2' }),
+    measure('arm', 'length', null),
+    measure('underarm', 'stitches', 8),
+  ]);
+  expect(ids(notebook)).toEqual(['bust value', 'neck value']);
+});
+
+test('of a weighed swatch the tape and the scales are sources; ease and ribbon are wishes', () => {
+  const found = sourcesOf(jacket());
+  expect(found.find(({ id }) => id === 'body weighed.grams')).toMatchObject({ kind: 'scale' });
+  expect(found.find(({ id }) => id === 'body weighed.width')).toMatchObject({ kind: 'tape' });
+  expect(found.some(({ id }) => /ease|ribbons|yarn/.test(id))).toBe(false);
+});
+
+test('the widths and lengths of the jacket’s own choosing are not measured', () => {
+  for (const id of ['band-width', 'cuff-length', 'neck-width', 'cuff']) {
+    expect(cellById(jacket(), id)).toMatchObject({ chosen: true });
+    expect(ids(jacket())).not.toContain(`${id} value`);
+  }
+  expect(ids(jacket())).toContain('bust value');
+});
+
+test('a tape is off by 0.289 cm as a rule, by what the notebook says where it says so', () => {
+  expect(tapeUncertainty(jacket().settings)).toBeCloseTo(0.288675, 6);
+  const set = apply(jacket(), { do: 'set', settings: { tapeWithin: 0.1 } });
+  if ('refused' in set) throw new Error(set.refused);
+  expect(tapeUncertainty(set.notebook.settings)).toBeCloseTo(0.057735, 6);
+});

@@ -1,0 +1,50 @@
+import {
+  functions,
+  nameTable,
+  sameName,
+  type FormulaCell,
+  type Measure,
+  type Notebook,
+} from '../../../src/notebook';
+import { toldFunctions } from '../../../src/notebook/functions/told';
+import { jacket } from '../../../src/starters';
+
+const formula = (name: string, text: string): FormulaCell => ({
+  kind: 'formula',
+  id: name,
+  name,
+  label: name,
+  formula: text,
+});
+const measure = (name: string, unit: Measure['unit'], value: number): Measure => ({
+  kind: 'measure',
+  id: name,
+  name,
+  label: name,
+  unit,
+  entry: { value },
+});
+
+export const exampleOf = (name: string): string => `example_${name.toLowerCase()}`;
+
+/** The jacket, and the example of every function in a cell of its own. */
+export function withExamples(): Notebook {
+  const notebook = jacket();
+  const known = nameTable(notebook);
+  const beside = [
+    measure('hips', 'length', 104),
+    measure('back_width', 'length', 52),
+    measure('left_front', 'length', 26),
+    measure('right_front', 'length', 26),
+    measure('front_sts', 'stitches', 75),
+    formula('finished_back', 'finished_bust / 2'),
+    formula('cuff_rows', 'GAUGE(ROWS(20); CM(10))'),
+  ].filter(({ name }) => !known.has(sameName(name)));
+  const examples = toldFunctions.map(({ name, example }) => formula(exampleOf(name), example));
+  return {
+    ...notebook,
+    sections: [...notebook.sections, { id: 'examples', label: '', cells: [...beside, ...examples] }],
+  };
+}
+
+export const functionNames = functions.map(({ name }) => name);

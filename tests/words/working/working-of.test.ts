@@ -1,0 +1,143 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Cell, Notebook } from '../../../src/notebook';
+import { jacket, singleSleeve } from '../../../src/starters';
+import { inText, workingOf, type WorkingSource } from '../../../src/words/working';
+import { exampleOf, withExamples } from './examples';
+import { workedSource } from './worked-source';
+
+const sentence = (source: WorkingSource, cell: string, key: string, size = 'm', back = 0): string => {
+  const working = workingOf(source, { cell, key }, size, back);
+  return 'trouble' in working ? working.trouble : inText(working);
+};
+
+/** A width of 102 cm at 14 sts to 10 cm in a multiple of 8 plus 3, and the width that its stitches give. */
+function fitted(): Notebook {
+  const cells: Cell[] = [
+    {
+      kind: 'swatch',
+      id: 'body',
+      label: 'Body',
+      name: 'body',
+      worked: '',
+      stitches: [{ count: { value: 14 }, over: { value: 10 } }],
+      rows: [{ count: { value: 12 }, over: { value: 10 } }],
+    },
+    { kind: 'measure', id: 'width', label: 'Width', name: 'width', unit: 'length', entry: { value: 102 } },
+    {
+      kind: 'fit',
+      id: 'sts',
+      label: 'Stitches',
+      name: 'back_sts',
+      counts: 'stitches',
+      target: { formula: 'width * body_sts' },
+      multiple: { value: 8 },
+      plus: { value: 3 },
+      rule: 'nearest',
+    },
+    { kind: 'formula', id: 'made', label: 'Width made', name: 'made', formula: 'back_sts / body_sts' },
+  ];
+  const { settings } = jacket();
+  return { title: '', settings, sizes: [{ id: 'm', label: 'M' }], sections: [{ id: 's', label: '', cells }] };
+}
+
+describe('a working', () => {
+  test('goes from a width by its gauge to the nearest count of the repeat, and back to a width', async () => {
+    const source = await workedSource(fitted());
+    expect(sentence(source, 'made', 'value', 'm', 1)).toBe(
+      '102 cm × 14 sts / 10 cm = 142.8 sts → nearest multiple of 8 + 3 = 139 sts → 139 sts ÷ (14 sts / 10 cm) = 99.3 cm',
+    );
+    expect(sentence(source, 'made', 'value')).toBe('139 sts ÷ (14 sts / 10 cm) = 99.3 cm');
+  });
+
+  test('strikes out the length that the gauge is counted over, and leaves the stitches', async () => {
+    const working = workingOf(await workedSource(fitted()), { cell: 'sts', key: 'count' }, 'm');
+    if ('trouble' in working) throw new Error(working.trouble);
+    const [wanted, count] = working.lines;
+    expect(wanted!.steps[0]!.says.filter(({ cancels }) => cancels).map(({ text }) => text)).toEqual([
+      'cm',
+      'cm',
+    ]);
+    expect(count!.steps[0]).toMatchObject({ from: '142.8 sts', beside: '139 is below, 147 above' });
+    expect(working.further).toBe(false);
+  });
+
+  test('says where there is more further back', async () => {
+    const source = await workedSource(fitted());
+    expect(workingOf(source, { cell: 'made', key: 'value' }, 'm')).toMatchObject({ further: true });
+    expect(workingOf(source, { cell: 'made', key: 'value' }, 'm', 1)).toMatchObject({ further: false });
+  });
+
+  test('in inches and to 4 in, the same stitches: 4 in are 10.16 cm', async () => {
+    const { settings, ...rest } = fitted();
+    const source = await workedSource({
+      ...rest,
+      settings: { ...settings, length: 'in', gaugeOver: '4 in', decimal: ',' },
+    });
+    expect(sentence(source, 'made', 'value', 'm', 1)).toBe(
+      '40,157 in × 14,224 sts / 4 in = 142,8 sts → nearest multiple of 8 + 3 = 139 sts → 139 sts ÷ (14,224 sts / 4 in) = 39⅛ in',
+    );
+  });
+
+  test('of a given value says that it is given', async () => {
+    expect(sentence(await workedSource(fitted()), 'width', 'value')).toMatch(/given and not worked/);
+  });
+
+  test('of a result that cannot be worked says why', async () => {
+    const notebook = fitted();
+    const [, , ...others] = notebook.sections[0]!.cells;
+    const without = { ...notebook, sections: [{ id: 's', label: '', cells: others }] };
+    expect(sentence(await workedSource(without), 'made', 'value')).toMatch(/width|body/);
+  });
+});
+
+describe('in the jacket, size M', () => {
+  let source: WorkingSource;
+  let examples: WorkingSource;
+  beforeAll(async () => {
+    source = await workedSource(jacket());
+    examples = await workedSource(withExamples());
+  });
+
+  test('an armhole shows both depths and which is larger', () => {
+    expect(sentence(source, 'armhole', 'value')).toBe(
+      'half the arm and its ease, (27.94 cm + 10 cm) ÷ 2 = 18.97 cm → the larger of 18.42 cm in the chart and 18.97 cm = 19.0 cm',
+    );
+  });
+
+  test('a taper shows the division and what it leaves over', () => {
+    expect(sentence(examples, exampleOf('TAPEREVERY'), 'value')).toBe(
+      'from 58 sts to 40 sts = 18 sts fewer → 18 sts ÷ 2 sts a shaping row = 9 shaping rows → 60 rows − 2 plain = 58 rows → 58 rows ÷ 9 = 6, remainder 4 → so shape = every 7 rows × 4, every 6 rows × 5',
+    );
+  });
+
+  test('a choice shows its condition and the branch it takes', () => {
+    expect(sentence(examples, exampleOf('IF'), 'value')).toBe(
+      '93.98 cm > 110 cm = no → so, otherwise, 2 sts = 2 sts',
+    );
+  });
+
+  test('a count to a parity names it, and its neighbours stand beside', () => {
+    const working = workingOf(source, { cell: 'armhole-rows', key: 'value' }, 'm');
+    if ('trouble' in working) throw new Error(working.trouble);
+    expect(inText(working)).toBe('18.97 cm × 12 rows / 10 cm = 22.76 rows → nearest even number = 22 rows');
+    expect(working.lines[0]!.steps.at(-1)!.beside).toBe('22 is below, 24 above');
+  });
+
+  test('a gauge comes from its readings', () => {
+    expect(sentence(source, 'body', 'sts')).toBe('14 sts ÷ 10 cm = 14 sts / 10 cm');
+    expect(sentence(examples, exampleOf('GAUGE'), 'value')).toMatch(/ ÷ .* = /);
+  });
+
+  test('a piece is worked stretch by stretch', () => {
+    const text = sentence(source, 'sleeve', 'piece');
+    expect(text).toContain('16 sts ÷ 2 sts a shaping row = 8 shaping rows');
+    expect(text).toContain('61 rows ÷ 8 = 7, remainder 5');
+    expect(text).toMatch(/in all 74 rows, to = 40 sts$/);
+  });
+});
+
+test('the sleeve worked flat is shaped on right-side rows: pairs of rows are divided', async () => {
+  const notebook = singleSleeve();
+  const source = await workedSource(notebook);
+  expect(sentence(source, 'sleeve', 'piece')).toMatch(/right-side rows|÷/);
+});
