@@ -12,7 +12,7 @@ const mayImport = {
   pictures: ['craft', 'notebook'],
   words: ['craft', 'notebook'],
   keeping: ['notebook'],
-  starters: ['craft', 'notebook'],
+  starters: ['craft', 'notebook', 'words'],
   page: ['craft', 'notebook', 'sheet', 'pictures', 'words', 'keeping', 'starters'],
 };
 const rooms = Object.keys(mayImport);

@@ -52,6 +52,9 @@ export type { MotifFit } from './fit-motifs';
 export { narrowMotifs } from './narrow-motifs';
 export { foundationChain } from './foundation-chain';
 
+// What a pattern prints for each size
+export { nearestSize, ofSize } from './size-list';
+
 // Shaping
 export { gather } from './gather';
 export { shapeEachRepeat } from './shape-each-repeat';

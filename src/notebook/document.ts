@@ -11,6 +11,8 @@ export interface Notebook {
   readonly settings: Settings;
   readonly sizes: readonly Size[];
   readonly sections: readonly Section[];
+  /** The printed pattern that this notebook adapts, where it was made from one. */
+  readonly adapts?: Adapted;
   /** Sentences of the written pattern in the person's own words, by the sentence's key. */
   readonly wording?: Readonly<Record<string, Wording>>;
   /** Sets of changes that are looked at beside the notebook; none of them is made in it. */
@@ -38,6 +40,20 @@ export interface ClassResult {
 export interface Wording {
   readonly template: string;
   readonly terms: Settings['terms'];
+}
+
+/** A printed pattern that was put in, and which cells hold its numbers and the ones that were worked anew. */
+export interface Adapted {
+  /** Its text, as it was put in. */
+  readonly text: string;
+  /** Cells to be read side by side, by their ids. A cell that was deleted is no longer shown. */
+  readonly beside: readonly {
+    readonly label: string;
+    /** Under which heading it is read: "Back", "Measurements". */
+    readonly group: string;
+    readonly printed: string;
+    readonly mine: string;
+  }[];
 }
 
 /**
@@ -266,6 +282,8 @@ export interface PieceCell extends CellBase {
   readonly start: Entry;
   readonly stretches: readonly PieceStretch[];
   readonly ends: 'bound off' | 'held';
+  /** It stands there to be compared with, as a pattern's own piece does: it is not worked, and not written out. */
+  readonly aside?: true;
 }
 
 export interface NoteCell extends CellBase {

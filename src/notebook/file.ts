@@ -45,6 +45,14 @@ export const cellSchema = v.pipe(
   }),
 );
 
+const adaptedSchema = v.object({
+  text: v.pipe(v.string(), v.maxLength(200_000)),
+  beside: v.pipe(
+    v.array(v.object({ label: labelSchema, group: labelSchema, printed: id, mine: id })),
+    v.maxLength(mostCells),
+  ),
+});
+
 const changeBase = {
   cell: id,
   key: v.pipe(v.string(), v.minLength(1), v.maxLength(200)),
@@ -95,6 +103,7 @@ export const notebookSchema = v.object({
     v.array(v.object({ id, label: labelSchema, cells: v.pipe(v.array(cellSchema), v.maxLength(mostCells)) })),
     v.maxLength(1000),
   ),
+  adapts: v.exactOptional(adaptedSchema),
   classSheet: v.exactOptional(
     v.object({
       results: v.pipe(

@@ -14,6 +14,7 @@ export interface View {
 export const views: readonly View[] = [
   { name: 'pictures', label: 'Pictures', load: () => import('./pictures/Pictures.svelte') },
   { name: 'pattern', label: 'Pattern', load: () => import('./pattern/Pattern.svelte') },
+  { name: 'adapt', label: 'Adapt', load: () => import('./adapt/Adapt.svelte') },
   { name: 'what-ifs', label: 'What-ifs', load: () => import('./what-ifs/WhatIfs.svelte') },
   { name: 'range', label: 'Range', load: () => import('./range/Range.svelte') },
   { name: 'work back', label: 'Work back', load: () => import('./work-back/WorkBack.svelte') },

@@ -1,4 +1,5 @@
 import type { Notebook } from '../notebook';
+import { adaptedPullover } from './adapted';
 import { blank } from './blank';
 import { hatCrown } from './hat-crown';
 import { jacket } from './jacket';
@@ -8,6 +9,8 @@ import { singleSleeve } from './single-sleeve';
 export interface Starter {
   readonly label: string;
   readonly about: string;
+  /** The view it begins in, where that is not the leaf. */
+  readonly view?: string;
   make(): Notebook;
 }
 
@@ -32,6 +35,13 @@ export const starters: readonly Starter[] = [
     make: hatCrown,
   },
   {
+    label: 'A pattern to adapt',
+    about:
+      'An invented pullover in nine sizes, pasted as it is printed, with a swatch and a body that are none of its sizes: read, doubted, fitted again.',
+    view: 'adapt',
+    make: adaptedPullover,
+  },
+  {
     label: 'Three lessons on gauge',
     about:
       'What gauge is, what half a stitch costs round a bust, and why 10 cm is not 4 in: notes, a swatch to put your own counts in, and a class sheet.',
@@ -44,4 +54,4 @@ export const starters: readonly Starter[] = [
   },
 ];
 
-export { blank, hatCrown, jacket, lessons, singleSleeve };
+export { adaptedPullover, blank, hatCrown, jacket, lessons, singleSleeve };

@@ -1,4 +1,4 @@
-import { joinArmhole, pickUp } from '../craft';
+import { joinArmhole, pickUp, pickUpRatio } from '../craft';
 import type { EdgePart, PickUpCell } from '../notebook';
 import { byShape } from './by-shape';
 import { groupWords, inBlocks, shapeOfBlocks } from './pick-up-groups';
@@ -40,7 +40,7 @@ function partLine(
         edge: label,
         count: sts,
         rows: counted(own('rows'), 'row end'),
-        ratio: ratio(own('pick'), own('of')),
+        ratio: ratio(...simple(own('pick'), own('of'))),
       });
       return;
     case 'stitches':
@@ -123,6 +123,16 @@ export function armholeLines(
       });
     }
   };
+}
+
+/** A ratio of large numbers, such as all the stitches over all the rows, as the nearest that can be kept in mind. */
+function simple(pick: BySize<number>, of: BySize<number>): [BySize<number>, BySize<number>] {
+  const small = pick.map((stitches, place) => {
+    const rows = of[place];
+    if (!stitches || !rows || rows <= 8) return { pick: stitches, of: rows ?? null };
+    return pickUpRatio({ rowsPerCm: rows, stitchesPerCm: stitches });
+  });
+  return [small.map((one) => one.pick), small.map((one) => one.of)];
 }
 
 /** "about 3 in every 4" */

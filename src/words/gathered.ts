@@ -49,7 +49,9 @@ function workedPlan(source: PatternSource, size: string, cell: string): WorkedPl
 export function gathered(source: PatternSource): Gathered {
   const { notebook } = source;
   const notes: PatternNote[] = [];
-  const cells = allCells(notebook).filter((cell): cell is PieceCell => cell.kind === 'piece');
+  const cells = allCells(notebook).filter(
+    (cell): cell is PieceCell => cell.kind === 'piece' && cell.aside === undefined,
+  );
   const all = cells.map((cell) => ({
     cell,
     sizes: notebook.sizes.map((size) => workedPlan(source, size.id, cell.id)),

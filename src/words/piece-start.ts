@@ -5,6 +5,7 @@ import {
   sameName,
   type Cell,
   type PickUpCell,
+  type PieceCell,
   type RepeatFit,
 } from '../notebook';
 import type { GatheredPiece } from './gathered';
@@ -31,6 +32,9 @@ export function startOf(source: PatternSource, piece: GatheredPiece): Start {
   for (let followed = 0; followed < 8; followed++) {
     if (/^\s*=?\s*JOINARMHOLE\s*\(/iu.test(formula)) return { kind: 'armhole', formula };
     const names = namesIn(formula);
+    // A part of another piece's last row: its end, less what is left out.
+    const left = names.length > 1 ? endNamed(names, table, byId, piece.cell.id) : undefined;
+    if (left) return { kind: 'stitches', of: left.label, held: left.ends === 'held' };
     const only = formula.trim().replace(/^=\s*/u, '');
     const named = names.length === 1 ? table.get(sameName(names[0]!)) : undefined;
     const cell = named && byId.get(named.cell);
@@ -51,4 +55,16 @@ export function startOf(source: PatternSource, piece: GatheredPiece): Start {
     formula = next;
   }
   return { kind: 'new' };
+}
+
+/** The other piece whose end a formula begins with. */
+function endNamed(
+  names: readonly string[],
+  table: ReturnType<typeof tableOf>,
+  byId: ReadonlyMap<string, Cell>,
+  own: string,
+): PieceCell | undefined {
+  const named = table.get(sameName(names[0]!));
+  const cell = named && byId.get(named.cell);
+  return cell?.kind === 'piece' && cell.id !== own && named?.key === 'end' ? cell : undefined;
 }

@@ -120,4 +120,22 @@ export const counts = [
     ],
     gives: stitches,
   },
+  {
+    name: 'STATED',
+    arguments: [given('which size, 1 the first', plain), given('number of each size', plain)],
+    repeats: true,
+    gives: plain,
+  },
+  {
+    name: 'NEARESTSIZE',
+    arguments: [given('wanted', plain), given('number of each size', plain)],
+    repeats: true,
+    gives: plain,
+  },
+  {
+    name: 'SIZENAMED',
+    arguments: [given('which size, 1 the first', plain), given('name of each size', 'text')],
+    repeats: true,
+    gives: 'text',
+  },
 ] as const satisfies readonly Listed[];

@@ -16,7 +16,7 @@ const fields: Record<Exclude<PieceStretch['kind'], 'rows'>, Field[]> = {
   even: [{ field: 'rows', called: 'rows', label: 'Rows', unit: rows, must: count }],
   taper: [
     { field: 'to', called: 'to', label: 'To', unit: stitches, must: some },
-    { field: 'over', called: 'over', label: 'Over', unit: rows, must: some },
+    { field: 'over', called: 'over', label: 'Over', unit: rows, must: count },
     { field: 'perRow', called: 'per_row', label: 'Each shaping row', unit: stitches, must: some },
     { field: 'before', called: 'before', label: 'Plain before', unit: rows, must: count },
     { field: 'after', called: 'after', label: 'Plain after', unit: rows, must: count },

@@ -33,4 +33,5 @@ export const piece = v.object({
   start: entrySchema,
   stretches: v.pipe(v.array(stretchSchema), v.maxLength(100)),
   ends: v.picklist(['bound off', 'held']),
+  aside: v.exactOptional(v.literal(true)),
 });

@@ -5,6 +5,8 @@ import {
   gaugeOf,
   guessGauge,
   narrowMotifs,
+  nearestSize,
+  ofSize,
   type MotifFit,
   type Rule,
 } from '../../craft';
@@ -103,4 +105,8 @@ export const counts = {
       edge: whole(edge),
       worked: worked as Worked,
     }).count,
+  STATED: (which: number, ...list: number[]) => ofSize(list, whole(which)),
+  NEARESTSIZE: (wanted: number, ...list: number[]) => nearestSize(wanted, list),
+  SIZENAMED: (which: number, ...names: string[]) =>
+    nth(names, whole(which), ['size of this pattern', 'sizes of this pattern']),
 } satisfies Record<string, TradeFunction>;

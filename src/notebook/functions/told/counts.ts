@@ -59,4 +59,17 @@ export const counts: ToldOf<typeof listed> = {
       'The count once every gap between motifs has lost a stitch; the gap must not become less than its least.',
     example: 'NARROWMOTIFS(6; STS(10); STS(4); STS(2); STS(1); "flat")',
   },
+  STATED: {
+    about:
+      'The number a printed size list has for a size; a number below 0 stands for a dash, where the pattern has none.',
+    example: 'STATED(2; 98; 106; 114)',
+  },
+  NEARESTSIZE: {
+    about: 'Which size of a printed size list comes nearest to a wanted number: 1 for the first.',
+    example: 'NEARESTSIZE(finished_bust / CM(1); 90; 98; 106)',
+  },
+  SIZENAMED: {
+    about: 'The name of a size by its place in the list, 1 for the first.',
+    example: 'SIZENAMED(2; "S"; "M"; "L")',
+  },
 };

@@ -4,12 +4,23 @@ import {
   gaugeOf,
   guessGauge,
   narrowMotifs,
+  nearestSize,
+  ofSize,
   whole,
   type MotifFit,
   type Rule,
 } from '../../../craft';
 import { length, timesUnit, writeGauge } from '../../../notebook';
-import { amount, dimensionOf, numberIn as n, plainOf, rowsOf, stitchesOf, type Amount } from '../amount';
+import {
+  amount,
+  dimensionOf,
+  numberIn as n,
+  plainOf,
+  rowsOf,
+  stitchesOf,
+  textOf,
+  type Amount,
+} from '../amount';
 import type { Shows, Work } from '../work';
 import { fitted, multipleOf, ruleInWords } from './fitted';
 import { pairsOf } from './pairs';
@@ -146,4 +157,20 @@ export const counts = {
       stitchesOf(narrowed.count),
     );
   },
+  STATED: (work, which, ...list) => {
+    const value = ofSize(list.map(n), whole(n(which!)));
+    return work.say(`number ${n(which!)} of the ${list.length} that are printed`, plainOf(value));
+  },
+  NEARESTSIZE: (work, wanted, ...list) => {
+    const size = nearestSize(n(wanted!), list.map(n));
+    return work.say(
+      `${work.write(list[size - 1]!)} is nearest to ${work.write(wanted!)}: which of the ${list.length} it is`,
+      plainOf(size),
+    );
+  },
+  SIZENAMED: (work, which, ...names) =>
+    work.say(
+      `name ${n(which!)} of the ${names.length} sizes`,
+      textOf(String(names[whole(n(which!)) - 1]!.value)),
+    ),
 } satisfies Record<string, Shows>;

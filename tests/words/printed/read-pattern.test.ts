@@ -1,0 +1,274 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { heronPullover } from '../../../src/starters/adapted';
+import { readPattern, type PatternReading } from '../../../src/words/printed';
+
+const read = (text: string, decimal: '.' | ',' = '.'): PatternReading => readPattern(text, { decimal });
+const told = ({ doubts }: PatternReading): string[] =>
+  doubts.map(({ place, message }) => `${place.line}: ${message}`);
+/** The invented pattern with one thing changed. */
+function changed(from: string, to: string): PatternReading {
+  expect(heronPullover).toContain(from);
+  return read(heronPullover.replace(from, to));
+}
+
+describe('an invented pattern in nine sizes', () => {
+  const { pattern, doubts, lines } = read(heronPullover);
+
+  test('is read without a doubt, and only what is told about finishing is kept as words', () => {
+    expect(doubts).toEqual([]);
+    expect(
+      lines.filter(({ text, as }) => text.trim() !== '' && as.length === 0).map(({ text }) => text),
+    ).toEqual(['Sew the shoulders before the sleeves are picked up, then the side and sleeve seams.']);
+  });
+
+  test('gives its sizes, its gauge over 10 cm, its measurements and its yarn', () => {
+    expect(pattern.sizes).toEqual(['XS', 'S', 'M', 'L', 'XL', '2X', '3X', '4X', '5X']);
+    expect(pattern.gauges).toMatchObject([{ stitches: 2.2, rows: 3, over: '10 cm', fabric: 'stockinette' }]);
+    expect(pattern.measures.map(({ of, on }) => `${on}: ${of}`)).toEqual([
+      'body: bust',
+      'garment: bust',
+      'garment: length',
+      'garment: upper arm',
+      'garment: sleeve length',
+    ]);
+    expect(pattern.yarn).toMatchObject({
+      weight: 'light',
+      grams: [300, 350, 350, 400, 450, 500, 500, 550, 600],
+    });
+    expect(pattern.craft).toBe('knitting');
+  });
+
+  test('gives its pieces, how many of each, and the multiple they keep', () => {
+    expect(pattern.pieces.map(({ label, make, start }) => [label, make, start.kind])).toEqual([
+      ['Back', 1, 'new'],
+      ['Front', 1, 'new'],
+      ['Front shoulder', 2, 'from'],
+      ['Sleeves', 2, 'picked up'],
+    ]);
+    expect(pattern.pieces[0]!.multiple).toMatchObject({ multiple: 4, plus: 2 });
+    expect(pattern.pieces[3]!.start).toMatchObject({ pick: 3, of: 4 });
+  });
+});
+
+describe('what is wrong is said at its place, and the rest is kept', () => {
+  test('a list with the wrong number of sizes', () => {
+    const reading = changed(
+      '96 (98, 98, 100, 100, 102, 102, 104, 104) rows',
+      '96 (98, 98, 100, 100, 102, 104, 104) rows',
+    );
+    expect(told(reading)).toEqual([
+      '18: This list has 8 numbers, and the pattern has 9 sizes: 1 is missing. Correct it, or write a dash for a size that has none.',
+    ]);
+    const [doubt] = reading.doubts;
+    expect(reading.lines[17]!.text.slice(doubt!.place.from, doubt!.place.to)).toBe(
+      '96 (98, 98, 100, 100, 102, 104, 104)',
+    );
+    expect(reading.pattern.pieces).toHaveLength(4);
+    expect(reading.lines[17]!.as).toEqual([]);
+  });
+
+  test('a cast-on that is off by one in one size: no multiple, and another count after the armholes', () => {
+    const reading = changed('Cast on 98 (106, 114, 126', 'Cast on 98 (106, 115, 126');
+    expect(told(reading).find((one) => one.startsWith('16'))).toMatch(
+      /^16: Not a multiple of 4 plus 2: 115 in size M \(114 or 118 would be\)/u,
+    );
+    expect(told(reading).find((one) => one.startsWith('20'))).toMatch(
+      /^20: In size M the line comes to 103, and the pattern says 102\. The other sizes agree, so a number here or above is off by one: it is probably a misprint/u,
+    );
+    // And it is 0.6 cm wider than the measurement says.
+    expect(told(reading).map((one) => one.split(':')[0])).toEqual(['7', '16', '20']);
+  });
+
+  test('a shaping line that does not end on its count', () => {
+    const reading = changed('row 17 (15, 9, 3, 26', 'row 17 (15, 8, 3, 26');
+    expect(told(reading)).toEqual([
+      expect.stringMatching(/^43: In size M the line comes to 52, and the pattern says 50\./u),
+    ]);
+  });
+
+  test('a measurement that the counts do not give at the stated gauge', () => {
+    const reading = changed('Bust: 89 (96.5, 103.5, 114.5', 'Bust: 89 (96.5, 103.5, 119.5');
+    expect(told(reading)).toEqual([
+      expect.stringMatching(
+        /^7: At the stated gauge the stitches of back and front do not give this measurement in size L: .* give 114\.5 cm where 119\.5 cm is stated, 11 stitches too few\./u,
+      ),
+    ]);
+  });
+
+  test('seams that take the same in every size are no misprint, and are said once', () => {
+    const reading = changed(
+      'Bust: 89 (96.5, 103.5, 114.5, 125.5, 136.5, 143.5, 154.5, 165.5)',
+      'Bust: 87 (94.5, 101.5, 112.5, 123.5, 134.5, 141.5, 152.5, 163.5)',
+    );
+    expect(reading.doubts).toMatchObject([{ kind: 'to know', place: { line: 7 } }]);
+    expect(told(reading)[0]).toMatch(/make about 2 cm more than this in every size: seams/u);
+  });
+
+  test('4 in and 10 cm printed as if they were the same', () => {
+    const reading = changed('30 rows = 10 cm', '30 rows = 4 in (10 cm)');
+    expect(reading.pattern.gauges[0]!.stitches).toBeCloseTo(22 / 10.16, 12);
+    expect(reading.pattern.gauges[0]!.over).toBe('4 in');
+    expect(told(reading).find((one) => one.startsWith('12'))).toMatch(
+      /^12: 4 in and 10 cm are printed as if they were the same, but 4 in are 10\.16 cm/u,
+    );
+  });
+
+  test('a gauge over 4 in and another line with one over 10 cm that says otherwise', () => {
+    const reading = changed(
+      'Gauge: 22 sts and 30 rows = 10 cm in stockinette on 4 mm needles',
+      'Gauge: 22 sts and 30 rows = 10 cm in stockinette\nGauge: 22 sts and 30 rows = 4 in in stockinette',
+    );
+    expect(told(reading)[0]).toMatch(
+      /^13: This gauge is 1\.6 % looser than the one stated before it \(that is over 10 cm, this over 4 in/u,
+    );
+    expect(reading.pattern.gauges[0]!.stitches).toBe(2.2);
+  });
+
+  test('a list in cm and in inches at once, a length without a unit, a measurement of nobody', () => {
+    expect(told(changed('Length: 54.5 (56, 57.5,', 'Length: 54.5 cm (56 in, 57.5,'))[0]).toMatch(
+      /^8: This list mixes cm and inches/u,
+    );
+    expect(told(changed('66) cm\nUpper', '66)\nUpper'))[0]).toMatch(/^8: "Length" has no unit/u);
+    expect(told(read('Sizes: S (M)\nBust: 90 (100) cm'))[0]).toMatch(
+      /^2: Is "Bust" a measurement of the body or of the finished garment\?/u,
+    );
+  });
+
+  test('the same measurement in both units, where they do not agree', () => {
+    const text = (inches: string): string =>
+      `Sizes: S (M)\nFinished bust: 86 (96.5) cm / ${inches} in\nGauge: 20 sts and 28 rows = 10 cm`;
+    expect(told(read(text('34 (38)')))).toEqual([]);
+    expect(told(read(text('34 (39)')))[0]).toMatch(/^2: The two units do not agree: 96\.5 cm and 39 in/u);
+  });
+
+  test('text that is no pattern', () => {
+    const reading = read('Dear all,\nthe meeting is moved to Tuesday, at 10 (not 11).\n');
+    expect(told(reading).at(-1) ?? '').toMatch(/Nothing here reads as a pattern/u);
+    expect(reading.pattern.pieces).toEqual([]);
+  });
+
+  test('nothing at all', () => {
+    expect(read('').pattern.pieces).toEqual([]);
+  });
+});
+
+describe('parts of a pattern in other dress', () => {
+  test('a table pasted with tabs, with bars or with spaces', () => {
+    const rows = [
+      ['Size', 'S', 'M', 'L'],
+      ['Bust (cm)', '90', '98', '106'],
+      ['Upper arm (cm)', '34', '–', '38'],
+    ];
+    for (const between of ['\t', ' | ', '    ']) {
+      const { pattern } = read(`Finished measurements\n${rows.map((row) => row.join(between)).join('\n')}`);
+      expect(pattern.sizes).toEqual(['S', 'M', 'L']);
+      expect(pattern.measures.map(({ of, values }) => [of, values])).toEqual([
+        ['bust', [90, 98, 106]],
+        ['upper arm', [34, null, 38]],
+      ]);
+    }
+  });
+
+  test('inches with fractions, in cm', () => {
+    const { pattern } = read('Sizes: S (M)\nFinished bust: 35 1/2 (39¾)"');
+    expect(pattern.measures[0]!.values).toEqual([35.5 * 2.54, 39.75 * 2.54]);
+  });
+
+  test('a decimal comma where the notebook writes one', () => {
+    expect(read('Sizes: S (M)\nFinished bust: 90,5 (98,5) cm', ',').pattern.measures[0]!.values).toEqual([
+      90.5, 98.5,
+    ]);
+  });
+
+  test('without a line of sizes they are numbered, and that is said', () => {
+    const reading = read('Back\nCast on 60 (64, 68) sts.\nWork 10 rows even.\nBind off all sts.');
+    expect(reading.pattern.sizes).toEqual(['1', '2', '3']);
+    expect(told(reading)[0]).toMatch(/^2: No line names the sizes/u);
+  });
+
+  test('a length is turned into rows at the stated gauge, even ones where the piece is flat', () => {
+    const { pattern } = read(
+      'Sizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\nBack\nCast on 60 (64) sts.\nWork in rib for 10 rows.\nWork even until piece measures 30 (32.5) cm.\nBind off all sts.',
+    );
+    expect(pattern.pieces[0]!.stretches.map((one) => one.kind === 'even' && one.rows)).toEqual([
+      [10, 10],
+      [74, 82],
+    ]);
+  });
+
+  test('a size list broken over two lines', () => {
+    const { pattern } = read('Sizes: S (M, L)\nBack\nCast on 60 (64,\n68) sts.\nWork 10 rows even.');
+    expect(pattern.pieces[0]!.start.count).toEqual([60, 64, 68]);
+  });
+
+  test('a row told stitch by stitch is counted by the reader that proves written patterns', () => {
+    const { pattern, doubts } = read(
+      'Sizes: S (M)\nHat\nCast on 60 (72) sts.\nWork 10 rounds even.\n*K4, k2tog; rep from * to end [50 (60) sts].',
+    );
+    expect(doubts).toEqual([]);
+    expect(pattern.pieces[0]!.stretches.at(-1)).toMatchObject({ kind: 'evenly', change: [-10, -12] });
+  });
+
+  test('and one that does not come out is kept, with where it stops', () => {
+    const reading = read(
+      'Sizes: S (M)\nHat\nCast on 61 (72) sts.\nWork 10 rounds even.\n*K4, k2tog; rep from * to end [50 (60) sts].',
+    );
+    expect(told(reading)[0]).toMatch(
+      /^5: This line is kept as it stands, since it does not come out when it is counted\. Size S: /u,
+    );
+  });
+});
+
+test('any text at all is read without a fault, and every place lies in the text', () => {
+  const words = fc.constantFrom(
+    'Cast on',
+    'sts',
+    '(',
+    ')',
+    '12',
+    '14',
+    ',',
+    'Work',
+    'rows even.',
+    'Dec 1 st at each end of every',
+    '6th row',
+    'times',
+    '[',
+    ']',
+    '\n',
+    'Sizes: S (M)',
+    '–',
+    '10 cm',
+    '=',
+    'Bust:',
+    'in',
+    '½',
+    '|',
+    '\t',
+    'Back',
+    ':',
+    '*',
+    'k2tog',
+    'rep from *',
+  );
+  fc.assert(
+    fc.property(
+      fc.oneof(
+        fc.string({ maxLength: 200 }),
+        fc.array(words, { maxLength: 40 }).map((list) => list.join(' ')),
+      ),
+      (text) => {
+        const reading = read(text);
+        const lines = text.split(/\r\n|\r|\n/u);
+        expect(reading.lines).toHaveLength(lines.length);
+        for (const { place } of reading.doubts) {
+          expect(place.line).toBeGreaterThanOrEqual(1);
+          expect(place.line).toBeLessThanOrEqual(lines.length);
+          expect(place.from).toBeLessThanOrEqual(place.to);
+          expect(place.to).toBeLessThanOrEqual(Math.max(lines[place.line - 1]!.length, place.from));
+        }
+      },
+    ),
+  );
+});
