@@ -63,6 +63,30 @@ const states: [string, (page: Page) => Promise<unknown>][] = [
   ['with the units and terms shown', (page) => page.getByRole('button', { name: 'Units and terms' }).click()],
   ['with the sizes shown', (page) => page.getByRole('button', { name: 'Sizes', exact: true }).click()],
   ['with the checks to add shown', (page) => page.getByRole('button', { name: 'Add a check' }).click()],
+  [
+    'with the notebooks shown',
+    async (page) => {
+      await page.getByRole('button', { name: 'Notebooks', exact: true }).click();
+      await page
+        .getByRole('button', { name: /^Duplicate/ })
+        .first()
+        .click();
+      await page
+        .getByRole('button', { name: /^Delete/ })
+        .first()
+        .click();
+      await page.getByRole('button', { name: 'Undo' }).last().waitFor();
+    },
+  ],
+  ['with the earlier states shown', (page) => page.getByRole('button', { name: 'Earlier states' }).click()],
+  [
+    'with what can be shared shown',
+    async (page) => {
+      await page.getByRole('button', { name: 'Share', exact: true }).click();
+      await page.getByRole('button', { name: 'Make a link' }).click();
+      await page.getByLabel('Link').waitFor();
+    },
+  ],
   ['with the keys shown', (page) => page.getByRole('button', { name: 'Keys', exact: true }).click()],
   ['with an empty notebook', (page) => begin(page, 'Blank')],
   [

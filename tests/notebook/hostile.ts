@@ -55,7 +55,7 @@ function damaged(root: Tree, { way, does, value, key }: Damage): void {
   let at = '';
   for (const step of way) {
     const keys = Object.keys(tree);
-    if (keys.length === 0) break;
+    if (keys.length === 0) return;
     at = keys[step % keys.length]!;
     const next = (tree as Record<string, unknown>)[at];
     if (typeof next !== 'object' || next === null || step === way.at(-1)) break;
