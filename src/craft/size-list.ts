@@ -23,7 +23,7 @@ export function ofSize(list: readonly number[], which: number): number {
   if (size > list.length) {
     throw new CraftError(
       'no-such-size',
-      `There are ${list.length} sizes, so none is the ${said(size)}th: choose one from 1 to ${list.length}.`,
+      `There are ${list.length} sizes, so there is no number ${said(size)}: choose one from 1 to ${list.length}.`,
     );
   }
   const value = finite(list[size - 1]!, 'A number of a size list');

@@ -105,8 +105,8 @@ describe('a printed pattern in nine sizes, put in by pasting', () => {
 
   it('with another swatch and a larger upper arm, is fitted to that body and its joins match', async () => {
     await page.getByLabel('Shown for').selectOption({ label: 'Mine' });
-    await typeOwn('My gauge', 'Stitches counted', '20');
-    await typeOwn('My gauge', 'Rows counted', '28');
+    await typeOwn('My fabric', 'Stitches counted', '20');
+    await typeOwn('My fabric', 'Rows counted', '28');
     await typeOwn('My finished bust', 'Body', '101');
     await typeOwn('My finished bust', 'Ease', '10');
     await typeOwn('My finished upper arm', 'Body', '46');

@@ -37,7 +37,7 @@ export function fabricsOf(adapting: Adapting, own?: OwnSwatch): Fabrics {
     const name = of === '' ? '' : `_${shortName(of)}`;
     const stitch = stitchOf(gauge?.fabric ?? '');
     const printed = shelf.put(sections.swatches, {
-      ...counted(`The pattern’s gauge${tail}`, `pattern_gauge${name}`, gauge),
+      ...counted(`The pattern’s fabric${tail}`, `pattern_gauge${name}`, gauge),
       ...stitch,
       note: gauge
         ? `As the pattern states it, over ${gauge.over === 'another length' ? `${gauge.overCm} cm` : gauge.over}.`
@@ -45,8 +45,8 @@ export function fabricsOf(adapting: Adapting, own?: OwnSwatch): Fabrics {
     } as Cell);
     const mine = shelf.put(sections.swatches, {
       ...(own && at === 0
-        ? swatch('My gauge', own, { name: 'my_gauge' })
-        : counted(`My gauge${tail}`, `my_gauge${name}`, gauge)),
+        ? swatch('My fabric', own, { name: 'my_gauge' })
+        : counted(`My fabric${tail}`, `my_gauge${name}`, gauge)),
       ...stitch,
       ...(own?.weighed && at === 0
         ? {}

@@ -42,16 +42,19 @@ export function piecePart(
   const [opening] = stretches;
   if (opening) say(opening);
   const done = startLines(source, writer, piece, stretches);
+  let heading = '';
   stretches.forEach((stretch, at) => {
     if (stretch.sizes.every(({ counts }) => counts.length === 0) && !endsOnly(stretch)) return;
     say(stretch);
-    if (stretch.label !== '') {
+    // Stretches under one label, such as the two bind-offs of an armhole, are read under one heading.
+    if (stretch.label !== '' && stretch.label !== heading) {
       writer.blocks.push({
         kind: 'heading',
         key: `${writer.key} ${stretch.name} heading`,
         text: shown(stretch.label),
       });
     }
+    heading = stretch.label;
     stretchLines(writer, { ...stretch, done: at === 0 ? done : 0 });
   });
   finish(writer, piece);

@@ -103,3 +103,18 @@ test('arguments in pairs are refused where the last pair is broken', () => {
     'GAUGE takes a count and a length, in pairs: the last pair is not complete.',
   );
 });
+
+describe('numbers that a pattern prints for its sizes', () => {
+  works([
+    ['STS(STATED(2; 98; 106; 114))', stitches, 106],
+    ['CM(STATED(3; 89; 96.5; 103.5))', { length: 1 }, 103.5],
+    // 101 cm are 3 from 98 and 5 from 106.
+    ['NEARESTSIZE(CM(101) / CM(1); 90; 98; 106)', plain, 2],
+    ['SIZENAMED(NEARESTSIZE(101; 90; 98; 106); "S"; "M"; "L")', 'text', 'M'],
+  ]);
+  refuses([
+    ['STATED(4; 98; 106; 114)', 'There are 3 sizes, so there is no number 4'],
+    ['STATED(2; 98; -1; 114)', 'prints a dash here'],
+    ['SIZENAMED(3; "S"; "M")', 'There are 2 sizes of this pattern'],
+  ]);
+});
