@@ -32,7 +32,6 @@ async function shown(notebook: Notebook = first) {
   const sheet = new SheetClient(
     () => threadInNode(runaway),
     { answer: (answer) => results.apply(answer), held: (ids) => void held.push(ids) },
-    400,
   );
   clients.push(sheet);
   sheet.show(notebook);
