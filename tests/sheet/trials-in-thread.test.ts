@@ -29,10 +29,10 @@ const edited = (value: number): Notebook =>
 async function shown(notebook: Notebook = first) {
   const results = new Results();
   const held: (readonly string[])[] = [];
-  const sheet = new SheetClient(
-    () => threadInNode(runaway),
-    { answer: (answer) => results.apply(answer), held: (ids) => void held.push(ids) },
-  );
+  const sheet = new SheetClient(() => threadInNode(runaway), {
+    answer: (answer) => results.apply(answer),
+    held: (ids) => void held.push(ids),
+  });
   clients.push(sheet);
   sheet.show(notebook);
   const b = (): number | undefined => results.number('m', 'b', 'value');
