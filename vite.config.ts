@@ -71,6 +71,23 @@ function offline(): Plugin {
   };
 }
 
+/**
+ * Leaves out of the build the descriptions of functions that HyperFormula brings for those who list them in English:
+ * a tenth of all that is loaded, and the page has sentences of its own. Each becomes an empty list.
+ */
+function withoutDescriptions(): Plugin {
+  return {
+    name: 'without descriptions',
+    apply: 'build',
+    transform(code, id) {
+      if (!/hyperformula\/es\/interpreter\/functionMetadata\/categories\//.test(id)) return undefined;
+      const names = [...code.matchAll(/^export const (\w+) = /gm)].map(([, name]) => name);
+      if (names.length === 0) this.error(`${id} is not what it was: look whether it still can be left out.`);
+      return { code: names.map((name) => `export const ${name} = {};`).join('\n'), map: null };
+    },
+  };
+}
+
 const plain = { environment: 'node' as const };
 
 export default defineConfig({
@@ -79,7 +96,7 @@ export default defineConfig({
   publicDir: '../static',
   plugins: [svelte({ configFile: fileURLToPath(new URL('svelte.config.js', import.meta.url)) }), offline()],
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', manifest: true },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [withoutDescriptions()] },
   preview: { headers, port: 4173 },
   test: {
     root: '.',

@@ -1,5 +1,5 @@
 import { untrack } from 'svelte';
-import { SvelteSet } from 'svelte/reactivity';
+import { SvelteMap, SvelteSet } from 'svelte/reactivity';
 import {
   advance,
   apply,
@@ -22,6 +22,7 @@ import {
   type History,
   type Notebook,
   type PieceCell,
+  type Section,
   type Settings,
   type Size,
 } from '../notebook';
@@ -71,8 +72,11 @@ class Versions {
 type Editing = Spot & { what: 'value' | 'formula' | 'label'; begin?: string };
 
 const markedFor = 2600;
-/** Values that are drawn at once when a notebook is opened, each cell's own words counted as eight. */
+/** Values that are drawn when a notebook is opened, each cell's own words counted as eight; and of those, at once. */
 const mostDrawn = 6000;
+const drawnAtOnce = 1400;
+/** How many cells more are drawn at a time. */
+const drawnNext = 40;
 
 /**
  * The state of the page: the notebook and its history, the results as they arrive, and where the person is.
@@ -167,6 +171,8 @@ export class Desk {
   dragging: string | null = $state(null);
   /** Sections whose cells are not shown. */
   readonly folded = new SvelteSet<string>();
+  /** How many cells are drawn yet of sections of a notebook just opened, where those are not all. */
+  readonly drawnYet = new SvelteMap<string, number>();
 
   /** Deletes a cell that nothing uses; asks first where something does. */
   askToRemove(cell: string): void {
@@ -268,14 +274,29 @@ export class Desk {
     this.said = `Opened ${file.name}.`;
   }
 
-  /** Folds what a page cannot draw at once: of a very large notebook its last sections, or all of them. */
+  /**
+   * Sees to it that a notebook can be read at once however large it is: what does not fit on the first screens is drawn
+   * after them, and of a very large one the last sections are folded, or all of them.
+   */
   #foldMuch(notebook: Notebook): void {
     this.folded.clear();
+    this.drawnYet.clear();
+    const values = notebook.sizes.length + 8;
     let drawn = 0;
     for (const { id, cells } of notebook.sections) {
-      drawn += cells.length * (notebook.sizes.length + 8);
+      const before = drawn;
+      drawn += cells.length * values;
       if (drawn > mostDrawn) this.folded.add(id);
+      else if (drawn > drawnAtOnce)
+        this.drawnYet.set(id, Math.max(0, Math.floor((drawnAtOnce - before) / values)));
     }
+  }
+
+  /** Has some more cells of a section drawn. */
+  drawMore({ id, cells }: Section): void {
+    const drawn = (this.drawnYet.get(id) ?? 0) + drawnNext;
+    if (drawn >= cells.length) this.drawnYet.delete(id);
+    else this.drawnYet.set(id, drawn);
   }
 
   /** Leaves whatever was being done in the notebook on the desk, for another one. */

@@ -8,6 +8,7 @@ import type { Desk } from './desk.svelte';
  */
 export function goTo(desk: Desk, place: Place): void {
   if (desk.shownCells && !desk.shownCells.has(place.cell)) flushSync(() => (desk.onlyChainOf = null));
+  if (desk.drawnYet.size > 0) flushSync(() => desk.drawnYet.clear());
   desk.spot = { ...place, size: null };
   const target =
     document.querySelector<HTMLElement>(at(place)) ?? document.querySelector<HTMLElement>(at(place.cell));

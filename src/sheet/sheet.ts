@@ -46,6 +46,8 @@ const mostGone = 2000;
 export class WorkedSheet implements Sheet {
   #cells = new Map<string, { readonly cell: Cell; readonly slots: Map<string, Slot> }>();
   #slots: (Slot | undefined)[] = [];
+  /** How many rows stand for nothing any more. Counted, since every update asks. */
+  #gone = 0;
   #names = new Names();
   #mentions = new Map<string, Set<Slot>>();
   #circles = new Map<number, Circle>();
@@ -90,7 +92,7 @@ export class WorkedSheet implements Sheet {
     fixed: readonly Fixed[] = [],
   ): Generator<void, Answer> {
     this.#updates++;
-    if (this.#slots.length - this.#liveSlots() > Math.max(mostGone, this.#liveSlots())) {
+    if (this.#gone > Math.max(mostGone, this.#slots.length - this.#gone)) {
       return yield* this.#update(...this.#fromTheBeginning(changes, hold), fixed);
     }
     return yield* this.#update(changes, hold, fixed);
@@ -173,6 +175,7 @@ export class WorkedSheet implements Sheet {
     this.#forgetMentions(slot);
     this.#removeName(slot, update);
     this.#slots[slot.row] = undefined;
+    this.#gone++;
     this.#fixed.delete(slot);
     this.#circles.delete(slot.row);
     update.stale.delete(slot);
@@ -421,12 +424,6 @@ export class WorkedSheet implements Sheet {
     return this.#slots.flatMap((slot) => (slot ? [{ slot, trouble: troubleOf(slot, this.#slots) }] : []));
   }
 
-  #liveSlots(): number {
-    let live = 0;
-    for (const { slots } of this.#cells.values()) live += slots.size;
-    return live;
-  }
-
   /** The same changes for a sheet that knows nothing yet, once rows that stand for nothing outnumber the others. */
   #fromTheBeginning(changes: Changes, hold: readonly string[]): [Changes, readonly string[]] {
     const put = new Map<string, Cell>();
@@ -443,6 +440,7 @@ export class WorkedSheet implements Sheet {
     const sizes = changes.sizes ?? this.#sizes;
     this.#cells = new Map();
     this.#slots = [];
+    this.#gone = 0;
     this.#names = new Names();
     this.#mentions = new Map();
     this.#circles = new Map();

@@ -1,8 +1,9 @@
 import { mkdir, writeFile } from 'node:fs/promises';
-import { keyToPaint } from './browser';
+import { inGarment, keyToPaint } from './edits';
+import { firstVisit } from './first-visit';
 import { growthPicture } from './growth-picture';
 import { heldAfterEdits, resultsToPicture } from './pictures';
-import { loads } from './sizes';
+import { loads, parts } from './sizes';
 
 /** What is measured, bundled as it is in the page. */
 type Measure = typeof import('./measure');
@@ -12,7 +13,7 @@ interface Figure {
   readonly value: number;
   /** Left out where the figure is only told. */
   readonly budget?: number;
-  readonly unit: '' | 'ms' | 'kB';
+  readonly unit: '' | 'ms' | 'kB' | 'MB';
 }
 
 /** The value below which a share of a list lies. */
@@ -45,6 +46,12 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
     });
     const against = budget === undefined ? '' : ` (budget ${budget}${unit && ` ${unit}`})`;
     console.log(`${name}: ${value.toFixed(2)}${unit && ` ${unit}`}${against}`);
+  };
+
+  const tellPainted = (name: string, times: readonly number[], budget?: number): void => {
+    tell(`key press to painted result, ${name}, median`, median(times), 'ms');
+    tell(`key press to painted result, ${name}, 95th percentile`, quantile(times, 0.95), 'ms', budget);
+    tell(`key press to painted result, ${name}, longest`, Math.max(...times), 'ms');
   };
 
   const opened = await measure.opening(thread, 300, 5);
@@ -97,13 +104,33 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
   const doubt = await measure.doubtAgainstPlain(300, 8);
   tell('give or take of every result, 12 × 300, ours ÷ plain TypeScript', ratio(doubt), '');
   tell('give or take of every result, 12 × 300', median(doubt.ours), 'ms');
-  const painted = await keyToPaint(60);
-  tell('key press to painted result, first notebook, median', median(painted), 'ms');
-  tell('key press to painted result, first notebook, 95th percentile', quantile(painted, 0.95), 'ms', 50);
+  for (const [name, { ours, raw, plain }] of [
+    ['a range of 1000 steps, 12 × 100', await measure.bulkRange(100, 1000)],
+    ['four what-ifs after an edit, 12 × 300', await measure.bulkWhatIfs(300, 20)],
+  ] as const) {
+    tell(`${name}, ours ÷ plain TypeScript`, ours / plain, '');
+    tell(`${name}, raw ÷ plain TypeScript: no sheet on HyperFormula gets below it`, raw / plain, '');
+    tell(`${name}, ours ÷ raw`, ours / raw, '');
+  }
+  const painted = await keyToPaint(100);
+  tellPainted('first notebook', painted, 50);
+  for (const cells of [300, 1000]) {
+    const page = await inGarment(cells, 30);
+    const called = `12 × ${cells}`;
+    tell(`opening ${called} in the page, to readable`, page.readable, 'ms', cells === 300 ? 1000 : undefined);
+    tell(`opening ${called} in the page, to all results`, page.worked, 'ms');
+    tellPainted(called, page.painted);
+    tell(`scrolling through ${called}, long tasks`, page.scrolled.long, '', 0);
+    tell(`scrolling through ${called}, longest of them`, page.scrolled.longest, 'ms');
+  }
+  const visit = await firstVisit(4);
+  tell('first visit, processor 4 × as slow, to readable cells', visit.readable, 'ms');
+  tell('first visit, processor 4 × as slow, to first results', visit.worked, 'ms');
   const picture = await resultsToPicture(50);
   tell('results to picture drawn, 9 sizes × 200 rows, median', median(picture.drawn), 'ms', 16.7);
   tell('results to picture on the screen, 9 sizes × 200 rows, median', median(picture.painted), 'ms');
   const { early, late } = await heldAfterEdits();
+  tell('heap after 600 edits', late.bytes / 1e6, 'MB');
   tell('heap, edit 600 ÷ edit 100', late.bytes / early.bytes, '', 1.05);
   // Told, not promised: what was shown last stays with the framework until something else is shown.
   tell('listeners, edit 600 less edit 100', late.listeners - early.listeners, '');
@@ -111,6 +138,7 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
   const { first, later } = await loads(dist);
   tell('JavaScript and CSS before the first cells can be read, gzip', first / 1000, 'kB', 90);
   tell('loaded later, gzip', later / 1000, 'kB', 300);
+  for (const { file, bytes } of await parts(dist)) tell(`${file}, gzip`, bytes / 1000, 'kB');
 
   const held = figures.map(({ name, value, budget }) => ({
     name,

@@ -15,6 +15,7 @@ export { rangeTimes, whatIfTimes } from './what-ifs';
 import { rawEngines } from './raw';
 
 export { byDependents, byUnrelated } from './growth';
+export { bulkRange, bulkWhatIfs } from './bulk';
 
 /** Times of the same work done two ways, one after the other in turn, so that what else the machine does meets both. */
 export interface Pairs {

@@ -15,6 +15,33 @@ const opensWith = /starters\/jacket/;
 const thread = /(^|\/)worker-/;
 const drawing = /(^|\/)(plot|printed|Beside)-/;
 
+interface Weight {
+  readonly file: string;
+  readonly bytes: number;
+}
+
+async function weighed(dist: string): Promise<Weight[]> {
+  const files = (await readdir(dist, { recursive: true })).filter((file) => /\.(js|css)$/.test(file));
+  return Promise.all(
+    files.map(async (file) => ({
+      file,
+      bytes: gzipSync(await readFile(join(dist, file)), { level: 9 }).length,
+    })),
+  );
+}
+
+/** The parts of the built page that weigh something, the heaviest first, and all the others as one. */
+export async function parts(dist: string): Promise<Weight[]> {
+  const named = (await weighed(dist)).map(({ file, bytes }) => ({
+    file: file.replace(/^assets\//, '').replace(/-[\w-]{8}(?=\.\w+$)/, ''),
+    bytes,
+  }));
+  const heavy = named.filter(({ bytes }) => bytes >= 4000).sort((a, b) => b.bytes - a.bytes);
+  const light = named.filter(({ bytes }) => bytes < 4000);
+  const bytes = light.reduce((sum, one) => sum + one.bytes, 0);
+  return [...heavy, { file: `${light.length} parts of less than 4 kB`, bytes }];
+}
+
 /** Bytes, after gzip, of what the built page loads before it can be read, and of the engine and the plots. */
 export async function loads(dist: string): Promise<{ first: number; later: number }> {
   const manifest = JSON.parse(await readFile(join(dist, '.vite/manifest.json'), 'utf8')) as Record<
@@ -33,14 +60,8 @@ export async function loads(dist: string): Promise<{ first: number; later: numbe
     if (isEntry || opensWith.test(key)) add(key, first);
     if (drawing.test(file)) add(key, after);
   }
-  const files = (await readdir(dist, { recursive: true })).filter((file) => /\.(js|css)$/.test(file));
-  const weights = await Promise.all(
-    files.map(async (file) => ({
-      file,
-      bytes: gzipSync(await readFile(join(dist, file)), { level: 9 }).length,
-    })),
-  );
-  const total = (some: typeof weights): number => some.reduce((sum, { bytes }) => sum + bytes, 0);
+  const weights = await weighed(dist);
+  const total = (some: readonly Weight[]): number => some.reduce((sum, { bytes }) => sum + bytes, 0);
   return {
     first: total(weights.filter(({ file }) => first.has(file))),
     later: total(weights.filter(({ file }) => !first.has(file) && (after.has(file) || thread.test(file)))),
