@@ -17,6 +17,8 @@ table { border-collapse: collapse; font-size: 0.9rem; }
 caption { text-align: left; font-style: italic; }
 th, td { padding: 0.15rem 0.5rem; border-bottom: 1px solid; text-align: right; vertical-align: top; }
 th:first-child, td:first-child, .words :is(th, td) { text-align: left; }
+th, td { overflow-wrap: normal; white-space: nowrap; }
+tbody th, .words :is(th, td) { min-width: 6rem; white-space: normal; overflow-wrap: break-word; }
 figure { margin: 1rem 0; overflow-x: auto; }
 svg { min-width: 34rem; max-width: 100%; height: auto; }
 @media print { svg { min-width: 0; } body { margin: 0; max-width: none; font-size: 10pt; } h2, h3, caption { break-after: avoid; } tr, figure, p { break-inside: avoid; } }

@@ -15,7 +15,7 @@ import { schematicOf } from '../pictures/schematic-spec';
  * In px. A4 has 680 between its margins, and Letter a little more: what is written on a drawing is printed at 7 points or
  * larger, and a body, its front and its sleeve stand side by side.
  */
-const paperWidth = 800;
+const paperWidth = 760;
 
 /** The schematic of a pattern: of the sizes it is written for, and of no other. Nothing where there is nothing to draw. */
 export function schematicFor(
@@ -25,15 +25,16 @@ export function schematicFor(
 ): SchematicSpec | undefined {
   const written = new Set(document.sizes.map(({ id }) => id));
   const whole = schematicOf(desk, size);
-  if (written.size === 0 || whole.pieces.length === 0) return undefined;
+  // What cannot be worked is told to the designer, and is not in what the maker reads.
+  const pieces = whole.pieces
+    .map((piece) => ({ ...piece, sizes: piece.sizes.filter(({ id }) => written.has(id)) }))
+    .filter(({ sizes }) => sizes.some(({ rows }) => rows !== null && rows.length > 0));
+  if (pieces.length === 0) return undefined;
   return {
     ...whole,
     key: false,
     sizes: whole.sizes.filter(({ id }) => written.has(id)),
-    pieces: whole.pieces.map((piece) => ({
-      ...piece,
-      sizes: piece.sizes.filter(({ id }) => written.has(id)),
-    })),
+    pieces,
   };
 }
 
