@@ -24,6 +24,7 @@ export interface FormulaProblem {
 
 export type FormulaRead = { readonly tokens: readonly Token[] } | FormulaProblem;
 
+/** The longest that a person writes; what a cell makes of its own parts is as long as they are many. */
 export const longestFormula = 1000;
 export const deepestBrackets = 64;
 
@@ -57,11 +58,15 @@ const numbers = {
  * @example readFormula('bust × 1,1', ',') // tokens bust, space, *, space, 1.1
  * @example readFormula('bust +') // { problem: 'Something is missing after +.', … }
  */
-export function readFormula(formula: string, decimal: '.' | ',' = '.'): FormulaRead {
+export function readFormula(
+  formula: string,
+  decimal: '.' | ',' = '.',
+  longest: number = longestFormula,
+): FormulaRead {
   const begin = formula.match(/^\s*=?/)?.[0].length ?? 0;
-  if (formula.length - begin > longestFormula) {
+  if (formula.length - begin > longest) {
     return problem(
-      `A formula has at most ${longestFormula} characters; split this one over two cells.`,
+      `A formula has at most ${longest} characters; split this one over two cells.`,
       0,
       formula.length,
     );

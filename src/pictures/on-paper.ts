@@ -8,6 +8,8 @@ export const print = { dpi: 300, widthCm: 17 };
 
 /** The px a printed picture is laid out in; everything in it is drawn `ratio` times as fine. */
 export const layoutWidth = 640;
+/** What it is printed on: the paper of the page would be a tint. */
+const white = '#ffffff';
 const ratio = ((print.widthCm / 2.54) * print.dpi) / layoutWidth;
 
 /** One entry of the legend of a picture on paper. */
@@ -59,7 +61,7 @@ export function onPaper(picture: PrintedPicture, family: string, whole: boolean)
   canvas.height = Math.round((above + picture.height + below) * ratio);
   ctx.scale(ratio, ratio);
   const theme = themes.light;
-  ctx.fillStyle = theme.paper;
+  ctx.fillStyle = white;
   ctx.fillRect(0, 0, layoutWidth, above + picture.height + below);
   ctx.textBaseline = 'alphabetic';
   let y = 4;
@@ -112,11 +114,11 @@ function drawEntry(
   ctx.lineTo(x + sample, y);
   ctx.stroke();
   ctx.setLineDash([]);
-  ctx.fillStyle = entry.filled ? entry.colour : theme.paper;
+  ctx.fillStyle = entry.filled ? entry.colour : white;
   if (entry.mark) drawMark(ctx, entry.mark, x + sample / 2, y, 1);
   ctx.globalAlpha = 1;
   ctx.fillStyle = entry.colour;
-  if (entry.letter) drawLetter(ctx, entry.letter, x + sample / 2, y, font, theme.paper);
+  if (entry.letter) drawLetter(ctx, entry.letter, x + sample / 2, y, font, white);
   ctx.fillStyle = theme.ink;
   ctx.font = font;
   ctx.textBaseline = 'middle';

@@ -8,6 +8,7 @@ import {
   type ChartOptions,
   type Plugin,
 } from 'chart.js';
+import type { FixedSheet } from './chart-style';
 import { sizeStyle } from './palette';
 import { themes, type ThemeName } from './theme';
 
@@ -56,13 +57,19 @@ export interface RangePointing {
 
 const near = 9;
 
-/** Draws a result over a range, a line to a size. */
-export function drawRange(canvas: HTMLCanvasElement, spec: RangeSpec, on: RangePointing): RangePlot {
+/** Draws a result over a range, a line to a size, on a canvas that fills the element it stands in or on a sheet of a fixed size. */
+export function drawRange(
+  canvas: HTMLCanvasElement,
+  spec: RangeSpec,
+  on: RangePointing,
+  sheet?: FixedSheet,
+): RangePlot {
+  if (sheet) Object.assign(canvas, { width: sheet.width, height: sheet.height });
   let drawn = spec;
   let step: number | null = null;
 
-  const fontFamily = (): string => getComputedStyle(canvas).fontFamily;
-  const fontSize = (): number => (canvas.clientWidth < 480 ? 11 : 13);
+  const fontFamily = (): string => sheet?.family ?? getComputedStyle(canvas).fontFamily;
+  const fontSize = (): number => (sheet ? 12 : canvas.clientWidth < 480 ? 11 : 13);
   const number = (value: number): string => String(Number(value.toPrecision(10))).replace('.', drawn.decimal);
 
   const data = (): ChartData<'line', { x: number; y: number | null }[]> => {
@@ -114,7 +121,7 @@ export function drawRange(canvas: HTMLCanvasElement, spec: RangeSpec, on: RangeP
     const alone = first === last ? 1 : 0;
     return {
       animation: false,
-      responsive: true,
+      ...(sheet ? { responsive: false, devicePixelRatio: sheet.ratio } : { responsive: true }),
       maintainAspectRatio: false,
       elements: { line: { tension: 0 } },
       events: [],

@@ -75,7 +75,7 @@ export function sizeMarks(sheetFor: SheetFor, pointed: () => Pointed | null): Pl
       for (const size of drawing.overlaid) {
         ctx.fillStyle = size.style.colour;
         for (const { x, y } of size.letter
-          ? markPlaces({ ...size, place: size.place + 4 }, spec.which, area)
+          ? markPlaces({ ...size, place: size.place + placeOfLetter(size.letter) }, spec.which, area)
           : [])
           drawLetter(ctx, size.letter, x, y, font, theme.paper);
       }
@@ -85,6 +85,11 @@ export function sizeMarks(sheetFor: SheetFor, pointed: () => Pointed | null): Pl
       ctx.restore();
     },
   };
+}
+
+/** How far after the marks of their size the letters stand: those of two lines of one size are never one upon the other. */
+function placeOfLetter(letter: string): number {
+  return 4 + 3 * (letter.charCodeAt(0) - 'A'.charCodeAt(0));
 }
 
 /** Where the marks of a size stand, in px: some 130 px apart, those of each size a little after the one before. */

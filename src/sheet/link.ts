@@ -9,9 +9,9 @@ export interface Reading {
   readonly names: readonly string[];
 }
 
-/** Takes a stored formula apart, or tells what is wrong with it. */
-export function reading(formula: string): Reading | FormulaProblem {
-  const read = readFormula(formula);
+/** Takes a stored formula apart, or tells what is wrong with it; one a cell made itself may be of any length. */
+export function reading(formula: string, made = false): Reading | FormulaProblem {
+  const read = readFormula(formula, '.', made ? Infinity : undefined);
   if ('problem' in read) return read;
   const tokens = read.tokens.filter((token) => token.kind !== 'space');
   const wrong = unreadable(tokens);

@@ -236,7 +236,7 @@ export class WorkedSheet implements Sheet {
       delete slot.formula;
       return;
     }
-    const read = reading(formula);
+    const read = reading(formula, slot.plan.made);
     const link = isProblem(read) ? read : { text: '', uses: [] };
     slot.formula = { read, link, derivation: 'unknown' };
     for (const name of namesIn(slot)) {

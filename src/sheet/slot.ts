@@ -20,6 +20,8 @@ export interface SlotPlan {
   readonly unit: Unit | 'any';
   readonly must?: Must;
   readonly entry: Entry;
+  /** Whether the formula is of the cell's own making, and not typed. */
+  readonly made: boolean;
 }
 
 /** An input or an output on its row, with all that is known of its formula. */
@@ -45,8 +47,8 @@ export interface Slot {
 /** What a cell declares, each key once. */
 export function plansOf(cell: Cell): SlotPlan[] {
   const parts = [
-    ...inputsOf(cell),
-    ...outputsOf(cell).map((output) => ({ ...output, entry: { formula: output.formula } })),
+    ...inputsOf(cell).map((input) => ({ ...input, made: false })),
+    ...outputsOf(cell).map((output) => ({ ...output, entry: { formula: output.formula }, made: true })),
   ];
   const called = new Map(namesOf(cell).map(({ key, label }) => [key, label]));
   const plans = new Map<string, SlotPlan>();
@@ -60,6 +62,7 @@ export function plansOf(cell: Cell): SlotPlan[] {
       unit: part.unit,
       ...('must' in part && part.must ? { must: part.must } : {}),
       entry: part.entry,
+      made: part.made,
     });
   }
   return [...plans.values()];

@@ -329,8 +329,9 @@ const joins: Cell[] = [
     'Back and front have other numbers of rows below the underarm, so the side seam will not lie flat.',
   ),
   check(
-    'Armholes',
-    'JOINS(back_rows; front_rows)',
+    'Back and front to the shoulder',
+    // Equal, and no seam: each armhole takes a sleeve.
+    'back_rows = front_rows',
     'Back and front have other numbers of rows, so the shoulders do not meet.',
   ),
   check(

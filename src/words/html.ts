@@ -16,9 +16,12 @@ p { margin: 0.4rem 0; }
 table { border-collapse: collapse; font-size: 0.9rem; }
 caption { text-align: left; font-style: italic; }
 th, td { padding: 0.15rem 0.5rem; border-bottom: 1px solid; text-align: right; vertical-align: top; }
-th:first-child, td:first-child, .words td { text-align: left; }
-svg { max-width: 100%; height: auto; }
-@media print { body { margin: 0; max-width: none; font-size: 10pt; } h2, h3, caption { break-after: avoid; } tr, figure, p { break-inside: avoid; } }
+th:first-child, td:first-child, .words :is(th, td) { text-align: left; }
+th, td { overflow-wrap: normal; white-space: nowrap; }
+tbody th, .words :is(th, td) { min-width: 6rem; white-space: normal; overflow-wrap: break-word; }
+figure { margin: 1rem 0; overflow-x: auto; }
+svg { min-width: 34rem; max-width: 100%; height: auto; }
+@media print { svg { min-width: 0; } body { margin: 0; max-width: none; font-size: 10pt; } h2, h3, caption { break-after: avoid; } tr, figure, p { break-inside: avoid; } }
 `;
 
 /**
@@ -76,8 +79,8 @@ function blockOf(block: PatternBlock, pictures: Readonly<Record<string, string>>
   }
 }
 
-function table({ caption, head, rows }: PatternTable): string {
-  const words = head.length === 2 ? ' class="words"' : '';
+function table({ caption, head, rows, words: read }: PatternTable): string {
+  const words = read ? ' class="words"' : '';
   const headed = head
     .map((cell) => (cell === '' ? '<td></td>' : `<th scope="col">${text(cell)}</th>`))
     .join('');

@@ -43,9 +43,9 @@ function blockOf(block: PatternBlock, pictures: Readonly<Record<string, string>>
   }
 }
 
-function table({ head, rows }: PatternTable): string {
+function table({ head, rows, words }: PatternTable): string {
   const line = (cells: readonly string[]): string => `| ${cells.map(escaped).join(' | ')} |`;
-  const rule = `| ${head.map((_label, column) => (column === 0 ? ':--' : '--:')).join(' | ')} |`;
+  const rule = `| ${head.map((_label, column) => (column === 0 || words ? ':--' : '--:')).join(' | ')} |`;
   return [line(head), rule, ...rows.map(line)].join('\n');
 }
 

@@ -71,6 +71,8 @@ export interface PatternTable {
   readonly head: readonly string[];
   /** Each begins with its label. */
   readonly rows: readonly (readonly string[])[];
+  /** Its cells are words to read, and not numbers under one another. */
+  readonly words?: true;
 }
 
 /** Where a picture goes; whoever prints the document has the picture. */

@@ -42,14 +42,14 @@ function blockLines(block: PatternBlock): string[] {
   }
 }
 
-function tableLines({ caption, head, rows }: PatternTable): string[] {
+function tableLines({ caption, head, rows, words }: PatternTable): string[] {
   const all = [head, ...rows];
   const widths = head.map((_label, column) => Math.max(...all.map((row) => lengthOf(row[column] ?? ''))));
   const padded = all.map((row) =>
     row
       .map((text, column) => {
         const space = ' '.repeat(widths[column]! - lengthOf(text));
-        return column === 0 ? text + space : space + text;
+        return column === 0 || words ? text + space : space + text;
       })
       .join('  ')
       .trimEnd(),

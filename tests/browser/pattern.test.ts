@@ -180,8 +180,47 @@ describe('the jacket’s pattern, in nine sizes', () => {
       expect(text).toMatch(/Making up/);
       expect(text).toMatch(/Counted again from these words alone/);
       expect(text).not.toMatch(/undefined|NaN|<script/);
+      // The schematic goes with it, and what its letters stand for in every size.
+      expect(text).toMatch(
+        ending === '.md' ? /^\[schematic\]: data:image\/svg\+xml,%3Csvg/m : /<figure><svg /,
+      );
+      expect(text).toMatch(/Back: width at the end\D+32\D+1\D/);
     }
   });
+
+  it.each([1280, 320])(
+    'has its schematic, drawn as wide as it stands at %i px, and for paper as wide as that',
+    async (width) => {
+      const page = await opened('Pattern', { width });
+      const figure = page.locator('article figure');
+      const drawn = async (): Promise<{ natural: number; shown: number; letters: string[] }> => {
+        const image = figure.locator('img').filter({ visible: true });
+        await image.waitFor();
+        return image.evaluate(async (one) => {
+          const img = one as HTMLImageElement;
+          await img.decode();
+          const svg = decodeURIComponent(img.src.slice(img.src.indexOf(',') + 1));
+          const texts = [...new DOMParser().parseFromString(svg, 'image/svg+xml').querySelectorAll('text')];
+          const letters = texts.map((text) => text.textContent ?? '').filter((text) => /^[A-Z]$/.test(text));
+          return { natural: img.naturalWidth, shown: img.clientWidth, letters };
+        });
+      };
+      const onScreen = await drawn();
+      expect(Math.abs(onScreen.natural - onScreen.shown)).toBeLessThanOrEqual(1);
+      // Every letter on it is a line of the table under it.
+      const lines = await page
+        .getByRole('group', { name: 'The schematic in centimetres' })
+        .locator('tbody th')
+        .allInnerTexts();
+      expect(new Set(lines.map((line) => line[0]))).toEqual(new Set(onScreen.letters));
+      await page.emulateMedia({ media: 'print' });
+      await page.setViewportSize({ width: 688, height: 1000 });
+      const printed = await drawn();
+      expect(printed.letters.toSorted()).toEqual(onScreen.letters.toSorted());
+      // Of 11 px, this leaves 7 points.
+      expect(printed.shown / printed.natural).toBeGreaterThan(0.84);
+    },
+  );
 
   it.each(['A4', 'Letter'] as const)('prints to %s without the page round it, and whole', async (format) => {
     const page = await opened('Pattern');

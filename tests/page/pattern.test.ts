@@ -36,6 +36,12 @@ describe('the written pattern', () => {
     expect(await screen.findByText('For you, not for the maker')).toBeDefined();
     const article = screen.getByRole('article');
     expect(within(article).getByText(/^Sizes XS \(S, L, XL/)).toBeDefined();
+    const measured = within(article).getByRole('group', { name: 'The schematic in centimetres' });
+    expect(within(measured).queryByRole('columnheader', { name: 'M' })).toBeNull();
+    expect(within(measured).getByRole('columnheader', { name: 'L' })).toBeDefined();
+    expect(within(measured).getByRole('row', { name: /Back: width at the start/ }).textContent).not.toContain(
+      '–',
+    );
   });
 
   it('in UK terms says so', async () => {

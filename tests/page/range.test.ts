@@ -57,6 +57,14 @@ describe('a range of a value', () => {
     expect(desk.allResults.number('m', 'hem', 'value')).toBe(5);
   });
 
+  it('gives the whole repeat of a size to that size alone', async () => {
+    const { desk, user, settled } = await opened();
+    await screen.findByText(/^Whole repeats: Cuff stitches/, {}, { timeout: 5000 });
+    await user.click(screen.getByRole('button', { name: '8.0 cm, for 16 in size S: take it' }));
+    await settled();
+    expect(['s', 'm', 'l'].map((size) => desk.allResults.number(size, 'hem', 'value'))).toEqual([8, 5, 5]);
+  });
+
   it('shows every step in numbers, and a value there can be taken', async () => {
     const { user, type, desk, settled } = await opened();
     await type(/^Start/, '1');

@@ -77,6 +77,24 @@ describe('a pattern leaves as text', () => {
     expect(html(document)).not.toContain('<figure>');
   });
 
+  it('words stand at the start of their columns, numbers at the end', () => {
+    const joins = {
+      kind: 'table' as const,
+      key: 'joins',
+      caption: 'Joins',
+      head: ['Join', 'What meets'],
+      rows: [['a', 'Back and front']],
+      words: true as const,
+    };
+    const part = { key: 'made', kind: 'making up' as const, heading: 'Made', blocks: [joins] };
+    const read = { ...document, parts: [part] };
+    expect(markdown(read)).toContain('| :-- | :-- |');
+    expect(html(read)).toContain('<table class="words">');
+    expect(plainText(read)).toContain('\nJoin  What meets\na     Back and front');
+    const { words: _words, ...counted } = joins;
+    expect(markdown({ ...read, parts: [{ ...part, blocks: [counted] }] })).toContain('| :-- | --: |');
+  });
+
   it('sizes stand over their columns', () => {
     const lines = plainText(document).split('\n');
     const head = lines.find((line) => /^\s+S\s+M$/.test(line))!;

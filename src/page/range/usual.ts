@@ -1,5 +1,5 @@
 import { downstream, type Input, type Notebook, type Settings, type Unit } from '../../notebook';
-import { isDimension, length, sameUnit } from '../../notebook';
+import { isDimension, length, rows, sameUnit, stitches } from '../../notebook';
 import { placeKey, type Choosable } from '../choosable';
 import { shownFactor } from '../showing';
 
@@ -36,12 +36,26 @@ function roundStep(wish: number): number {
   return [1, 2, 5, 10].map((times) => times * power).find((step) => step >= wish * 0.999)!;
 }
 
-/** The results a range begins with: the repeat fits that the input feeds, else the first results it feeds. */
-export function usualResults(notebook: Notebook, input: Choosable, results: readonly Choosable[]): string[] {
-  const reached = new Set([input.cell, ...downstream(notebook, input.cell)]);
+/**
+ * The results a range begins with: the repeat fits that the input feeds; else the first counts it feeds, since those are
+ * worked; else the first results. Those of other cells come before those of its own, such as the gauge of a swatch.
+ */
+export function usualResults(
+  notebook: Notebook,
+  input: Choosable,
+  results: readonly Choosable[],
+  unitOf: (choice: Choosable) => Unit,
+): string[] {
+  const reached = new Set(downstream(notebook, input.cell));
   const fed = results.filter(({ cell }) => reached.has(cell));
   const fits = fed.filter((choice) => isFit(notebook, choice));
-  return (fits.length > 0 ? fits : fed).slice(0, 2).map(placeKey);
+  if (fits.length > 0) return fits.slice(0, 2).map(placeKey);
+  const isCount = (choice: Choosable): boolean =>
+    [stitches, rows].some((unit) => sameUnit(unit, unitOf(choice)));
+  const counts = fed.filter(isCount);
+  const own = results.filter(({ cell }) => cell === input.cell);
+  const likely = counts.length > 0 ? counts : fed.length > 0 ? fed : own;
+  return likely.slice(0, 4).map(placeKey);
 }
 
 /** Whether a choice is the count of a repeat fit. */

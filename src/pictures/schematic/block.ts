@@ -1,4 +1,4 @@
-import { themes } from '../theme';
+import { coloursOf } from './colours';
 import { textWidth, type Box } from './labels';
 import { element, escaped, px, type Attributes } from './markup';
 import { outlinePath, type Scale } from './outline-path';
@@ -124,7 +124,7 @@ export function drawOutline(
   id: string,
   line: Attributes = {},
 ): void {
-  const theme = themes[spec.theme];
+  const theme = coloursOf(spec);
   const path = outlinePath(piece.outline, piece.scale);
   const { left, right } = reachOf(piece.outline);
   block.take(piece.box);

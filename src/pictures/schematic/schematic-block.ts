@@ -1,4 +1,3 @@
-import { themes } from '../theme';
 import {
   BlockBeingDrawn,
   dimension,
@@ -9,6 +8,7 @@ import {
   type Block,
   type Laid,
 } from './block';
+import { coloursOf } from './colours';
 import { overlap, placed, textWidth, wrapped, type Box, type Wish } from './labels';
 import { element, px } from './markup';
 import type { Place } from './measures';
@@ -40,7 +40,7 @@ export function schematicBlock(
   },
 ): Block {
   const block = new BlockBeingDrawn();
-  const theme = themes[spec.theme];
+  const theme = coloursOf(spec);
   const size = drawnSize(spec, piece);
   if (!size?.rows) return apology(block, spec, piece, o.room);
   const outline = outlineOf(size.rows, size.plan);
@@ -71,7 +71,7 @@ export function schematicBlock(
 
 function apology(block: BlockBeingDrawn, spec: SchematicSpec, piece: SchematicPiece, room: number): Block {
   const width = Math.min(240, room);
-  const theme = themes[spec.theme];
+  const theme = coloursOf(spec);
   const y = writeLines(
     block,
     wrapped(piece.name, width, type.name, 3),

@@ -1,6 +1,6 @@
 import { unitWord } from '../in-words';
-import { themes } from '../theme';
 import { BlockBeingDrawn, type, writeLines, type Block } from './block';
+import { coloursOf } from './colours';
 import { joinsInWords, shownJoins } from './joins-in-words';
 import { textWidth, wrapped, type Box } from './labels';
 import { inRows } from './lay-out';
@@ -110,7 +110,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
     lines(wrapped(title, room, type.title), type.title, { 'font-weight': 600 });
     lines(wrapped(schematicAbout(spec), room, type.words), type.words, {
       class: 'soft-text',
-      fill: themes[spec.theme].soft,
+      fill: coloursOf(spec).soft,
     });
     y += 14;
   }
@@ -276,5 +276,5 @@ export function schematicAbout(spec: SchematicSpec): string {
   const many = spec.size === 'all' ? ` for sizes ${list}` : '';
   const shape =
     spec.size === 'all' && drawn.size > 0 ? ` The shapes are those of ${[...drawn].join(' and ')}.` : '';
-  return `${unit}${many}. All pieces are to one scale, their right side facing; capital letters stand for lines of the table.${shape}`;
+  return `${unit}${many}. All pieces are to one scale, their right side facing; a capital letter stands for a line of the table.${shape}`;
 }

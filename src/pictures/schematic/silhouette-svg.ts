@@ -1,6 +1,5 @@
 import { capital, unitWord } from '../in-words';
 import { sizeStyle } from '../palette';
-import { themes } from '../theme';
 import {
   BlockBeingDrawn,
   drawOutline,
@@ -11,6 +10,7 @@ import {
   type Block,
   type Laid,
 } from './block';
+import { coloursOf } from './colours';
 import { wrapped, type Box } from './labels';
 import { inRows } from './lay-out';
 import { element, px } from './markup';
@@ -41,7 +41,7 @@ export function silhouetteDrawn(spec: SchematicSpec): Drawn {
   const prefix = spec.prefix ?? 'silhouettes';
   const width = spec.width ?? 960;
   const room = width - 2 * margin;
-  const theme = themes[spec.theme];
+  const theme = coloursOf(spec);
   const outlines = new Map(spec.pieces.map((piece) => [piece, outlinesOf(spec, piece)]));
   const pxPerCm = scaleFor([...outlines.values()], room);
   const blocks = inRows(
@@ -154,7 +154,7 @@ function silhouetteBlock(
   id: string,
 ): Block {
   const block = new BlockBeingDrawn();
-  const theme = themes[spec.theme];
+  const theme = coloursOf(spec);
   const main = sizes.find(({ size }) => size === drawnSize(spec, piece));
   let foot = 0;
   let width = 160;

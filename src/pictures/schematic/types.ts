@@ -51,6 +51,8 @@ export interface SchematicSpec extends Shown {
   readonly size: string | 'all';
   readonly sizes: readonly { readonly id: string; readonly label: string }[];
   readonly theme: 'light' | 'dark';
+  /** Whether it is drawn on white, for paper, rather than on the paper of the page. */
+  readonly onWhite?: boolean | undefined;
   /** Width of the drawing in px; 960 unless told. Its height follows. */
   readonly width?: number | undefined;
   /** Whether the list of measurements and joins is part of the drawing: yes unless told, since a drawing travels alone. */

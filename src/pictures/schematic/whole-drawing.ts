@@ -1,4 +1,4 @@
-import { themes } from '../theme';
+import { coloursOf } from './colours';
 import { element, escaped, px } from './markup';
 import type { SchematicSpec } from './types';
 
@@ -14,7 +14,7 @@ export function wholeDrawing(
   spec: SchematicSpec,
   o: { prefix: string; title: string; about: string; width: number; height: number; body: string },
 ): string {
-  const theme = themes[spec.theme];
+  const theme = coloursOf(spec);
   const { prefix, width } = o;
   const height = Math.ceil(o.height);
   return element(

@@ -29,6 +29,7 @@ export function abbreviationsPart(
               caption: 'Abbreviations',
               head: ['Short', 'Stands for'],
               rows,
+              words: true as const,
             },
           ]
         : []),

@@ -49,6 +49,8 @@ function joinLine(
   const counts: BySize<number> = found.sizes.map(
     ({ id }) => source.number(id, first.cell, first.key) ?? null,
   );
+  // Where its piece is in no size, there is nothing to join.
+  if (counts.every((count) => count === null)) return [];
   const unit = /rows$/u.test(first.key) ? 'row' : 'st';
   const fails = found.sizes.filter(({ id }) => source.truth(id, cell.id, 'holds') === false);
   const one = counts.every((count) => count === null || count === 1);

@@ -46,16 +46,15 @@ export function piecePart(
   stretches.forEach((stretch, at) => {
     if (stretch.sizes.every(({ counts }) => counts.length === 0) && !endsOnly(stretch)) return;
     say(stretch);
-    // Stretches under one label, such as the two bind-offs of an armhole, are read under one heading.
-    if (stretch.label !== '' && stretch.label !== heading) {
-      writer.blocks.push({
-        kind: 'heading',
-        key: `${writer.key} ${stretch.name} heading`,
-        text: shown(stretch.label),
-      });
-    }
-    heading = stretch.label;
+    const before = writer.blocks.length;
     stretchLines(writer, { ...stretch, done: at === 0 ? done : 0 });
+    // A stretch that its first row was all of has nothing more to say.
+    if (stretch.label === '' || writer.blocks.length === before) return;
+    writer.blocks.splice(before, 0, {
+      kind: 'heading',
+      key: `${writer.key} ${stretch.name} heading`,
+      text: shown(stretch.label),
+    });
   });
   finish(writer, piece);
   if (cell.note) writer.paragraph('note', '{note}', { note: theirs(cell.note) });

@@ -38,7 +38,8 @@ const binds = {
  * @example syntaxOf('bust / 2 * body_sts') // two(*, two(/, bust, 2), body_sts)
  */
 export function syntaxOf(formula: string): { readonly tree: Syntax } | { readonly problem: string } {
-  const read = readFormula(formula);
+  // What a piece makes of its stretches is as long as they are many.
+  const read = readFormula(formula, '.', Infinity);
   if ('problem' in read) return { problem: read.problem };
   const tokens = read.tokens.filter(({ kind }) => kind !== 'space');
   return { tree: expression({ tokens, at: 0 }, 1) };
