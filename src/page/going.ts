@@ -25,7 +25,9 @@ export async function returnTo(place: Place, more = ''): Promise<void> {
   const active = document.activeElement;
   if (active && active !== document.body && active.isConnected) return;
   // It stands where the editor stood: to look whether it has to be scrolled to would only cost a layout.
-  document.querySelector<HTMLElement>(at(place) + more)?.focus({ preventScroll: true });
+  const stands =
+    document.querySelector<HTMLElement>(at(place) + more) ?? document.querySelector<HTMLElement>(at(place));
+  stands?.focus({ preventScroll: true });
 }
 
 function at(place: Place | string): string {

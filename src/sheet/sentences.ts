@@ -13,7 +13,7 @@ export const followsNoChart = 'This size follows no body chart: type a value.';
 export const unknownToChart = 'The body chart has no such measurement: type a value.';
 
 export function emptyValue(label: string): string {
-  return `${label} is empty: type a value.`;
+  return `${label} is empty: type a value, or = and a formula.`;
 }
 
 export function waitsFor(label: string): string {

@@ -40,7 +40,13 @@ test('rows are appended', () => {
 });
 
 test('an error is told with the row where it began', () => {
-  const engine = new Engine([0, '=1/$A$1', '=$A$2+1', { reason: 'Bust is empty: type a value.' }, '=$A$4*2']);
+  const engine = new Engine([
+    0,
+    '=1/$A$1',
+    '=$A$2+1',
+    { reason: 'Bust is empty: type a value, or = and a formula.' },
+    '=$A$4*2',
+  ]);
   const told = everything(engine);
   expect(told.get(1)).toMatchObject({ type: 'DIV_BY_ZERO', root: 1 });
   expect(told.get(2)).toMatchObject({ type: 'DIV_BY_ZERO', root: 1 });

@@ -33,7 +33,9 @@ describe('a trouble is told on the cell that causes it, and points there from wh
       swatch('body', 14, 16),
       fit,
     );
-    expect(results.trouble('m', 'bust', 'value')).toEqual({ message: 'Bust is empty: type a value.' });
+    expect(results.trouble('m', 'bust', 'value')).toEqual({
+      message: 'Bust is empty: type a value, or = and a formula.',
+    });
     const from = { cell: 'bust', key: 'value' };
     expect(results.trouble('m', 'finished', 'finished')).toEqual({ message: 'Waits for Bust.', from });
     expect(results.trouble('m', 'back', 'count')).toEqual({ message: 'Waits for Bust.', from });
@@ -285,8 +287,12 @@ describe('values of a size', () => {
       notebookOf([measure('bust', 'length', { each: { s: 84, m: null } })], sizes),
     );
     expect(results.number('s', 'bust', 'value')).toBe(84);
-    expect(results.trouble('m', 'bust', 'value')?.message).toBe('bust is empty: type a value.');
-    expect(results.trouble('l', 'bust', 'value')?.message).toBe('bust is empty: type a value.');
+    expect(results.trouble('m', 'bust', 'value')?.message).toBe(
+      'bust is empty: type a value, or = and a formula.',
+    );
+    expect(results.trouble('l', 'bust', 'value')?.message).toBe(
+      'bust is empty: type a value, or = and a formula.',
+    );
   });
 });
 
@@ -316,7 +322,7 @@ describe('names', () => {
     const empty = measure('bust', 'length', null);
     const sheet = await worked(empty, formula('half', 'bust / 2'));
     await sheet.show(notebookOf([{ ...empty, label: 'Chest' }, formula('half', 'bust / 2')]));
-    expect(sheet.trouble('bust')).toBe('Chest is empty: type a value.');
+    expect(sheet.trouble('bust')).toBe('Chest is empty: type a value, or = and a formula.');
     expect(sheet.trouble('half')).toBe('Waits for Chest.');
   });
 });

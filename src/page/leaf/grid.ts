@@ -4,6 +4,7 @@ import type { Block } from './block';
 import type { Desk } from '../desk.svelte';
 import { fillAlong } from './filling';
 import { SelectKeys } from './select-keys';
+import { tapping } from './tapping';
 
 /** How many rows Page Up and Page Down go. */
 const page = 10;
@@ -28,6 +29,7 @@ const steps: Readonly<Record<string, Step>> = {
 export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   const choosing = new Choosing(node, desk);
   const selects = new SelectKeys();
+  const taps = tapping(node);
   let stop: HTMLElement | null = null;
   /** The column that going up and down keeps to, past rows that do not have it. */
   let column: { size: string | undefined; x: number } | null = null;
@@ -227,6 +229,7 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   return {
     destroy() {
       redrawn.disconnect();
+      taps.destroy();
       node.removeEventListener('keydown', onKey);
       node.removeEventListener('focusin', onFocus);
       node.removeEventListener('mousedown', onPress);

@@ -50,9 +50,13 @@ export function measurementsPart(
     kind: 'measurements',
     heading: 'Finished measurements',
     blocks: [
-      sentences.paragraph('measurements sizes', 'Numbers stand for the sizes in this order: {sizes}.', {
-        sizes: { theirs: sizesLine(found.sizes.map((size) => shown(size.label))) },
-      }),
+      ...(found.sizes.length > 1
+        ? [
+            sentences.paragraph('measurements sizes', 'Numbers stand for the sizes in this order: {sizes}.', {
+              sizes: { theirs: sizesLine(found.sizes.map((size) => shown(size.label))) },
+            }),
+          ]
+        : []),
       {
         kind: 'table',
         key: 'measurements table',

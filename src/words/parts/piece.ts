@@ -48,8 +48,12 @@ export function piecePart(
     say(stretch);
     const before = writer.blocks.length;
     stretchLines(writer, { ...stretch, done: at === 0 ? done : 0 });
-    // A stretch that its first row was all of has nothing more to say.
-    if (stretch.label === '' || writer.blocks.length === before) return;
+    // A stretch that its first row was all of has nothing more to say. Stretches under one label, such as the two
+    // bind-offs of an armhole, are read under one heading.
+    if (writer.blocks.length === before) return;
+    const goesOn = stretch.label === heading;
+    heading = stretch.label;
+    if (stretch.label === '' || goesOn) return;
     writer.blocks.splice(before, 0, {
       kind: 'heading',
       key: `${writer.key} ${stretch.name} heading`,
