@@ -103,6 +103,7 @@ export function lessons(): Notebook {
         place('scarf-rows'),
         place('body-sts', 'count'),
         place('planned'),
+        place('loose'),
         place('loose-bust'),
         place('half-costs'),
         place('longer'),
