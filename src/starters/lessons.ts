@@ -28,7 +28,7 @@ const gauge: Cell[] = [
   swatch(
     'Practice swatch',
     { worked: '5 mm needles, stockinette', stitches: 18, rows: 24 },
-    { name: 'swatch', note: 'Put your own counts here: everything below follows.' },
+    { name: 'swatch', note: 'Put your own counts in, on the leaf: everything else follows.' },
   ),
   measure('Width of the scarf', 'length', value(32.5), { name: 'scarf_width' }),
   formula('Stitches of the scarf', 'ROUNDCOUNT(scarf_width * swatch_sts)', {
@@ -103,6 +103,7 @@ export function lessons(): Notebook {
         place('scarf-rows'),
         place('body-sts', 'count'),
         place('planned'),
+        place('loose'),
         place('loose-bust'),
         place('half-costs'),
         place('longer'),

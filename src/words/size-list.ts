@@ -1,3 +1,5 @@
+import { ordinal } from '../notebook/ordinal';
+
 /** A value for each size that a line is written for, in the order of its sizes; null where a size skips it. */
 export type BySize<T> = readonly (T | null)[];
 
@@ -64,13 +66,6 @@ export function moreTimes(values: BySize<number>): string {
  */
 export function ordinals(values: BySize<number>): string {
   return sizeList(values.map((value) => (value === null ? null : ordinal(value))));
-}
-
-/** @example ordinal(22) // '22nd' */
-export function ordinal(number: number): string {
-  const teen = number % 100 >= 11 && number % 100 <= 13;
-  const ending = teen ? 'th' : (['th', 'st', 'nd', 'rd'][number % 10] ?? 'th');
-  return `${number}${ending}`;
 }
 
 /** "a", "a and b", "a, b and c". */

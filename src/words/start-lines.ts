@@ -1,12 +1,13 @@
 import { foundationChain } from '../craft';
 import type { RepeatFit } from '../notebook';
+import { ordinal } from '../notebook/ordinal';
 import { armholeLines, edgeLines } from './edge-lines';
 import { chains, wordsFor } from './fabric-words';
 import type { GatheredPiece } from './gathered';
 import { startOf } from './piece-start';
 import type { PieceWriter } from './piece-writer';
 import { theirs } from './sentence';
-import { counted, ordinal, sizeList } from './size-list';
+import { counted, sizeList } from './size-list';
 import type { PatternSource } from './source';
 import type { StretchBySize } from './stretches/stretch';
 

@@ -165,3 +165,110 @@ it('all of it can be undone, step by step, and redone to the same notebook', asy
   await page.waitForTimeout(3000);
   expect(await whole()).toBe(built);
 });
+
+/** What a screen reader says of where the focus is: role and name, as the browser works them out. */
+const heard = async (): Promise<string> => {
+  const [first] = (await page.locator(':focus').ariaSnapshot()).split('\n');
+  return first!
+    .replace(/^- /, '')
+    .replace(/^'(.*)'(:?)$/, '$1')
+    .replace(/:$/, '');
+};
+/** What it is told without being asked. */
+const told = (): Promise<string> => page.locator('.said[role=status]').innerText();
+
+/** To the notebook of a starter, from wherever the focus is. */
+async function starter(label: RegExp): Promise<void> {
+  await until('Tab', 'Starters');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor();
+  await until('Tab', label);
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor({ state: 'hidden' });
+  await settled(page);
+}
+
+async function view(label: string): Promise<void> {
+  await until('Tab', label, 120);
+  await page.keyboard.press('Enter');
+  await page.locator(`nav button[aria-current]`, { hasText: label }).waitFor();
+}
+
+it('a screen reader is told what stands at a place, what it is worth, and in one sentence what an edit changed', async () => {
+  await starter(/^Jacket/);
+  await until('Tab', /^Section Swatches/, 200);
+  await until('ArrowDown', /^Body fabric: change the label/);
+  await page.keyboard.press('ArrowDown');
+  await until('ArrowRight', /^Body fabric, stitches counted/);
+  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14"/);
+  await enter('15');
+  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 15"/);
+  await page.waitForFunction(() =>
+    / and \d+ more changed\.$/.test(document.querySelector('.said')!.textContent),
+  );
+  expect(await told()).toMatch(/^Body fabric, Back stitches, Front width and \d+ more changed\.$/);
+  await page.keyboard.press('ControlOrMeta+z');
+  await settled(page);
+  expect(await told()).toMatch(/^Undid|changed\.$/);
+});
+
+it('every view is come to, and into, by keyboard', async () => {
+  for (const label of [
+    'Pictures',
+    'Pattern',
+    'What-ifs',
+    'Range',
+    'Work back',
+    'Give or take',
+    'Class sheet',
+  ]) {
+    await view(label);
+    await page.locator('#page main h2').first().waitFor();
+    // The first stop behind the ways to the views stands in the view itself.
+    await page.locator('nav button', { hasText: /^Class sheet$/ }).focus();
+    await page.keyboard.press('Tab');
+    expect(
+      await page.evaluate(() => document.activeElement?.closest('main, .class-sheet, .view') !== null),
+      label,
+    ).toBe(true);
+    expect(await heard(), label).toMatch(/^\w+/);
+    await page.locator('nav button', { hasText: /^Leaf$/ }).focus();
+  }
+});
+
+it('a class sheet is uncovered one by one, each answer said as it is, and covered again', async () => {
+  await starter(/^Three lessons/);
+  await view('Class sheet');
+  await page.getByRole('heading', { name: 'Three lessons on gauge', level: 2 }).waitFor();
+  // The focus is on the sheet: Space goes on from answer to answer.
+  await page.keyboard.press('Space');
+  expect(await heard()).toBe('button "Practice swatch, stitch gauge, step 1: 18 sts / 10 cm"');
+  expect(await told()).toBe('18 sts / 10 cm');
+  await page.keyboard.press('ArrowDown');
+  expect(await heard()).toBe('button "Stitches of the scarf, step 1: answer covered"');
+  await page.keyboard.press('Space');
+  await page.keyboard.press('Space');
+  expect(await told()).toBe('59 sts, 58 is below, 59 above');
+  await page.keyboard.press('Enter');
+  expect(await told()).toBe('Covered.');
+  expect(await heard()).toBe('button "Stitches of the scarf, step 2: answer covered"');
+  // The buttons of the sheet keep their Space; the arrows lead from them to the answers.
+  await page.getByRole('button', { name: 'Cover all', exact: true }).focus();
+  await page.keyboard.press('Space');
+  expect(await told()).toBe('All answers are covered.');
+  await page.keyboard.press('ArrowDown');
+  expect(await heard()).toBe('button "Practice swatch, stitch gauge, step 1: answer covered"');
+});
+
+it('the give or take of a result is chosen by keyboard: what it comes from is read', async () => {
+  await view('Give or take');
+  await page.locator('main table, table').first().waitFor();
+  await until('Tab', /^Bust as planned/);
+  await page.keyboard.press('Enter');
+  expect(await heard()).toMatch(/^button "Bust as planned.*" \[pressed\]/);
+  await until('Shift+Tab', /^S\s*M\s*L$|Size/);
+  await page.keyboard.press('ArrowDown');
+  const from = await page.getByRole('region', { name: 'What it comes from' }).innerText();
+  expect(from).toMatch(/^[\s\S]*Bust as planned, size L: 1\d\d\.\d ± \d\.\d cm \(about 19 times in 20\)/);
+  expect(from).toContain('Practice swatch, stitch gauge');
+});

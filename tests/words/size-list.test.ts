@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { counted, moreTimes, ordinal, ordinals, sizeList, times } from '../../src/words/size-list';
+import { ordinal } from '../../src/notebook/ordinal';
+import { counted, moreTimes, ordinals, sizeList, times } from '../../src/words/size-list';
 
 describe('numbers by size', () => {
   it.each([

@@ -1,6 +1,7 @@
 import { gather, shapeEachRepeat, spaceEvenly, taper, type Order } from '../../craft';
 import { whole } from '../../craft/numbers';
-import { inGroups, inSteps, timed } from '../../notebook/steps';
+import { shapedEvery } from '../../notebook/shaped-every';
+import { inGroups, inSteps } from '../../notebook/steps';
 import type { TradeFunction } from './trade-function';
 
 function spaced(from: number, to: number, worked: string, ends: string = 'half') {
@@ -41,9 +42,7 @@ export const shaping = {
       order: order as Order,
     });
     if (intervals.length === 0) return 'no shaping';
-    return inGroups(
-      intervals.map((each) => timed(each.every === 1 ? 'every row' : `every ${each.every} rows`, each.times)),
-    );
+    return inGroups(intervals.map(shapedEvery));
   },
   GATHER: (...asked: Parameters<typeof gathered>) =>
     gathered(...asked)

@@ -1,5 +1,5 @@
 import { CraftError, same } from '../../craft';
-import { isDimension, plain, timesUnit } from '../../notebook';
+import { isDimension, plain, rows, sameUnit, stitches, timesUnit, type Settings } from '../../notebook';
 import { amount, dimensionOf, numberIn, percentOf, plainOf, textOf, truthOf, type Amount } from './amount';
 import { shownFunctions, unitNames } from './functions';
 import {
@@ -70,6 +70,7 @@ function workPart(tree: Syntax, work: Work, amountOf: AmountOf): Worked {
         tree.operator,
         workPart(tree.left, work, amountOf),
         workPart(tree.right, work, amountOf),
+        work.settings,
       );
     case 'call':
       return one(workCall(tree, work, amountOf));
@@ -118,7 +119,16 @@ function less(a: Amount, b: Amount): boolean {
   return a.value < b.value && !equal(a, b);
 }
 
-function workTwo(operator: Operator, left: Worked, right: Worked): Worked {
+const counted = ({ unit }: Amount): boolean =>
+  isDimension(unit) && (sameUnit(unit, stitches) || sameUnit(unit, rows));
+
+/** A bare number that is added to a count, or taken from it, counts the same: "24 rows − 1 row". */
+function besideCount({ amount: own, shown, said }: Worked, other: Amount, settings: Settings): Shown {
+  const bare = said && isDimension(own.unit) && sameUnit(own.unit, plain) && !own.written;
+  return bare && counted(other) ? shownAmount({ ...own, unit: other.unit }, settings) : shown;
+}
+
+function workTwo(operator: Operator, left: Worked, right: Worked, settings: Settings): Worked {
   const [a, b] = [left.amount, right.amount];
   const comparison = comparisons[operator];
   if (comparison) {
@@ -160,9 +170,15 @@ function workTwo(operator: Operator, left: Worked, right: Worked): Worked {
       const by = operator === '+' ? '+' : '−';
       const value = by === '+' ? numberIn(a) + numberIn(b) : numberIn(a) - numberIn(b);
       const written = a.written && a.written === b.written ? { written: a.written } : {};
+      const unit = counted(b) ? b.unit : a.unit;
       return {
-        amount: { ...amount(value, a.unit), ...written },
-        shown: sum(left.shown, by, right.shown, dimensionOf(a)),
+        amount: { ...amount(value, unit), ...written },
+        shown: sum(
+          besideCount(left, b, settings),
+          by,
+          besideCount(right, a, settings),
+          dimensionOf({ ...a, unit }),
+        ),
         said: false,
       };
     }

@@ -20,7 +20,7 @@ import { workFormula } from './expression';
 import type { Place, WorkingSource } from './source';
 import { syntaxOf } from './syntax';
 import { Work } from './work';
-import type { Working, WorkingLine } from './working';
+import type { Step, Working, WorkingLine } from './working';
 import { writeResult } from './write-amount';
 
 export type WorkingRead = Working | { readonly trouble: string };
@@ -38,6 +38,7 @@ export function workingOf(source: WorkingSource, place: Place, size: string, bac
   if (trouble) return { trouble };
   const names = nameTable(source.notebook);
   const lines = new Map<string, WorkingLine>();
+  const told = new Set<string>();
   let further = false;
 
   const add = (at: Place, left: number): void => {
@@ -58,7 +59,8 @@ export function workingOf(source: WorkingSource, place: Place, size: string, bac
       if (here || left > 0) add(named, here ? left : left - 1);
       else further = true;
     }
-    lines.set(id, line(source, at, part, formula, size, names));
+    const worked = line(source, at, part, formula, size, names);
+    lines.set(id, { ...worked, steps: notYetTold(worked.steps, told) });
   };
 
   try {
@@ -68,6 +70,16 @@ export function workingOf(source: WorkingSource, place: Place, size: string, bac
   }
   if (lines.size === 0) return { trouble: 'This is given and not worked: there is no working to show.' };
   return { lines: [...lines.values()], further };
+}
+
+/** What two functions work in the same way is told once; what a line ends on is always told. */
+function notYetTold(steps: readonly Step[], told: Set<string>): Step[] {
+  return steps.filter((step, at) => {
+    const text = JSON.stringify(step);
+    const known = told.has(text);
+    told.add(text);
+    return !known || at === steps.length - 1;
+  });
 }
 
 type FormulaPart = Input | Output;

@@ -23,14 +23,14 @@ describe('shaping spread over rows', () => {
     `TAPEREVERY(STS(${from}); STS(${count}); ROWS(${over}); STS(2); ${rest})`;
   works([
     // 10 shaping rows over 60.
-    [to(63, 43, 60, '1; ROWS(0); ROWS(0); "longFirst"'), 'text', 'every 6 rows × 10'],
+    [to(63, 43, 60, '1; ROWS(0); ROWS(0); "longFirst"'), 'text', 'every 6th row 10 times'],
     // 2 over 11: 6 and 5; the other way round where the shorter comes first.
-    [to(10, 6, 11, '1; ROWS(0); ROWS(0); "longFirst"'), 'text', 'every 6 rows × 1, every 5 rows × 1'],
-    [to(10, 6, 11, '1; ROWS(0); ROWS(0); "shortFirst"'), 'text', 'every 5 rows × 1, every 6 rows × 1'],
+    [to(10, 6, 11, '1; ROWS(0); ROWS(0); "longFirst"'), 'text', 'every 6th row once, every 5th row once'],
+    [to(10, 6, 11, '1; ROWS(0); ROWS(0); "shortFirst"'), 'text', 'every 5th row once, every 6th row once'],
     // 9 rows hold 4 pairs of rows: 2 for each of 2 shapings.
-    [to(10, 6, 9, '2; ROWS(0); ROWS(0); "longFirst"'), 'text', 'every 4 rows × 2'],
-    [to(20, 12, 22, '1; ROWS(0); ROWS(0); "spread"'), 'text', '(every 6 rows × 1, every 5 rows × 1) × 2'],
-    [to(5, 1, 4, '1; ROWS(1); ROWS(1); "longFirst"'), 'text', 'every row × 2'],
+    [to(10, 6, 9, '2; ROWS(0); ROWS(0); "longFirst"'), 'text', 'every 4th row twice'],
+    [to(20, 12, 22, '1; ROWS(0); ROWS(0); "spread"'), 'text', '(every 6th row once, every 5th row once) × 2'],
+    [to(5, 1, 4, '1; ROWS(1); ROWS(1); "longFirst"'), 'text', 'every row twice'],
     [to(10, 10, 4, '1; ROWS(0); ROWS(0); "longFirst"'), 'text', 'no shaping'],
   ]);
 });

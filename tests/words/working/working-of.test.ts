@@ -1,9 +1,11 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Cell, Notebook } from '../../../src/notebook';
-import { jacket, singleSleeve } from '../../../src/starters';
+import { jacket, singleSleeve, starters } from '../../../src/starters';
 import { inText, workingOf, type WorkingSource } from '../../../src/words/working';
 import { exampleOf, withExamples } from './examples';
 import { workedSource } from './worked-source';
+
+const lessons = () => starters.find(({ label }) => label.includes('lessons'))!.make();
 
 const sentence = (source: WorkingSource, cell: string, key: string, size = 'm', back = 0): string => {
   const working = workingOf(source, { cell, key }, size, back);
@@ -47,6 +49,25 @@ describe('a working', () => {
       '102 cm × 14 sts / 10 cm = 142.8 sts → nearest multiple of 8 + 3 = 139 sts → 139 sts ÷ (14 sts / 10 cm) = 99.3 cm',
     );
     expect(sentence(source, 'made', 'value')).toBe('139 sts ÷ (14 sts / 10 cm) = 99.3 cm');
+  });
+
+  test('tells once what two functions work in the same way: stitches picked up, and along how many rows', async () => {
+    expect(sentence(await workedSource(jacket()), 'sleeve-sts', 'value')).toBe(
+      '16 sts / 10 cm ÷ (12 rows / 10 cm) = 1.333 sts to a row end → nearest fraction over 8 rows or fewer = 4/3 → picked up = 4 sts → along every = 3 rows → 2 × 8 sts = 16 sts → one side: 22 rows × 4 sts / 3 rows = 29.33 sts → nearest whole number = 29 sts → 2 × 29 sts + 16 sts at the underarm = 74 sts',
+    );
+  });
+
+  test('tells a length of less than a centimetre, or an inch, to more places: 4 in are 0.16 cm longer than 10 cm', async () => {
+    const nb = lessons();
+    expect(sentence(await workedSource(nb), 'longer', 'value')).toBe('10.16 cm − 10 cm = 0.16 cm');
+    const inches = { ...nb, settings: { ...nb.settings, length: 'in' as const } };
+    expect(sentence(await workedSource(inches), 'longer', 'value')).toMatch(/= 0\.063 in$/);
+  });
+
+  test('takes a row from rows', async () => {
+    expect(sentence(await workedSource(jacket()), 'back', 'upper.rows')).toMatch(
+      /^\d+ rows − 1 row = \d+ rows$/,
+    );
   });
 
   test('strikes out the length that the gauge is counted over, and leaves the stitches', async () => {
@@ -106,7 +127,7 @@ describe('in the jacket, size M', () => {
 
   test('a taper shows the division and what it leaves over', () => {
     expect(sentence(examples, exampleOf('TAPEREVERY'), 'value')).toBe(
-      'from 58 sts to 40 sts = 18 sts fewer → 18 sts ÷ 2 sts a shaping row = 9 shaping rows → 60 rows − 2 plain = 58 rows → 58 rows ÷ 9 = 6, remainder 4 → so shape = every 7 rows × 4, every 6 rows × 5',
+      'from 58 sts to 40 sts = 18 sts fewer → 18 sts ÷ 2 sts a shaping row = 9 shaping rows → 60 rows − 2 rows plain = 58 rows → 58 rows ÷ 9 = 6, remainder 4 → so shape = every 7th row 4 times, every 6th row 5 times',
     );
   });
 
@@ -132,7 +153,7 @@ describe('in the jacket, size M', () => {
     const text = sentence(source, 'sleeve', 'piece');
     expect(text).toContain('16 sts ÷ 2 sts a shaping row = 8 shaping rows');
     expect(text).toContain('61 rows ÷ 8 = 7, remainder 5');
-    expect(text).toMatch(/in all 74 rows, to = 40 sts$/);
+    expect(text).toMatch(/74 rows in all, at the end = 40 sts$/);
   });
 });
 

@@ -12,7 +12,7 @@ export const shaping: ToldOf<typeof listed> = {
     example: 'SHAPINGS(STS(75); STS(83); "flat"; "whole")',
   },
   TAPEREVERY: {
-    about: 'How often a taper is shaped: "every 6 rows × 8, every 4 rows × 5".',
+    about: 'How often a taper is shaped: "every 6th row 8 times, every 4th row 5 times".',
     example: 'TAPEREVERY(STS(58); STS(40); ROWS(60); STS(2); 1; ROWS(0); ROWS(2); "longFirst")',
   },
   GATHER: {

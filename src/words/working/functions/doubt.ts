@@ -36,7 +36,10 @@ export const doubt = {
     const unit = timesUnit(dimensionOf(given[0]!), length, -1);
     const over = work.sum(pairsOf(given).map(([, along]) => along));
     if (read.length === 1)
-      return work.say(`half a stitch or row either way: 0.5 ÷ √3 ÷ ${over}`, amount(u, unit));
+      return work.say(
+        `half a ${unit.stitch ? 'stitch' : 'row'} either way: ${work.write(amount(0.5, given[0]!.unit))} ÷ √3 ÷ ${over}`,
+        amount(u, unit),
+      );
     return work.say(
       `the larger of what ${read.length} counts scatter by and what one can be read to, over ${over}`,
       amount(u, unit),

@@ -130,7 +130,7 @@ export const edges = {
     const at = whole(n(which!)) - 1;
     const own = pickUpEdge([edgeOf(given[3 + at]!)]).unfitted;
     return work.say(
-      `its share: ${work.write(stitchesOf(own))} × ${total} ÷ ${work.write(stitchesOf(exact))}, to a whole stitch`,
+      `its share: ${work.write(stitchesOf(own))} × ${work.write(stitchesOf(total))} ÷ ${work.write(stitchesOf(exact))}, to a whole stitch`,
       stitchesOf(perStretch[at]!),
     );
   },
@@ -170,8 +170,8 @@ export const edges = {
     const side = stitchesOf((total - plan.underarm - plan.seam) / 2);
     if (n(side) !== n(exact)) work.say('nearest whole number', side, { from: work.write(exact) });
     const rest = [
-      ...(plan.underarm > 0 ? [`${plan.underarm} at the underarm`] : []),
-      ...(plan.seam > 0 ? [`${plan.seam} for the seam`] : []),
+      ...(plan.underarm > 0 ? [`${work.write(underarm!)} at the underarm`] : []),
+      ...(plan.seam > 0 ? [`${work.write(seam!)} for the seam`] : []),
     ];
     return work.say([`2 × ${work.write(side)}`, ...rest].join(' + '), stitchesOf(total));
   },

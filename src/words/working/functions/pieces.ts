@@ -78,6 +78,8 @@ function stretchSteps(
   worked: 'flat' | 'round',
 ): void {
   const sts = (count: number): string => work.write(stitchesOf(count));
+  const atEnds = (ends: { atStart: number; atEnd: number }): string[] =>
+    [ends.atStart, ends.atEnd].filter((count) => count > 0).map(sts);
   switch (stretch.kind) {
     case 'even':
       work.say(`${work.write(rowsOf(stretch.rows))} even`, stitchesOf(from));
@@ -100,13 +102,13 @@ function stretchSteps(
       break;
     case 'leave':
       work.say(
-        `${sts(from)} − ${stretch.atStart} − ${stretch.atEnd} left`,
+        [sts(from), ...atEnds(stretch)].join(' − ') + ' left',
         stitchesOf(from - stretch.atStart - stretch.atEnd),
       );
       break;
     case 'add':
       work.say(
-        `${sts(from)} + ${stretch.atStart} + ${stretch.atEnd} added`,
+        [sts(from), ...atEnds(stretch)].join(' + ') + ' added',
         stitchesOf(from + stretch.atStart + stretch.atEnd),
       );
       break;
@@ -157,7 +159,7 @@ export const pieces = {
       else from = own.at(-1)?.count ?? from;
     });
     const text = JSON.stringify(plan);
-    return work.say(`in all ${work.write(rowsOf(rows.length))}, to`, amount(text, 'piece'), {
+    return work.say(`${work.write(rowsOf(rows.length))} in all, at the end`, amount(text, 'piece'), {
       answer: work.write(stitchesOf(from)),
     });
   },

@@ -1,5 +1,6 @@
 import { taper, whole, type Order } from '../../../craft';
-import { inGroups, timed } from '../../../notebook/steps';
+import { inGroups } from '../../../notebook/steps';
+import { shapedEvery } from '../../../notebook/shaped-every';
 import { plainOf, rowsOf, stitchesOf, textOf, type Amount } from '../amount';
 import type { Work } from '../work';
 import { withRemainder } from './division';
@@ -33,16 +34,16 @@ export function tapered(work: Work, plan: Tapered, startsOn: 'RS' | 'WS' = 'RS')
   const all = plan.over - plan.before - plan.after;
   let room = rowsOf(plan.over);
   if (plan.before + plan.after > 0) {
-    const plain = [plan.before, plan.after].filter((count) => count > 0);
+    const plain = [plan.before, plan.after]
+      .filter((count) => count > 0)
+      .map((count) => work.write(rowsOf(count)));
     room = work.say(`${work.write(room)} − ${plain.join(' − ')} plain`, rowsOf(all));
   }
   const units = Math.floor(all / plan.every);
   if (plan.every === 2) work.say(`${work.write(room)} ÷ 2, right-side rows only`, plainOf(units));
   const pairs = plan.every === 2 ? `${units} pairs of rows` : work.write(room);
   withRemainder(work, pairs, work.write(shapings), units, shapingRows.length);
-  const text = inGroups(
-    intervals.map((each) => timed(each.every === 1 ? 'every row' : `every ${each.every} rows`, each.times)),
-  );
+  const text = inGroups(intervals.map(shapedEvery));
   return work.say('so shape', textOf(text));
 }
 
