@@ -101,7 +101,7 @@ describe('the plots', () => {
         const button = page.locator('[data-drawing]').getByRole('button', { name: view });
         if (view === 'Taper' && (await button.count()) === 0) continue;
         await button.click();
-        if (view === 'Taper') await page.getByLabel('All sizes').check();
+        if (view === 'Taper') await page.getByRole('checkbox', { name: 'All sizes' }).check();
         const lines = worked(await plot());
         expect(lines.map((line) => line.id).sort(), `${id}, ${view}`).toEqual([...bySize.keys()].sort());
         for (const { id: size, points } of lines) {
@@ -176,6 +176,22 @@ describe('the plots', () => {
     expect(await saying.textContent()).toContain('Plain');
     await page.keyboard.press('ArrowDown');
     expect(await saying.textContent()).toContain('2X, Armhole to wrist. Round 1:');
+  });
+
+  it('stay at a row that is being read through an undo, and say what has come of it', async () => {
+    await type(page, 'sleeve-fabric', 'sts.0.count', '18');
+    await settled(page);
+    await page.locator('[data-place][data-cell="sleeve"]').first().focus();
+    const sheet = page.locator('[data-drawing] [role=application]');
+    await sheet.focus();
+    await page.keyboard.press('Home');
+    const saying = page.locator('[data-drawing] .saying');
+    const before = await saying.textContent();
+    expect(before).toContain('Round 1: ');
+    expect(before).not.toContain('Round 1: 86 sts');
+    await page.keyboard.press('Control+z');
+    await saying.filter({ hasText: 'Round 1: 86 sts' }).waitFor();
+    expect((await plotted(page)).pointed).toEqual({ id: 'xl', row: 1 });
   });
 
   it('point at the row under the pointer, of the line that is nearest, and at none beside the paper', async () => {

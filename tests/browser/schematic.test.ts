@@ -46,7 +46,7 @@ beforeEach(async () => {
 
 async function toPictures(): Promise<void> {
   await page.getByRole('button', { name: 'Pictures', exact: true }).click();
-  await page.locator('.choices').waitFor();
+  await page.locator('[data-picture="schematic"] svg').first().waitFor();
 }
 
 async function choose(size: string): Promise<void> {
@@ -209,7 +209,7 @@ describe('the silhouettes', () => {
   it('have their rows in numbers, every one as it is worked', async () => {
     await toPictures();
     await choose('m');
-    await page.getByText('The same in numbers').click();
+    await page.locator('[data-picture="silhouettes"]').getByText('The same in numbers').click();
     const tables = page.locator('[data-picture="silhouettes"] table');
     await tables.nth(pieces.length - 1).waitFor();
     for (const [at, piece] of pieces.entries()) {
