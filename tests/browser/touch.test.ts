@@ -143,17 +143,22 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
   expect(box.x + box.width).toBeLessThanOrEqual(360);
 
   await add('Check', 'Long enough');
-  await point('Long enough', 'Sleeve, length');
+  await place('Long enough, size').tap();
+  await page.locator('main [role=combobox]:focus').waitFor();
+  await place('Sleeve, length').tap();
+  await write('>=CM(30)');
+  await tap('Take it');
+  await page.getByText('The check holds.').waitFor();
   await tap('Pattern');
   await page.getByText('Proven by recount').waitFor();
-  expect(await page.locator('main').innerText()).toContain('(54 sts)');
+  expect(await page.locator('main').innerText()).toContain('[54 sts]');
   expect(await hindrances()).toEqual([]);
 });
 
 it('a result is looked at with a tap and opened with another; what was typed wrong says so within the phone', async () => {
   await tap('Leaf');
   await place('Top stitches, size').tap();
-  expect(await page.locator('main input').count()).toBe(0);
+  expect(await page.locator('main .editor input').count()).toBe(0);
   await place('Arm, every size').tap();
   await write('a lot');
   await page.keyboard.press('Enter');
@@ -164,7 +169,7 @@ it('a result is looked at with a tap and opened with another; what was typed wro
   expect(box.x + box.width).toBeLessThanOrEqual(360);
   await page.keyboard.press('Escape');
   await place('Top stitches: change').tap();
-  expect(await page.locator('main input').count()).toBe(0);
+  expect(await page.locator('main .editor input').count()).toBe(0);
   await place('Top stitches: change').tap();
   await page.locator('main input:focus').waitFor();
   await page.keyboard.press('Escape');
