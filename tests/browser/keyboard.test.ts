@@ -159,6 +159,8 @@ it('all of it can be undone, step by step, and redone to the same notebook', asy
   await settled(page);
   expect(steps).toBeGreaterThan(18);
   expect(steps).toBeLessThanOrEqual(60);
+  // A starter is a notebook of its own: its history begins with it, empty.
+  expect(await page.getByRole('heading', { level: 1 }).innerText()).toBe('Untitled');
   expect(await page.locator('[data-cell-rows]').count()).toBe(0);
   for (let step = 0; step < steps; step++) await page.keyboard.press('ControlOrMeta+y');
   await settled(page);

@@ -2,6 +2,7 @@ import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
 import { allCells, cellById, freshCell, kinds, type Notebook } from '../../src/notebook';
+import { goTo } from '../../src/page/going';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { jacket } from '../../src/starters';
 import { deskWith } from './desk';
@@ -155,4 +156,33 @@ it('every kind of cell has its lines', async () => {
   expect([...shown.keys()].toSorted()).toEqual(Object.keys(kinds).toSorted());
   for (const [kind, text] of shown) expect(text, kind).not.toBe('');
   expect(screen.getByText('Try it <b>on</b>.')).toBeDefined();
+});
+
+describe('a large notebook', () => {
+  /** So many cells, each of one size. */
+  const large = (cells: number): Notebook => {
+    const { sizes, settings } = jacket();
+    const all = Array.from({ length: cells }, (_, at) => ({
+      ...freshCell(jacket(), 'note', `Note ${at}`, `note-${at}`),
+      name: `note_${at}`,
+    }));
+    return { title: 'Large', sizes, settings, sections: [{ id: 'all', label: 'All', cells: all }] };
+  };
+  const drawn = (): number => document.querySelectorAll('[data-cell-rows]').length;
+
+  it('is drawn as far as a person reads at once, and to its end right after', async () => {
+    const { desk } = deskWith(large(300));
+    render(Leaf, { desk, folded: false });
+    expect(drawn()).toBeGreaterThan(40);
+    expect(drawn()).toBeLessThan(150);
+    await vi.waitFor(() => expect(drawn()).toBe(300), 10_000);
+  });
+
+  it('is drawn to its end at once where a person goes to a cell further down', async () => {
+    const { desk } = deskWith(large(300));
+    render(Leaf, { desk, folded: false });
+    goTo(desk, { cell: 'note-299', key: '' });
+    expect(drawn()).toBe(300);
+    await vi.waitFor(() => expect(document.activeElement).toHaveProperty('dataset.cell', 'note-299'));
+  });
 });
