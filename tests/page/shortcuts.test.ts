@@ -9,7 +9,7 @@ it('the sheet of keys lists them by topic, and closes', async () => {
   const { component } = render(Shortcuts);
   expect(screen.queryByRole('dialog')).toBeNull();
   flushSync(() => (component as unknown as { open(): void }).open());
-  expect(screen.getByRole('dialog', { name: 'Keys' })).toBeDefined();
+  expect(screen.getByRole('dialog', { name: 'Keys and touch' })).toBeDefined();
   const several = within(screen.getByRole('region', { name: 'Several values' }));
   expect(several.getAllByRole('term').length).toBe(several.getAllByRole('definition').length);
   expect(several.getByText('Ctrl D')).toBeDefined();
