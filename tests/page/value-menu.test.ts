@@ -111,7 +111,7 @@ describe('choosing', () => {
     const { desk, user, start } = await open('cuff', 'm');
     await start();
     await user.keyboard('{End}{Enter}');
-    expect(desk.editing).toMatchObject({ cell: 'cuff', key: 'value', size: 'm', begin: '= ' });
+    expect(desk.editing).toMatchObject({ cell: 'cuff', key: 'value', what: 'formula', begin: '= ' });
   });
 
   it('nothing, with Escape, changes nothing', async () => {
