@@ -1,24 +1,38 @@
-import { SheetClient } from '../sheet';
+import type { Notebook } from '../notebook';
+import type { SheetClient } from '../sheet';
 import type { Desk, Follower } from './desk.svelte';
 
-/** A sheet that works in a thread of its own, so that the page answers keys whatever is being worked. */
+/**
+ * A sheet that works in a thread of its own, so that the page answers keys whatever is being worked. Its near end is
+ * fetched beside the page, which can be read without it.
+ */
 export function followInWorker(desk: Desk): Follower {
-  const client = new SheetClient(
-    () => new Worker(new URL('../sheet/worker.ts', import.meta.url), { type: 'module' }),
-    {
-      answer: (answer) => desk.take(answer),
-      held: (_cells, sentence) => (desk.complaint = sentence),
-      failed: (sentence) => (desk.complaint = sentence),
-    },
-  );
-  // Fetched when it is wanted: the page opens without it.
+  let client: SheetClient | undefined;
+  let shown: Notebook | undefined;
+  const started = import('../sheet/client').then((sheet) => {
+    client = new sheet.SheetClient(
+      () => new Worker(new URL('../sheet/worker.ts', import.meta.url), { type: 'module' }),
+      {
+        answer: (answer) => desk.take(answer),
+        held: (_cells, sentence) => (desk.complaint = sentence),
+        failed: (sentence) => (desk.complaint = sentence),
+      },
+    );
+    if (shown) client.show(shown);
+    return client;
+  });
   return {
-    show: (notebook) => client.show(notebook),
-    check: (formula, place) => client.check(formula, place),
-    trials: async (...asked) => (await import('../sheet/trials-beside')).trialsBeside(client)(...asked),
-    followWhatIfs: async (told) => (await import('../sheet/what-ifs-beside')).followWhatIfs(client, told),
+    show(notebook) {
+      shown = notebook;
+      client?.show(notebook);
+    },
+    check: async (formula, place) => (await started).check(formula, place),
+    trials: async (...asked) =>
+      (await import('../sheet/trials-beside')).trialsBeside(await started)(...asked),
+    followWhatIfs: async (told) =>
+      (await import('../sheet/what-ifs-beside')).followWhatIfs(await started, told),
     get settled() {
-      return client.settled;
+      return client?.settled ?? false;
     },
   };
 }

@@ -13,7 +13,7 @@ interface Chunk {
 const opensWith = /starters\/jacket/;
 /** What loads by itself once the cells can be read: the thread with the engine, and the drawing with its plots. */
 const thread = /(^|\/)worker-/;
-const drawing = /(^|\/)(plot|printed|Beside)-/;
+const drawing = /(^|\/)(plot|printed|Beside|client)-/;
 
 interface Weight {
   readonly file: string;
