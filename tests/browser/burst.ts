@@ -36,7 +36,10 @@ export async function killedInABurst(
 
   const next = await startOn(at.profile);
   await opened(next.page, at.address);
-  const held = Number((await next.page.locator(place).first().innerText()).replace(/\s/g, ''));
+  const shown = next.page.locator(place).first();
+  await shown.filter({ hasText: /\d/ }).waitFor();
+  // What lies out of sight is not laid out, and has no inner text.
+  const held = Number(((await shown.textContent()) ?? '').trim());
   const due = made.findLast((one) => one.at < killedAt - 1000)?.number ?? NaN;
   return { burst: { due, made: from + edits - 1, held }, running: next };
 }

@@ -37,13 +37,21 @@ async function kept(page: Page): Promise<void> {
   await page.locator('[data-standing="kept"]').waitFor();
 }
 
-const hand = (page: Page): Promise<string> =>
-  page.locator('[data-place][data-cell="hand"][data-key="value"]:not([data-size])').first().innerText();
+/** What is shown of the hand, once the page has worked what it was told. */
+async function hand(page: Page): Promise<string> {
+  await settled(page);
+  const place = page.locator('[data-place][data-cell="hand"][data-key="value"]:not([data-size])').first();
+  const text = async (): Promise<string> => ((await place.textContent()) ?? '').trim();
+  await expect.poll(text).toMatch(/\d/);
+  return text();
+}
 const title = (page: Page): Promise<string> => page.getByRole('heading', { level: 1 }).innerText();
 const notice = (page: Page, words: string) => page.locator('.notice').filter({ hasText: words });
 
 /** The list of notebooks, as it is read. */
 async function listed(page: Page): Promise<string[]> {
+  const folded = page.getByRole('button', { name: 'More tools' });
+  if (await folded.isVisible()) await folded.click();
   await page.getByRole('button', { name: 'Notebooks', exact: true }).click();
   const dialog = page.getByRole('dialog');
   await dialog.waitFor();

@@ -55,6 +55,6 @@ it.each(Array.from({ length: batches }, (_one, at) => at + 1))(
     await page.getByRole('dialog').locator('ul').first().locator('button.open').last().click();
     await settled(page);
     const hand = page.locator('[data-place][data-cell="hand"][data-key="value"]:not([data-size])').first();
-    await expect.poll(() => hand.innerText()).toBe('21.5');
+    await expect.poll(async () => (await hand.textContent())?.trim()).toBe('21.5');
   },
 );
