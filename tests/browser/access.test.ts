@@ -97,7 +97,7 @@ const states: [string, (page: Page) => Promise<unknown>][] = [
       await page.getByLabel('Link').waitFor();
     },
   ],
-  ['with the keys shown', (page) => page.getByRole('button', { name: 'Keys', exact: true }).click()],
+  ['with the keys shown', (page) => page.getByRole('button', { name: 'Keys and touch' }).click()],
   ['with an empty notebook', (page) => begin(page, 'Blank')],
   [
     'with schematic and silhouettes shown',
