@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
@@ -100,6 +101,8 @@ export default defineConfig({
   preview: { headers, port: 4173 },
   test: {
     root: '.',
+    // Left alone, Vitest keeps a core free: half of a machine of two.
+    maxWorkers: availableParallelism(),
     setupFiles: ['./tests/same-cases.ts'],
     reporters: ['default', './tests/closing-line.ts'],
     projects: [
@@ -130,7 +133,6 @@ export default defineConfig({
           globalSetup: ['tests/browser/served-page.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          fileParallelism: false,
         },
       },
     ],

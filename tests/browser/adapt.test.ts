@@ -1,30 +1,19 @@
-import axe from 'axe-core';
 import { readFile as readDisk } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { Page } from 'playwright';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { workPiece } from '../../src/craft';
 import { allCells, readFile, type Notebook } from '../../src/notebook';
 import { patternOf, prove } from '../../src/words';
 import { heronPullover } from '../../src/starters/adapted';
 import { sourceOf } from '../words/source-of';
-import { startBrowser } from './browser';
 import { settled } from './desk';
+import { faults } from './faults';
+import { visiting } from './visiting';
 
-let browser: Browser;
+const visit = visiting();
 let page: Page;
-const complaints: string[] = [];
-
 beforeAll(async () => {
-  browser = await startBrowser();
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
-  page = await context.newPage();
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-  await page.goto(inject('address'));
-  await settled(page);
-});
-afterAll(async () => {
-  await browser?.close();
+  page = await visit();
 });
 
 /** Types over one of the maker's own numbers, as a person does. */
@@ -58,16 +47,6 @@ async function savedNotebook(): Promise<Notebook> {
   return read.notebook;
 }
 
-async function faults(): Promise<string[]> {
-  await page.evaluate(axe.source);
-  const found = await page.evaluate(() =>
-    (window as unknown as { axe: typeof axe }).axe.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    }),
-  );
-  return found.violations.map((one) => `${one.id}: ${one.help} (${one.nodes[0]?.target.join(' ')})`);
-}
-
 describe('a printed pattern in nine sizes, put in by pasting', () => {
   it('is doubted where it is misprinted, at its line, and the text shows the place', async () => {
     await page.getByRole('button', { name: 'Adapt', exact: true }).click();
@@ -79,7 +58,7 @@ describe('a printed pattern in nine sizes, put in by pasting', () => {
       .getByText('In size M the line comes to 52, and the pattern says 50', { exact: false })
       .waitFor();
     expect(await page.getByRole('status').first().textContent()).toContain('1 doubt');
-    expect(await faults()).toEqual([]);
+    expect(await faults(page)).toEqual([]);
     await page.getByRole('button', { name: /Show it in the text.*line 43/u }).click();
     const selected = await area.evaluate((field: HTMLTextAreaElement) =>
       field.value.slice(field.selectionStart, field.selectionEnd),
@@ -121,7 +100,7 @@ describe('a printed pattern in nine sizes, put in by pasting', () => {
       'nearest: XL',
     );
     expect(await page.getByLabel('At the bust').locator('option:checked').textContent()).toBe('nearest: L');
-    expect(await faults()).toEqual([]);
+    expect(await faults(page)).toEqual([]);
   });
 
   it('is written out as a pattern for one maker that recounts, with front, back and sleeve meeting', async () => {
@@ -154,9 +133,5 @@ describe('a printed pattern in nine sizes, put in by pasting', () => {
     const left = 110 - back!.at(-1)!;
     // Two sides of the armhole, and the stitches left at the underarms of back and front.
     expect(sleeve![0]).toBe(2 * 46 + left);
-  });
-
-  it('without a complaint from the browser', () => {
-    expect(complaints).toEqual([]);
   });
 });

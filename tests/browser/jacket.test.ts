@@ -1,7 +1,7 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
-import { startBrowser } from './browser';
+import type { Page } from 'playwright';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { numbers, plotted, settled, shown, type } from './desk';
+import { visiting } from './visiting';
 
 /**
  * The jacket worked out once more by the arithmetic the trade publishes, from the chart's inches and the swatches
@@ -65,32 +65,8 @@ function jacketOf(body: { sts: number; rows: number }, sleeve: { sts: number; ro
 const body = { sts: 1.4, rows: 1.2 };
 const sleeve = { sts: 1.6, rows: 1.4 };
 
-let browser: Browser;
+const visit = visiting();
 let page: Page;
-const complaints: string[] = [];
-
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-
-beforeEach(async () => {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
-  page = await context.newPage();
-  complaints.length = 0;
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(inject('address'));
-  await settled(page);
-  return async () => {
-    expect(complaints).toEqual([]);
-    await context.close();
-  };
-});
 
 async function expectJacket(worked: ReturnType<typeof jacketOf>): Promise<void> {
   expect(await numbers(page, 'back-sts', 'count')).toEqual(worked.map((size) => size.back));
@@ -116,6 +92,10 @@ async function expectPlotted(worked: ReturnType<typeof jacketOf>): Promise<void>
 }
 
 describe('the jacket', () => {
+  beforeEach(async () => {
+    page = await visit();
+  });
+
   it('shows in every size the counts that the published arithmetic gives, and draws them', async () => {
     const worked = jacketOf(body, sleeve);
     await expectJacket(worked);
@@ -162,6 +142,11 @@ describe('the jacket', () => {
 });
 
 describe('what cannot be', () => {
+  // All in one page: each leaves the jacket as it was.
+  beforeAll(async () => {
+    page = await visit();
+  });
+
   it.each([
     ['a text where a number belongs', 'wide', 'Type a'],
     ['no stitches at all', '0', 'more than 0'],
@@ -185,6 +170,10 @@ describe('what cannot be', () => {
     await type(page, 'body-length', 'value', `=${formula}`);
     await page.getByRole('alert').filter({ hasText: sentence }).waitFor();
     await page.keyboard.press('Escape');
+    // The first Escape may have put away the names that were offered.
+    if (await page.locator('main input:focus').count()) await page.keyboard.press('Escape');
+    expect(await page.locator('[data-formula][data-cell="body-length"]').innerText()).toContain('CM(14)');
+    await settled(page);
     await expectJacket(jacketOf(body, sleeve));
   });
 

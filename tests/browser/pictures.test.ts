@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
+import type { Page } from 'playwright';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { workPiece, type Row } from '../../src/craft';
 import { allCells } from '../../src/notebook';
 import type { Plotted } from '../../src/pictures';
@@ -8,34 +8,13 @@ import { readPiece } from '../../src/sheet/piece-text';
 import { jacket } from '../../src/starters/jacket';
 import { longFile } from '../long-notebook';
 import { Worked } from '../sheet/worked';
-import { startBrowser } from './browser';
 import { plotted, settled, type } from './desk';
+import { visiting } from './visiting';
 
-let browser: Browser;
+const visit = visiting();
 let page: Page;
-const complaints: string[] = [];
-
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-
 beforeEach(async () => {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
-  page = await context.newPage();
-  complaints.length = 0;
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(inject('address'));
-  await settled(page);
-  return async () => {
-    expect(complaints).toEqual([]);
-    await context.close();
-  };
+  page = await visit();
 });
 
 /** The rows of every piece of the jacket in every size, worked here from the texts of a sheet of our own. */

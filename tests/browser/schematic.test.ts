@@ -1,11 +1,11 @@
 import { readFile } from 'node:fs/promises';
-import type { Browser, Download, Page } from 'playwright';
-import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
+import type { Download, Page } from 'playwright';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { lengthOf, workPiece, type Row } from '../../src/craft';
 import { jacket } from '../../src/starters/jacket';
 import { specOf } from '../pictures/schematic/spec-of';
-import { startBrowser } from './browser';
 import { begin, settled, type } from './desk';
+import { visiting } from './visiting';
 
 /** The rows of every piece of the jacket in every size, worked in Node from the starter. */
 type Rows = ReadonlyMap<string, readonly Row[]>;
@@ -13,35 +13,17 @@ const rowsOf = new Map<string, Row[]>();
 const sizes = ['xs', 's', 'm', 'l', 'xl', '2x', '3x', '4x', '5x'];
 const pieces = ['back', 'front', 'sleeve', 'band-worked', 'hem-border-worked'];
 
-let browser: Browser;
+const visit = visiting();
 let page: Page;
-const complaints: string[] = [];
 
 beforeAll(async () => {
   const { pieces: planned } = await specOf(jacket());
   for (const piece of planned) {
     for (const { id, plan } of piece.sizes) rowsOf.set(`${piece.id} ${id}`, workPiece(plan!));
   }
-  browser = await startBrowser();
 });
-afterAll(async () => {
-  await browser?.close();
-});
-
 beforeEach(async () => {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, acceptDownloads: true });
-  page = await context.newPage();
-  complaints.length = 0;
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(inject('address'));
-  await settled(page);
-  return async () => {
-    expect(complaints).toEqual([]);
-    await context.close();
-  };
+  page = await visit();
 });
 
 async function toPictures(): Promise<void> {

@@ -1,24 +1,16 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, inject, it } from 'vitest';
+import type { Page } from 'playwright';
+import { beforeEach, describe, expect, it } from 'vitest';
 import type { RangeSpec } from '../../src/pictures';
-import { faults } from './faults';
-import { startBrowser } from './browser';
 import { numbers, settled, type } from './desk';
+import { faults } from './faults';
+import { inEveryLook } from './looks';
+import { visiting } from './visiting';
 
-let browser: Browser;
+const visit = visiting();
 let page: Page;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
 beforeEach(async () => {
-  page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage();
-  await page.goto(inject('address'));
-  await settled(page);
+  page = await visit();
 });
-afterEach(() => page.context().close());
 
 const view = (name: string) =>
   page.getByRole('navigation', { name: 'What is shown' }).getByRole('button', { name, exact: true }).click();
@@ -182,29 +174,24 @@ describe('a range', () => {
   });
 });
 
-describe.each([
-  [1280, 'light'],
-  [1280, 'dark'],
-  [320, 'light'],
-] as const)('at %i px, %s', (width, colorScheme) => {
-  it('axe finds nothing in either view, and nothing but tables scrolls sideways', async () => {
-    await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme });
-    await view('What-ifs');
-    expect(await faults(page)).toEqual([]);
-    await page.getByLabel('The cell whose values might be others').selectOption({ label: 'Sleeve fabric' });
-    await page.getByRole('button', { name: 'What if …' }).click();
-    await page.getByRole('dialog').waitFor();
-    expect(await faults(page)).toEqual([]);
-    await page.getByRole('dialog').getByLabel('Stitches counted').fill('17');
-    await page.keyboard.press('Enter');
-    await page.waitForFunction(() => document.querySelectorAll('.difference').length > 20);
-    expect(await faults(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-    await view('Range');
-    await page.getByText('Whole repeats: Back stitches').waitFor();
-    await page.getByText('The same in numbers').first().click();
-    expect(await faults(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-  });
+it('axe finds nothing in either view, and nothing but tables scrolls sideways, whatever they are seen in', async () => {
+  const looked = (): Promise<void> =>
+    inEveryLook(page, async (width) => {
+      expect(await faults(page)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    });
+  await view('What-ifs');
+  await looked();
+  await page.getByLabel('The cell whose values might be others').selectOption({ label: 'Sleeve fabric' });
+  await page.getByRole('button', { name: 'What if …' }).click();
+  await page.getByRole('dialog').waitFor();
+  await looked();
+  await page.getByRole('dialog').getByLabel('Stitches counted').fill('17');
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(() => document.querySelectorAll('.difference').length > 20);
+  await looked();
+  await view('Range');
+  await page.getByText('Whole repeats: Back stitches').waitFor();
+  await page.getByText('The same in numbers').first().click();
+  await looked();
 });

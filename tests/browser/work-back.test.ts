@@ -1,32 +1,9 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { startBrowser } from './browser';
+import type { Page } from 'playwright';
+import { describe, expect, it } from 'vitest';
 import { numbers, settled } from './desk';
+import { visiting } from './visiting';
 
-let browser: Browser;
-const complaints: string[] = [];
-
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-
-async function opened(): Promise<Page> {
-  const context = await browser.newContext({
-    viewport: { width: 1280, height: 900 },
-  });
-  const page = await context.newPage();
-  complaints.length = 0;
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(inject('address'));
-  await settled(page);
-  return page;
-}
+const visit = visiting();
 
 async function show(page: Page, view: string): Promise<void> {
   await page.getByRole('button', { name: view, exact: true }).click();
@@ -47,7 +24,7 @@ function back(bust: number, ease: number): number {
 
 describe('the jacket worked back', () => {
   it('finds the ease that gives 91 stitches in most sizes, and takes it', async () => {
-    const page = await opened();
+    const page = await visit();
     await show(page, 'Work back');
     await page.getByLabel('The result').selectOption({ label: 'Back stitches' });
     await page.getByLabel('by changing').selectOption({ label: 'Finished bust: ease' });
@@ -81,12 +58,10 @@ describe('the jacket worked back', () => {
     await page.getByRole('button', { name: 'Undo' }).click();
     await settled(page);
     expect(await numbers(page, 'back-sts', 'count')).toEqual(inches.map((bust) => back(bust, 20)));
-    expect(complaints).toEqual([]);
-    await page.context().close();
   });
 
   it('by keyboard alone: to the view from an opened cell, a wish, and a value taken', async () => {
-    const page = await opened();
+    const page = await visit();
     await page.locator('[data-cell-rows="back-sts"] .more').first().click();
     await page.getByRole('button', { name: 'work back', exact: true }).focus();
     await page.keyboard.press('Enter');
@@ -109,14 +84,12 @@ describe('the jacket worked back', () => {
     await page.keyboard.press('Enter');
     await settled(page);
     expect(await page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(true);
-    expect(complaints).toEqual([]);
-    await page.context().close();
   });
 });
 
 describe('the give or take of the jacket', () => {
   it('of the bust as worked, what adds to it and what would halve it', async () => {
-    const page = await opened();
+    const page = await visit();
     await show(page, 'Give or take');
     await worked(page);
     await page.getByRole('button', { name: 'Bust as worked' }).click();
@@ -133,17 +106,13 @@ describe('the give or take of the jacket', () => {
     expect(told).toContain(`${value.toFixed(1)} ± ${(1.959964 * u).toFixed(1)} cm (about 19 times in 20)`);
     expect(told).toMatch(/Body fabric, stitch gauge/);
     expect(told).toMatch(/To halve it, count \d+ more stitches/);
-    expect(complaints).toEqual([]);
-    await page.context().close();
   });
 
   it('stands under a cell of the leaf as well, in the size in focus', async () => {
-    const page = await opened();
+    const page = await visit();
     await page.locator('[data-cell-rows="bust-as-worked"] .more').first().click();
     await page.getByRole('button', { name: 'give or take', exact: true }).click();
     const panel = page.getByRole('region', { name: 'Give or take of Bust as worked' });
     await panel.getByText('about 19 times in 20').waitFor();
-    expect(complaints).toEqual([]);
-    await page.context().close();
   });
 });
