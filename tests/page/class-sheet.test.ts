@@ -39,6 +39,25 @@ describe('the class sheet', () => {
     expect(covered()).toHaveLength(answers().length);
   });
 
+  it('names a result whose answer is still covered further up, and tells its number once that is uncovered', async () => {
+    const { user } = await open(lessons());
+    const width = () =>
+      within(screen.getByRole('heading', { name: 'Width the scarf will have' }).closest('li')!);
+    const step = () => width().getAllByRole('listitem').at(-1)!.textContent;
+    expect(step()).toBe('Stitches of the scarf ÷ (Practice swatch, stitch gauge) = ');
+    for (const answer of screen.getAllByRole('button', { name: /^Stitches of the scarf, step/ })) {
+      await user.click(answer);
+    }
+    expect(step()).toBe('59 sts ÷ (Practice swatch, stitch gauge) = ');
+    await user.click(screen.getByRole('button', { name: /^Practice swatch, stitch gauge, step 1/ }));
+    expect(step()).toBe('59 sts ÷ (18 sts / 10 cm) = ');
+  });
+
+  it('says above its results, once, what a section of lessons has to say', async () => {
+    await open(lessons());
+    expect(screen.getAllByText(/An inch is 2\.54 cm exactly/)).toHaveLength(1);
+  });
+
   it('follows the swatch that the class puts its own counts in', async () => {
     const { desk, settled, user } = await open(lessons());
     await user.click(screen.getByRole('button', { name: 'Uncover all' }));

@@ -16,6 +16,7 @@ import {
 } from './shown';
 import type { Operator, Syntax } from './syntax';
 import type { Work } from './work';
+import type { Result } from './working';
 
 /** A part of a formula, worked: what it comes to, and itself with its numbers put in. */
 interface Worked {
@@ -23,17 +24,20 @@ interface Worked {
   readonly shown: Shown;
   /** It is read as one number: its own step, if it has one, is written down already. */
   readonly said: boolean;
+  /** The result that it is the number of. */
+  readonly of?: Result;
 }
 
-export type AmountOf = (name: string) => Amount;
+/** What a name stands for in the size that is worked. */
+export type Lookup = (name: string) => { readonly amount: Amount; readonly of: Result };
 
 /**
  * Works a formula and writes its steps down; what it comes to stands in the last of them.
  *
  * @throws CraftError where it cannot be worked
  */
-export function workFormula(tree: Syntax, work: Work, amountOf: AmountOf): Amount {
-  const worked = workPart(tree, work, amountOf);
+export function workFormula(tree: Syntax, work: Work, lookup: Lookup): Amount {
+  const worked = workPart(tree, work, lookup);
   if (!worked.said) say(work, worked);
   else if (work.steps.length === 0) work.say(tree.is === 'name' ? tree.name : 'as given', worked.amount);
   return worked.amount;
@@ -43,7 +47,7 @@ function say(work: Work, { amount, shown }: Worked): void {
   work.say(partsOf(shown), amount);
 }
 
-function workPart(tree: Syntax, work: Work, amountOf: AmountOf): Worked {
+function workPart(tree: Syntax, work: Work, lookup: Lookup): Worked {
   const one = (found: Amount): Worked => ({
     amount: found,
     shown: shownAmount(found, work.settings),
@@ -54,47 +58,49 @@ function workPart(tree: Syntax, work: Work, amountOf: AmountOf): Worked {
       return one(plainOf(tree.value));
     case 'text':
       return one(textOf(tree.text));
-    case 'name':
-      return one(amountOf(tree.name));
+    case 'name': {
+      const { amount, of } = lookup(tree.name);
+      return { amount, shown: shownAmount(amount, work.settings, of), said: true, of };
+    }
     case 'percent': {
-      const of = workPart(tree.of, work, amountOf);
+      const of = workPart(tree.of, work, lookup);
       return one(percentOf(numberIn(of.amount) / 100));
     }
     case 'minus': {
-      const of = workPart(tree.of, work, amountOf);
+      const of = workPart(tree.of, work, lookup);
       const found = { ...of.amount, value: -numberIn(of.amount) };
       return of.said ? one(found) : { amount: found, shown: negative(of.shown), said: false };
     }
     case 'two':
       return workTwo(
         tree.operator,
-        workPart(tree.left, work, amountOf),
-        workPart(tree.right, work, amountOf),
+        workPart(tree.left, work, lookup),
+        workPart(tree.right, work, lookup),
         work.settings,
       );
     case 'call':
-      return one(workCall(tree, work, amountOf));
+      return one(workCall(tree, work, lookup));
   }
 }
 
-function workCall(tree: Syntax & { is: 'call' }, work: Work, amountOf: AmountOf): Amount {
+function workCall(tree: Syntax & { is: 'call' }, work: Work, lookup: Lookup): Amount {
   /** What is given to a function stands in its steps as one number, so what is worked for it is said before. */
   const given = (part: Syntax): Amount => {
-    const worked = workPart(part, work, amountOf);
+    const worked = workPart(part, work, lookup);
     if (!worked.said) say(work, worked);
     return worked.amount;
   };
   if (tree.name === 'IF') {
     const [condition, then, otherwise] = tree.given;
     const holds = given(condition!).value === true;
-    const branch = workPart(holds ? then! : otherwise!, work, amountOf);
+    const branch = workPart(holds ? then! : otherwise!, work, lookup);
     work.say([{ text: holds ? 'so ' : 'so, otherwise, ' }, ...partsOf(branch.shown)], branch.amount);
     return branch.amount;
   }
   const shows = shownFunctions[tree.name];
   if (!shows) throw new CraftError('unknown', `The working of ${tree.name} cannot be shown.`);
   if (!unitNames.has(tree.name)) return shows(work, ...tree.given.map(given));
-  const worked = tree.given.map((part) => workPart(part, work, amountOf));
+  const worked = tree.given.map((part) => workPart(part, work, lookup));
   const found = shows(work, ...worked.map((part) => part.amount));
   // ROWS(2 * a): what stands in the brackets is a step, and it comes to rows.
   for (const part of worked) if (!part.said) work.say(partsOf(part.shown), found);
@@ -122,10 +128,19 @@ function less(a: Amount, b: Amount): boolean {
 const counted = ({ unit }: Amount): boolean =>
   isDimension(unit) && (sameUnit(unit, stitches) || sameUnit(unit, rows));
 
+const bare = ({ amount, said }: Worked): boolean =>
+  said && isDimension(amount.unit) && sameUnit(amount.unit, plain) && !amount.written;
+
 /** A bare number that is added to a count, or taken from it, counts the same: "24 rows − 1 row". */
-function besideCount({ amount: own, shown, said }: Worked, other: Amount, settings: Settings): Shown {
-  const bare = said && isDimension(own.unit) && sameUnit(own.unit, plain) && !own.written;
-  return bare && counted(other) ? shownAmount({ ...own, unit: other.unit }, settings) : shown;
+function besideCount(one: Worked, other: Amount, settings: Settings): Shown {
+  if (!bare(one) || !counted(other)) return one.shown;
+  return shownAmount({ ...one.amount, unit: other.unit }, settings, one.of);
+}
+
+/** A bare number that is held against a share is told as one: "3.7% ≤ 8%". */
+function besideShare(one: Worked, other: Amount, settings: Settings): Shown {
+  if (!bare(one) || other.written !== 'percent') return one.shown;
+  return shownAmount({ ...one.amount, written: 'percent' }, settings, one.of);
 }
 
 function workTwo(operator: Operator, left: Worked, right: Worked, settings: Settings): Worked {
@@ -134,7 +149,7 @@ function workTwo(operator: Operator, left: Worked, right: Worked, settings: Sett
   if (comparison) {
     return {
       amount: truthOf(comparison.holds(a, b)),
-      shown: compared(left.shown, comparison.shown, right.shown),
+      shown: compared(besideShare(left, b, settings), comparison.shown, besideShare(right, a, settings)),
       said: false,
     };
   }

@@ -8,7 +8,7 @@ import {
   type Settings,
 } from '../../notebook';
 import { dimensionOf, type Amount } from './amount';
-import type { Part } from './working';
+import type { Part, Result } from './working';
 import { writtenApart } from './write-amount';
 
 /** How closely what is shown holds together: where it is put into something closer, it takes brackets. */
@@ -25,6 +25,7 @@ export interface Shown {
 interface MarkedPart {
   readonly text: string;
   cancels?: boolean;
+  readonly of?: Result;
 }
 
 interface Standing {
@@ -33,13 +34,15 @@ interface Standing {
   readonly parts: readonly MarkedPart[];
 }
 
-export function shownAmount(given: Amount, settings: Settings): Shown {
+/** An amount with its unit; `result` says whose number it is. */
+export function shownAmount(given: Amount, settings: Settings, result?: Result): Shown {
   const { number, units } = writtenApart(given, settings);
-  const parts: MarkedPart[] = [{ text: number }];
+  const of = result ? { of: result } : {};
+  const parts: MarkedPart[] = [{ text: number, ...of }];
   const standing: Standing[] = [];
   for (const { base, power, before, symbol } of units) {
-    const unit: MarkedPart = { text: symbol };
-    parts.push({ text: before }, unit);
+    const unit: MarkedPart = { text: symbol, ...of };
+    parts.push({ text: before, ...of }, unit);
     standing.push({ base, power, parts: [unit] });
   }
   return { parts, close: number.startsWith('−') ? closeness.sum : closeness.one, units: standing };
@@ -131,8 +134,7 @@ export function negative(of: Shown): Shown {
   return { ...inner, parts: [{ text: '−' }, ...inner.parts], close: closeness.sum };
 }
 
-export const partsOf = (shown: Shown): Part[] =>
-  shown.parts.map(({ text, cancels }) => (cancels ? { text, cancels } : { text }));
+export const partsOf = (shown: Shown): readonly Part[] => shown.parts;
 
 /** The unit of a product or a quotient. */
 export function productUnit(left: Amount, by: '×' | '÷', right: Amount): Dimension {

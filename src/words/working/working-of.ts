@@ -20,7 +20,7 @@ import { workFormula } from './expression';
 import type { Place, WorkingSource } from './source';
 import { syntaxOf } from './syntax';
 import { Work } from './work';
-import type { Step, Working, WorkingLine } from './working';
+import type { Result, Step, Working, WorkingLine } from './working';
 import { writeResult } from './write-amount';
 
 export type WorkingRead = Working | { readonly trouble: string };
@@ -119,7 +119,7 @@ function line(
     const named = names.get(sameName(name));
     const used = named && partAt(source, named);
     if (!named || !used) throw new CraftError('unknown', `There is no ${name} in this notebook.`);
-    return amountAt(source, named, used, size);
+    return { amount: amountAt(source, named, used, size), of: resultAt(source, named, used) };
   });
   const result: Amount = { ...worked, ...(part.written ? { written: part.written } : {}) };
   const steps = work.steps.map((step, at) =>
@@ -128,15 +128,17 @@ function line(
       ? { ...step, answer: writeResult(result, settings) }
       : step,
   );
-  const cell = cellById(source.notebook, place.cell)!;
-  const label = part.label === cell.label ? cell.label : `${cell.label}, ${part.label.toLowerCase()}`;
   return {
-    place: { cell: place.cell, key: place.key },
-    label,
+    of: resultAt(source, place, part),
     formula: shownFormula(formula, settings.decimal),
     steps,
     result,
   };
+}
+
+function resultAt({ notebook }: WorkingSource, { cell, key }: Place, part: FormulaPart): Result {
+  const { label } = cellById(notebook, cell)!;
+  return { cell, key, label: part.label === label ? label : `${label}, ${part.label.toLowerCase()}` };
 }
 
 function amountAt(source: WorkingSource, place: Place, part: FormulaPart, size: string): Amount {

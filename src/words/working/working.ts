@@ -5,6 +5,13 @@ import type { Amount } from './amount';
 export interface Part {
   readonly text: string;
   readonly cancels?: boolean;
+  /** The result that this run is the number of: on a class sheet it may be an answer that is still covered. */
+  readonly of?: Result;
+}
+
+/** A result, and what it is called. */
+export interface Result extends Place {
+  readonly label: string;
 }
 
 /** One step: what is worked, and what it comes to. */
@@ -21,8 +28,7 @@ export interface Step {
 
 /** How one result is worked: its formula, and the steps with the numbers put in. */
 export interface WorkingLine {
-  readonly place: Place;
-  readonly label: string;
+  readonly of: Result;
   /** As a person reads it. */
   readonly formula: string;
   readonly steps: readonly Step[];

@@ -64,6 +64,24 @@ describe('a working', () => {
     expect(sentence(await workedSource(inches), 'longer', 'value')).toMatch(/= 0\.063 in$/);
   });
 
+  test('holds a share against a per cent as a per cent', async () => {
+    const notebook = fitted();
+    const [section] = notebook.sections;
+    const share: Cell = {
+      kind: 'formula',
+      id: 'off',
+      label: 'Off',
+      name: 'off',
+      formula: 'made / width - 1',
+    };
+    const near: Cell = { kind: 'formula', id: 'near', label: 'Near', name: 'near', formula: 'off <= 8%' };
+    const source = await workedSource({
+      ...notebook,
+      sections: [{ ...section!, cells: [...section!.cells, share, near] }],
+    });
+    expect(sentence(source, 'near', 'value')).toBe('−2.66% ≤ 8% = yes');
+  });
+
   test('takes a row from rows', async () => {
     expect(sentence(await workedSource(jacket()), 'back', 'upper.rows')).toMatch(
       /^\d+ rows − 1 row = \d+ rows$/,
