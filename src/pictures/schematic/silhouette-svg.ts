@@ -105,7 +105,7 @@ export function silhouetteDrawn(spec: SchematicSpec): Drawn {
     y += done.height + 12;
   }
   const svg = wholeDrawing(spec, { prefix, title, about, width, height: y + margin, body: whole.join('') });
-  return { svg, texts, pxPerCm };
+  return { svg, about, texts, pxPerCm };
 }
 
 interface SizeOutline {
@@ -297,7 +297,7 @@ export function silhouetteTitle(spec: SchematicSpec): string {
 }
 
 /** What has to be said once beside the silhouettes. */
-export function silhouetteAbout(spec: SchematicSpec): string {
+function silhouetteAbout(spec: SchematicSpec): string {
   const one =
     spec.size === 'all' ? '' : ' Ticks mark rows shaped at an edge, broken lines rows shaped across.';
   const fabric =

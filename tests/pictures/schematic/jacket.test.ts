@@ -4,6 +4,7 @@ import {
   joinsInWords,
   joinsOf,
   missingOf,
+  schematicDrawn,
   schematicSvg,
   schematicTable,
   silhouetteSvg,
@@ -23,6 +24,12 @@ beforeAll(async () => {
 const pieceOf = (id: string) => spec.pieces.find((piece) => piece.id === id)!;
 
 describe('the measurements of the jacket', () => {
+  it('are said to have letters where letters stand on the lines: for all sizes, and not for one', () => {
+    expect(schematicDrawn({ ...spec, size: 'all' }).about).toContain('a capital letter stands for a line');
+    expect(schematicDrawn({ ...spec, size: 'm', width: 960 }).about).not.toContain('letter');
+    expect(schematicDrawn({ ...spec, size: 'm', width: 240 }).about).toContain('a capital letter');
+  });
+
   it('are in every size those of the worked rows', () => {
     for (const piece of spec.pieces) {
       const measures = measuresOf(piece);
