@@ -31,12 +31,8 @@ const gap = { x: 40, y: 34 };
  * shaped across. All sizes are drawn over each other from one foot, each in its own colour and line.
  *
  * @example
- * silhouetteSvg({ ...spec, size: 'm' }) // '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 960 …'
+ * silhouetteDrawn({ ...spec, size: 'm' }).svg // '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 960 …'
  */
-export function silhouetteSvg(spec: SchematicSpec): string {
-  return silhouetteDrawn(spec).svg;
-}
-
 export function silhouetteDrawn(spec: SchematicSpec): Drawn {
   const prefix = spec.prefix ?? 'silhouettes';
   const width = spec.width ?? 960;
