@@ -1,5 +1,4 @@
 import {
-  allCells,
   inputsOf,
   isDimension,
   outputsOf,
@@ -28,7 +27,7 @@ export interface OfferedSection {
 }
 
 /** "Back stitches: off by", or the cell's label alone where it has but the one. */
-export function calledIn(cell: Cell, part: Input | Output): string {
+function calledIn(cell: Cell, part: Input | Output): string {
   return part.label === cell.label ? cell.label : `${cell.label}: ${part.label.toLowerCase()}`;
 }
 
@@ -97,9 +96,4 @@ export function placeFrom(text: string): Place | null {
   } catch {
     return null;
   }
-}
-
-/** The ids of all cells, so that a component looks again when any result changes. */
-export function followAll(desk: Desk): void {
-  for (const { id } of allCells(desk.notebook)) desk.results(id);
 }

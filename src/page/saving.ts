@@ -1,14 +1,19 @@
 import { nameFrom } from '../notebook';
 import type { Desk } from './desk.svelte';
 
-/** Hands a text to the person as a file. */
-export function saveText(text: string, name: string, type: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+/** Hands something to the person as a file. */
+export function saveAsFile(what: Blob, name: string): void {
+  const url = URL.createObjectURL(what);
   const link = document.createElement('a');
   link.href = url;
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
+
+/** Hands a text to the person as a file. */
+export function saveText(text: string, name: string, type: string): void {
+  saveAsFile(new Blob([text], { type }), name);
 }
 
 /** Hands the notebook on the desk to the person as a file. */

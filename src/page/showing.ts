@@ -1,6 +1,7 @@
 import {
   isDimension,
   length,
+  mass,
   plain,
   readCount,
   readGauge,
@@ -41,7 +42,8 @@ export function showNumber(value: number, unit: Unit, settings: Settings, writte
   if (isGauge(unit)) return writeGauge(value, settings.gaugeOver, { decimal });
   // Endless degrees of freedom, as the sheet holds them.
   if (sameUnit(unit, plain) && value >= 1e9) return '∞';
-  if (isCount(unit)) return writeNumber(value, { decimal, places: isWhole(value) ? 0 : 1 });
+  if (isCount(unit) || sameUnit(unit, mass))
+    return writeNumber(value, { decimal, places: isWhole(value) ? 0 : 1 });
   const lengths = unit.length ?? 0;
   const converted = settings.length === 'in' ? value / cmInInch ** lengths : value;
   if (lengths >= 2) return writeNumber(converted, { decimal, places: 0 });

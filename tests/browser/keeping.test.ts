@@ -67,6 +67,9 @@ describe('the list of notebooks', () => {
     await page.keyboard.type('Harbour jacket');
     await page.keyboard.press('Enter');
     await dialog.getByText('Renamed.').waitFor();
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))
+      .toBe('Rename Harbour jacket');
     await dialog.getByRole('button', { name: 'Delete Untitled', exact: true }).click();
     await dialog.getByText('Deleted Untitled.').waitFor();
     // What was on the desk is gone from it: the notebook changed last takes its place.

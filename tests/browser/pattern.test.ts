@@ -298,7 +298,7 @@ describe('the class sheet of the lessons', () => {
     expect(await text()).toContain('58.5 sts');
     expect(await text()).toContain('58 is below, 59 above');
     expect(await text()).toContain(': key');
-    expect(await page.locator('.class-sheet > .actions').isVisible()).toBe(false);
+    expect(await page.locator('.class-sheet > .buttons').isVisible()).toBe(false);
     await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
     expect(await page.locator('[data-answer].hidden').count()).toBeGreaterThan(12);
   });

@@ -227,9 +227,9 @@ describe('before and after', () => {
 });
 
 describe('grading', () => {
-  const graphed = () =>
+  const plotted = () =>
     page.$eval('[data-picture=grading] canvas', (canvas) =>
-      (canvas as unknown as { graphed(): { id: string; values: (number | null)[] }[] | undefined }).graphed(),
+      (canvas as unknown as { plotted(): { id: string; values: (number | null)[] }[] | undefined }).plotted(),
     );
 
   it('draws the chart’s bust and the finished bust with its ease, and says the ease', async () => {
@@ -239,10 +239,10 @@ describe('grading', () => {
     await page.waitForFunction(
       () =>
         (
-          document.querySelector('[data-picture=grading] canvas') as never as { graphed?: () => unknown }
-        )?.graphed?.() !== undefined,
+          document.querySelector('[data-picture=grading] canvas') as never as { plotted?: () => unknown }
+        )?.plotted?.() !== undefined,
     );
-    const lines = (await graphed())!;
+    const lines = (await plotted())!;
     expect(lines.map(({ id }) => id)).toEqual(['bust value', 'finished-bust finished']);
     lines[0]!.values.forEach((value, i) => expect(value).toBeCloseTo(bust[i]!, 9));
     lines[1]!.values.forEach((value, i) => expect(value).toBeCloseTo(bust[i]! + 20, 9));
@@ -253,7 +253,7 @@ describe('grading', () => {
     await figure.getByLabel('Neck to wrist').check();
     // 32.75 inches twice: the arm of a 4X is no longer than that of a 3X.
     await figure.getByText('Neck to wrist does not grow from 3X to 4X.').waitFor();
-    expect((await graphed())!.map(({ id }) => id)).toContain('neck-to-wrist value');
+    expect((await plotted())!.map(({ id }) => id)).toContain('neck-to-wrist value');
     await figure.locator('[role=application]').focus();
     await page.keyboard.press('End');
     expect(await figure.locator('.saying').textContent()).toContain(

@@ -134,7 +134,7 @@ describe('the schematic', () => {
       return [await readFile((await download.path())!), download];
     };
     const [svg, download] = await bytesOf(/as SVG/);
-    expect(download.suggestedFilename()).toMatch(/^Slipway jacket.*\.svg$/);
+    expect(download.suggestedFilename()).toMatch(/^slipway_jacket.*\.svg$/);
     const size = await page.evaluate((text) => {
       const read = new DOMParser().parseFromString(text, 'image/svg+xml');
       if (read.querySelector('parsererror')) return null;

@@ -100,16 +100,16 @@ describe('a smaller hook for the sleeves', () => {
 });
 
 describe('a range', () => {
-  const ranged = (at: number): Promise<RangeSpec> =>
+  const drawn = (at: number): Promise<RangeSpec> =>
     page
       .locator('figure canvas')
       .nth(at)
-      .evaluate((canvas) => (canvas as unknown as { ranged(): RangeSpec }).ranged());
+      .evaluate((canvas) => (canvas as unknown as { plotted(): RangeSpec }).plotted());
 
   it('of the ease finds, for each of nine sizes, where the back needs no rounding; taking one makes it so', async () => {
     await view('Range');
     await page.getByText('Whole repeats: Back stitches').waitFor();
-    const spec = await ranged(0);
+    const spec = await drawn(0);
     expect(spec.stairs).toBe(true);
     expect(spec.sizes).toHaveLength(9);
     for (const size of spec.sizes) {
@@ -140,10 +140,10 @@ describe('a range', () => {
     await page.locator('.saying').first().filter({ hasText: '10.5 cm: XS' }).waitFor();
     await page.keyboard.press('Enter');
     await settled(page);
-    await expect.poll(async () => (await ranged(0)).now).toBe(10.5);
+    await expect.poll(async () => (await drawn(0)).now).toBe(10.5);
     const box = (await plot.boundingBox())!;
     await page.mouse.click(box.x + box.width * 0.75, box.y + box.height / 3);
-    await expect.poll(async () => (await ranged(0)).now).toBeGreaterThan(20);
+    await expect.poll(async () => (await drawn(0)).now).toBeGreaterThan(20);
   });
 
   it('says what is wrong with a step of 0, an end before its start, a million steps, and what does not depend', async () => {

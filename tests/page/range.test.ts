@@ -6,7 +6,8 @@ import Range from '../../src/page/range/Range.svelte';
 import { deskWith } from './desk';
 import { measured, small } from './small-notebook';
 
-// There is no canvas to draw on here; what is drawn is read in the browser.
+// There is no canvas to draw on here, and no letters that come later; what is drawn is read in the browser.
+Object.assign(document, { fonts: { ready: Promise.resolve() } });
 vi.mock('../../src/pictures/range-plot', () => ({
   drawRange: () => ({ update: () => {}, pointAt: () => {}, data: () => {}, close: () => {} }),
 }));

@@ -51,7 +51,7 @@ export function isOnSheet(notebook: Notebook, place: Place): boolean {
 }
 
 /** The sheet with its results passed through a change; results whose cells are gone fall off it. */
-export function changeResults(desk: Desk, change: (results: readonly ClassResult[]) => ClassResult[]): void {
+function changeResults(desk: Desk, change: (results: readonly ClassResult[]) => ClassResult[]): void {
   const kept = onSheet(desk.notebook).map(({ label: _label, ...result }) => result);
   setSheet(desk, { ...desk.notebook.classSheet, results: change(kept) });
 }

@@ -1,10 +1,4 @@
-import {
-  joinsInWords,
-  schematicAbout,
-  schematicSvg,
-  schematicTable,
-  titleOf,
-} from '../../pictures/schematic';
+import { joinsInWords, schematicDrawn, schematicTable, titleOf } from '../../pictures/schematic';
 import type { SchematicSpec } from '../../pictures/schematic';
 import type { PatternBlock, PatternDocument } from '../../words';
 import { shown } from '../../words/sentence';
@@ -40,8 +34,11 @@ export function schematicFor(
 
 /** A drawing for paper, which is white. */
 export function onPaper(spec: SchematicSpec): string {
-  return schematicSvg({ ...spec, theme: 'light', onWhite: true, width: paperWidth });
+  return drawnForPaper(spec).svg;
 }
+
+const drawnForPaper = (spec: SchematicSpec) =>
+  schematicDrawn({ ...spec, theme: 'light', onWhite: true, width: paperWidth });
 
 /** A drawing as the address of an image: so that nothing in it can run, and nothing of the page reaches it. */
 export function addressOf(svg: string): string {
@@ -63,7 +60,7 @@ export function withMeasurements(
   if (!spec) return document;
   const blocks = (block: PatternBlock): PatternBlock[] =>
     block.kind === 'picture slot'
-      ? [{ ...block, caption: `${shown(titleOf(spec))}. ${schematicAbout(spec)}` }, ...tablesOf(spec)]
+      ? [{ ...block, caption: `${shown(titleOf(spec))}. ${drawnForPaper(spec).about}` }, ...tablesOf(spec)]
       : [block];
   return {
     ...document,

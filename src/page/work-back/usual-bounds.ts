@@ -1,5 +1,5 @@
 /** A step of 1, 2 or 5 of some decimal place, no more than a width. */
-export function tidyStep(width: number): number {
+function tidyStep(width: number): number {
   const power = 10 ** Math.floor(Math.log10(width) + 1e-9);
   const times = width / power;
   return Number(((times >= 5 ? 5 : times >= 2 ? 2 : 1) * power).toPrecision(3));

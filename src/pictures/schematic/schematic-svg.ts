@@ -20,6 +20,8 @@ const scales = { most: 7, comfortable: 2.2, legible: 1.8, least: 0.4, tallest: 5
 /** A schematic with what was written on it, for whoever checks it. */
 export interface Drawn {
   readonly svg: string;
+  /** What has to be said once beside it. */
+  readonly about: string;
   readonly texts: readonly Box[];
   readonly pxPerCm: number;
 }
@@ -80,6 +82,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
     if (roomier > pxPerCm) pxPerCm = roomier;
     else listed = numbers;
   }
+  const about = schematicAbout(spec, listed.keyed);
   const upper = inRows(
     main.map((piece) => draw(piece, pxPerCm)),
     room,
@@ -108,7 +111,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
   };
   if (spec.key !== false) {
     lines(wrapped(title, room, type.title), type.title, { 'font-weight': 600 });
-    lines(wrapped(schematicAbout(spec), room, type.words), type.words, {
+    lines(wrapped(about, room, type.words), type.words, {
       class: 'soft-text',
       fill: coloursOf(spec).soft,
     });
@@ -141,12 +144,12 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
   const svg = wholeDrawing(spec, {
     prefix,
     title,
-    about: schematicAbout(spec),
+    about,
     width: widest,
     height: y + margin - (spec.key === false ? gap.y : 0),
     body: whole.join(''),
   });
-  return { svg, texts, pxPerCm };
+  return { svg, about, texts, pxPerCm };
 }
 
 /** A sleeve beside the body: the first at its left, the others at its right. */
@@ -261,8 +264,8 @@ export function titleOf(spec: SchematicSpec): string {
   return `${spec.title}: schematic, ${size === undefined ? 'all sizes' : `size ${size}`}, in ${unitWord(spec.unit)}`;
 }
 
-/** What has to be said once beside a schematic: unit, scale, and whose shapes they are. */
-export function schematicAbout(spec: SchematicSpec): string {
+/** Unit, scale, whose shapes they are, and what the letters are where letters stand on the lines. */
+function schematicAbout(spec: SchematicSpec, keyed: boolean): string {
   const drawn = new Set(
     spec.pieces.flatMap((piece) => {
       const size = drawnSize(spec, piece);
@@ -276,5 +279,6 @@ export function schematicAbout(spec: SchematicSpec): string {
   const many = spec.size === 'all' ? ` for sizes ${list}` : '';
   const shape =
     spec.size === 'all' && drawn.size > 0 ? ` The shapes are those of ${[...drawn].join(' and ')}.` : '';
-  return `${unit}${many}. All pieces are to one scale, their right side facing; a capital letter stands for a line of the table.${shape}`;
+  const letters = keyed ? '; a capital letter stands for a line of the table' : '';
+  return `${unit}${many}. All pieces are to one scale, their right side facing${letters}.${shape}`;
 }

@@ -31,12 +31,8 @@ const gap = { x: 40, y: 34 };
  * shaped across. All sizes are drawn over each other from one foot, each in its own colour and line.
  *
  * @example
- * silhouetteSvg({ ...spec, size: 'm' }) // '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 960 …'
+ * silhouetteDrawn({ ...spec, size: 'm' }).svg // '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 960 …'
  */
-export function silhouetteSvg(spec: SchematicSpec): string {
-  return silhouetteDrawn(spec).svg;
-}
-
 export function silhouetteDrawn(spec: SchematicSpec): Drawn {
   const prefix = spec.prefix ?? 'silhouettes';
   const width = spec.width ?? 960;
@@ -105,7 +101,7 @@ export function silhouetteDrawn(spec: SchematicSpec): Drawn {
     y += done.height + 12;
   }
   const svg = wholeDrawing(spec, { prefix, title, about, width, height: y + margin, body: whole.join('') });
-  return { svg, texts, pxPerCm };
+  return { svg, about, texts, pxPerCm };
 }
 
 interface SizeOutline {
@@ -297,7 +293,7 @@ export function silhouetteTitle(spec: SchematicSpec): string {
 }
 
 /** What has to be said once beside the silhouettes. */
-export function silhouetteAbout(spec: SchematicSpec): string {
+function silhouetteAbout(spec: SchematicSpec): string {
   const one =
     spec.size === 'all' ? '' : ' Ticks mark rows shaped at an edge, broken lines rows shaped across.';
   const fabric =

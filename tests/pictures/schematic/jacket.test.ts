@@ -4,9 +4,10 @@ import {
   joinsInWords,
   joinsOf,
   missingOf,
+  schematicDrawn,
   schematicSvg,
   schematicTable,
-  silhouetteSvg,
+  silhouetteDrawn,
   silhouetteTable,
   type SchematicSpec,
 } from '../../../src/pictures/schematic';
@@ -23,6 +24,12 @@ beforeAll(async () => {
 const pieceOf = (id: string) => spec.pieces.find((piece) => piece.id === id)!;
 
 describe('the measurements of the jacket', () => {
+  it('are said to have letters where letters stand on the lines: for all sizes, and not for one', () => {
+    expect(schematicDrawn({ ...spec, size: 'all' }).about).toContain('a capital letter stands for a line');
+    expect(schematicDrawn({ ...spec, size: 'm', width: 960 }).about).not.toContain('letter');
+    expect(schematicDrawn({ ...spec, size: 'm', width: 240 }).about).toContain('a capital letter');
+  });
+
   it('are in every size those of the worked rows', () => {
     for (const piece of spec.pieces) {
       const measures = measuresOf(piece);
@@ -118,7 +125,7 @@ describe('the joins of the jacket', () => {
 
 describe('the drawings as SVG', () => {
   it('have no style, no script and no address but that of SVG', () => {
-    for (const svg of [schematicSvg(spec), silhouetteSvg(spec)]) {
+    for (const svg of [schematicSvg(spec), silhouetteDrawn(spec).svg]) {
       expect(svg).not.toMatch(/style=|<style|<script|NaN|Infinity|undefined/);
       expect(svg.match(/https?:[^"]*/g)).toEqual(['http://www.w3.org/2000/svg']);
     }
@@ -127,7 +134,10 @@ describe('the drawings as SVG', () => {
   it('write whatever a person wrote as text', () => {
     const name = `<script>alert("1")</script> & 'more' \u0007 قطعة`;
     const pieces = spec.pieces.map((piece) => ({ ...piece, name }));
-    for (const svg of [schematicSvg({ ...spec, pieces }), silhouetteSvg({ ...spec, title: name, pieces })]) {
+    for (const svg of [
+      schematicSvg({ ...spec, pieces }),
+      silhouetteDrawn({ ...spec, title: name, pieces }).svg,
+    ]) {
       expect(svg).not.toContain('<script');
       expect(svg).not.toContain('\u0007');
       expect(svg).toContain('&lt;script&gt;');
