@@ -123,7 +123,7 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
   await enter('Top stitches, multiple of', '4');
   await enter('Top stitches, plus', '2');
   // (31.5 + 6) × 1.4 = 52.5, to a multiple of 4 plus 2: 54.
-  expect(await shownAt('Top stitches, size')).toBe('54');
+  expect(await shownAt('Top stitches, size')).toBe('54 sts');
 
   await add('Piece', 'Sleeve');
   await enter('Sleeve, start with', '30');
@@ -131,8 +131,8 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
   await page.getByRole('combobox', { name: 'Add a stretch to Sleeve' }).selectOption({ label: 'a taper' });
   await point('Sleeve, to', 'Top stitches: change');
   await enter('Sleeve, over', '60');
-  expect(await shownAt('Sleeve, stitches at the end')).toBe('54');
-  expect(await shownAt('Sleeve, length')).toBe('35.0');
+  expect(await shownAt('Sleeve, stitches at the end')).toBe('54 sts');
+  expect(await shownAt('Sleeve, length')).toBe('35.0 cm');
   expect(await hindrances()).toEqual([]);
 
   // The drawing stands under its cell, and no wider than the phone.
