@@ -54,7 +54,12 @@ async function enter(text: string): Promise<void> {
   await page.keyboard.press('ControlOrMeta+a');
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
-  await page.waitForFunction(() => document.activeElement?.tagName !== 'INPUT');
+  await page
+    .waitForFunction(() => document.activeElement?.tagName !== 'INPUT', undefined, { timeout: 8000 })
+    .catch(async () => {
+      const why = await page.locator('main [role=alert]').allInnerTexts();
+      throw new Error(`${text} was not taken at ${await heard()}: ${why.join(' ')}`);
+    });
   await settled(page);
 }
 
@@ -176,6 +181,125 @@ const heard = async (): Promise<string> => {
 /** What it is told without being asked. */
 const told = (): Promise<string> => page.locator('.said[role=status]').innerText();
 
+/** Waits for what a screen reader is told without being asked. */
+async function hears(sentence: RegExp): Promise<void> {
+  await expect.poll(told, { timeout: 10_000 }).toMatch(sentence);
+}
+
+/** Into the leaf, which is one stop: to the place that was in focus last. */
+async function leaf(): Promise<void> {
+  for (let stops = 0; stops < 80; stops++) {
+    if (await page.evaluate(() => document.activeElement?.matches('[data-place]'))) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error('Tab never came to the leaf.');
+}
+
+/** To the label of a cell, row by row from the top of the leaf. */
+async function toCell(label: string): Promise<void> {
+  await leaf();
+  await page.keyboard.press('ControlOrMeta+Home');
+  for (let row = 0; row < 120; row++) {
+    if ((await focused()) === `${label}: change the label`) return;
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Home');
+  }
+  throw new Error(`No row of the leaf is called ${label}.`);
+}
+
+/** On from here, row by row and each from its first place to its last, to what is called so. */
+async function onTo(name: string | RegExp): Promise<void> {
+  for (let places = 0; places < 200; places++) {
+    const at = await focused();
+    if (typeof name === 'string' ? at === name : name.test(at)) return;
+    const before = await page.evaluateHandle(() => document.activeElement);
+    await page.keyboard.press('ArrowRight');
+    if (!(await before.evaluate((before) => before === document.activeElement))) continue;
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Home');
+  }
+  throw new Error(`The arrows never came to ${name}; the focus is on "${await focused()}".`);
+}
+
+/** Presses a key until what is heard of the focus is this. */
+async function hearing(told: RegExp, key: string): Promise<void> {
+  for (let tries = 0; tries < 60; tries++) {
+    if (told.test(await heard())) return;
+    await page.keyboard.press(key);
+  }
+  throw new Error(`${key} never came to ${told}; what is heard is ${await heard()}.`);
+}
+
+/** Chooses from the list in focus by the first letters of an entry. */
+async function choose(entry: string): Promise<void> {
+  await page.keyboard.type(entry);
+  expect(
+    await page.locator(':focus').evaluate((list) => (list as HTMLSelectElement).selectedOptions[0]?.label),
+  ).toMatch(new RegExp(`^${entry}`));
+}
+
+it('joins and border: a second piece, a check that both edges match, and stitches picked up for a border, each step told', async () => {
+  await toCell('Back');
+  await add('piece', 'Front');
+  expect.soft(await heard()).toBe('button "Front: change the label"');
+  expect.soft(await told()).toBe('Added Front.');
+  await onTo(/^Front, start with/);
+  expect
+    .soft(await heard())
+    .toMatch(/^button "Front, start with[^"]*: not worked yet"|^button "Front, start with[^"]*: no result/);
+  await enter('=back_stitches');
+  await onTo(/^Front, rows/);
+  expect
+    .soft(await heard())
+    .toBe('button "Front, rows, every size: no result. Rows is empty: type a value, or = and a formula."');
+  await enter('58');
+  expect.soft(await heard()).toBe('button "Front, rows, every size: 58 rows"');
+  await hears(/^Front changed\./);
+
+  await until('Tab', 'Add a check', 120);
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor();
+  expect.soft(await heard()).toMatch(/^radio "Neighbouring sizes differ/);
+  await hearing(/^radio "Two edges that are joined match/, 'ArrowDown');
+  await page.keyboard.press('Tab');
+  expect.soft(await heard()).toMatch(/^combobox "One edge"/);
+  await choose('Back: rows');
+  await page.keyboard.press('Tab');
+  expect.soft(await heard()).toMatch(/^combobox "The other edge"/);
+  await choose('Front: rows');
+  await until('Tab', 'Add this check');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor({ state: 'hidden' });
+  await hears(/^Added the check .*joined to/);
+  expect.soft(await heard()).toMatch(/^button "[^"]*joined to[^"]*"/);
+  // 60 rows against 58: the line over the leaf says so by itself, and is a live region.
+  const checks = page.locator('[aria-live=polite]', { hasText: 'check' });
+  await expect.poll(() => checks.innerText()).toMatch(/^The check does not hold:[\s\S]*joined to/);
+  await toCell('Front');
+  await onTo(/^Front, rows/);
+  await enter('60');
+  await expect.poll(() => checks.innerText()).toMatch(/^The check holds in every size\.$/);
+
+  await add('pick', 'Band');
+  await onTo(/^Band, row ends/);
+  await enter('60');
+  expect.soft(await heard()).toBe('button "Band, row ends, every size: 60 rows"');
+  await onTo(/^Band, multiple of/);
+  await enter('2');
+  // 60 row ends at 3 in every 4 are 45 stitches: to a multiple of 2, half way goes up.
+  await toCell('Band');
+  await onTo(/^Band, size M/);
+  expect.soft(await heard()).toBe('button "Band, size M: 46 sts"');
+  await add('piece', 'Border');
+  await onTo(/^Border, start with/);
+  await enter('=band');
+  await onTo(/^Border, rows/);
+  await enter('6');
+  await onTo(/^Border, stitches at the end, size S/);
+  await until('ArrowRight', /size L/);
+  expect.soft(await heard()).toMatch(/: 46 sts"$|: \d+\.\d cm"$/);
+});
+
 /** To the notebook of a starter, from wherever the focus is. */
 async function starter(label: RegExp): Promise<void> {
   await until('Tab', 'Starters');
@@ -202,16 +326,16 @@ it('a screen reader is told what stands at a place, what it is worth, and in one
   await until('ArrowDown', /^Body fabric: change the label/);
   await page.keyboard.press('ArrowDown');
   await until('ArrowRight', /^Body fabric, stitches counted/);
-  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14"/);
+  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14 sts"/);
   await enter('15');
-  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 15"/);
+  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 15 sts"/);
   await page.waitForFunction(() =>
     / and \d+ more changed\.$/.test(document.querySelector('.said')!.textContent),
   );
   expect(await told()).toMatch(/^Body fabric, Back stitches, [^,]+ and \d+ more changed\.$/);
   await page.keyboard.press('ControlOrMeta+z');
   await settled(page);
-  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14"/);
+  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14 sts"/);
 });
 
 it('every view is come to, and into, by keyboard', async () => {

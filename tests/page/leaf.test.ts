@@ -37,7 +37,9 @@ describe('a value', () => {
     await user.keyboard('{Enter}');
     await settled();
     // 37 in and 20 cm of ease, halved, at 15 sts to 10 cm: 85.5, and 83 is the nearest multiple of 8 plus 3.
-    expect(await screen.findByRole('button', { name: 'Back stitches, wanted, size M: 85.5 sts' })).toBeDefined();
+    expect(
+      await screen.findByRole('button', { name: 'Back stitches, wanted, size M: 85.5 sts' }),
+    ).toBeDefined();
     expect(place('Back stitches, size M: 83 sts')).toBeDefined();
     expect(place('Back stitches, size L: 91 sts')).toBeDefined();
   });
