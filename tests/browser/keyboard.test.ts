@@ -300,6 +300,92 @@ it('joins and border: a second piece, a check that both edges match, and stitche
   expect.soft(await heard()).toMatch(/: 46 sts"$|: \d+\.\d cm"$/);
 });
 
+it('yarn, a check of one’s own, a what-if, the pattern, and a result put on the class sheet: each step told', async () => {
+  await toCell('Wool');
+  await until('ArrowRight', /^Wool: all that is worked out/);
+  expect.soft(await heard()).toMatch(/^button "Wool: all that is worked out[^"]*"/);
+  await page.keyboard.press('Enter');
+  await onTo('add the whole swatch on the scales');
+  await page.keyboard.press('Enter');
+  // The button is another now; the focus is still on the leaf.
+  expect(await page.evaluate(() => document.activeElement?.closest('[role=grid]') !== null)).toBe(true);
+  await toCell('Wool');
+  await onTo(/^Wool, whole swatch, width/);
+  await enter('20');
+  expect.soft(await heard()).toBe('button "Wool, whole swatch, width: 20.0 cm"');
+  await onTo(/^Wool, whole swatch, length/);
+  await enter('20');
+  await onTo(/^Wool, whole swatch, weight/);
+  await enter('18');
+  expect.soft(await heard()).toMatch(/^button "Wool, whole swatch, weight: 18(\.0)? g"/);
+
+  await toCell('Border');
+  await add('yarn', 'Main yarn');
+  await onTo(/^Main yarn, area/);
+  await enter('=back_2_area * 2');
+  await onTo(/^Main yarn, a ball weighs/);
+  await enter('50');
+  expect.soft(await heard()).toMatch(/^button "Main yarn, a ball weighs: 50(\.0)? g"/);
+  await onTo(/^Main yarn, balls, size S/);
+  // 67 sts ÷ 1.4 × 30 cm × 2 = 2871 cm², at 18 g to 400 cm² 129 g, with a tenth in reserve 142 g: three balls of 50 g.
+  expect.soft(await heard()).toBe('button "Main yarn, balls, size S: 3"');
+
+  await add('check', 'Long enough');
+  await onTo(/^Long enough, size S/);
+  await enter('=back_2_length >= CM(29)');
+  expect.soft(await heard()).toBe('button "Formula of Long enough: = back_2_length ≥ CM(29)"');
+
+  // What is deleted is told, and the focus stays among the cells.
+  await toCell('Long enough');
+  await page.keyboard.press('Delete');
+  await hears(/^Deleted Long enough\. Undo brings it back\./);
+  expect
+    .soft(await page.evaluate(() => document.activeElement?.closest('[role=grid]') !== null), 'on the leaf')
+    .toBe(true);
+  await page.keyboard.press('ControlOrMeta+z');
+  await hears(/^Undid /);
+
+  // What if: asked at the value itself; what comes of it stands beside the notebook.
+  await toCell('Wool');
+  await page.keyboard.press('ArrowDown');
+  await onTo(/^Wool, stitches counted/);
+  await page.keyboard.press('w');
+  await page.getByRole('dialog').waitFor();
+  expect.soft(await heard()).toMatch(/^textbox "Stitches counted/i);
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.type('16');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor({ state: 'hidden' });
+  await hears(/^What if .*: its results stand in What-ifs\.$/);
+  expect.soft(await heard()).toMatch(/^button "Wool, stitches counted[^"]*: 14 sts"/);
+
+  await view('What-ifs');
+  await page
+    .getByRole('region')
+    .filter({ has: page.getByRole('table') })
+    .first()
+    .waitFor();
+  // (84 + 10) ÷ 2 × 1.6 = 75.2: 75 instead of 67.
+  expect(await page.locator('main table').first().ariaSnapshot()).toMatch(/Back stitches[\s\S]*75/);
+
+  await view('Pattern');
+  await page.getByText('Proven by recount').waitFor();
+  const pattern = await page.getByRole('article').ariaSnapshot();
+  expect(pattern).toMatch(/heading "Untitled" \[level=2\]/);
+  expect(pattern).toContain('67 (75, 83) sts');
+
+  await view('Class sheet');
+  await page.locator('main h2').first().waitFor();
+  await hearing(/^combobox "Cell"/, 'Tab');
+  await choose('Back stitches');
+  await page.keyboard.press('Tab');
+  expect.soft(await heard()).toMatch(/^combobox "Result"/);
+  await page.keyboard.press('Tab');
+  expect.soft(await heard()).toBe('button "Put on the sheet"');
+  await page.keyboard.press('Enter');
+  await hears(/^Back stitches is on the class sheet\.$/);
+});
+
 /** To the notebook of a starter, from wherever the focus is. */
 async function starter(label: RegExp): Promise<void> {
   await until('Tab', 'Starters');
