@@ -108,7 +108,16 @@ export class Desk {
   #editing: Editing | null = $state.raw(null);
   readonly #edited = new Versions();
   /** What the last thing done led to, in a sentence, for a screen reader and the foot of the page. */
-  said = $state('');
+  #said = $state('');
+  #summedUp = '';
+  get said(): string {
+    return this.#said;
+  }
+  /** The same sentence once more is told once more: to a screen reader only what differs is new. */
+  set said(sentence: string) {
+    const again = sentence !== '' && sentence === untrack(() => this.#said);
+    this.#said = again ? `${sentence}\u00a0` : sentence;
+  }
   /** A sentence about something that went wrong and is not on any cell. */
   complaint: string | null = $state(null);
   /** Which notebook this is among those that are kept. */
@@ -356,6 +365,7 @@ export class Desk {
   #become(history: History): void {
     if (history.now !== this.#history.now) this.busy = true;
     this.#history = history;
+    this.#summedUp = '';
     this.#settings = history.now.settings;
     this.#sizes = history.now.sizes;
     // Outside any derivation, since one that makes the source it reads would never follow it.
@@ -376,11 +386,24 @@ export class Desk {
     const touched = new Set(changed.map((place) => place.cell));
     this.#mark(moved, touched);
     for (const cell of touched) this.#version(cell).number++;
-    if (moved.size > 0) this.said = summaryOf(this.notebook, [...moved.values()]);
+    if (watching) this.#sumUp(moved.size > 0 ? [...moved.values()] : this.#withNumbers(changed));
     this.busy = !this.#follower.settled;
     // On opening, one size arrives before the others.
     this.worked ||= !this.busy;
     this.#watch = true;
+  }
+
+  /** Tells what an edit changed, once, even if it is worked out in parts. */
+  #sumUp(changed: readonly { cell: string }[]): void {
+    const sentence = summaryOf(this.notebook, changed);
+    if (sentence && sentence !== this.#summedUp) this.said = this.#summedUp = sentence;
+  }
+
+  /** Where nothing moved, there may be numbers now where there were none. */
+  #withNumbers(places: readonly Place[]): readonly Place[] {
+    return places.filter(({ cell, key }) =>
+      this.sizes.some(({ id }) => this.#results.number(id, cell, key) !== undefined),
+    );
   }
 
   #mark(moved: Map<string, Move>, touched: Set<string>): void {

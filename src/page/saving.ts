@@ -18,5 +18,7 @@ export function saveText(text: string, name: string, type: string): void {
 
 /** Hands the notebook on the desk to the person as a file. */
 export function saveNotebook(desk: Desk): void {
-  saveText(desk.file(), `${nameFrom(desk.notebook.title)}.notebook.json`, 'application/json');
+  const name = `${nameFrom(desk.notebook.title)}.notebook.json`;
+  saveText(desk.file(), name, 'application/json');
+  desk.said = `Saved as ${name}.`;
 }

@@ -20,8 +20,6 @@ export interface PrintedEntry {
   readonly mark?: string;
   readonly filled?: boolean;
   readonly letter?: string;
-  /** Whether it is drawn fainter than the others. */
-  readonly faint?: boolean;
 }
 
 /** A picture as it goes to paper: in the light theme, whatever the page is in. */
@@ -107,7 +105,6 @@ function drawEntry(
   ctx.save();
   ctx.strokeStyle = entry.colour;
   ctx.lineWidth = 2;
-  ctx.globalAlpha = entry.faint ? 0.4 : 1;
   ctx.setLineDash([...entry.dash]);
   ctx.beginPath();
   ctx.moveTo(x, y);
@@ -116,7 +113,6 @@ function drawEntry(
   ctx.setLineDash([]);
   ctx.fillStyle = entry.filled ? entry.colour : white;
   if (entry.mark) drawMark(ctx, entry.mark, x + sample / 2, y, 1);
-  ctx.globalAlpha = 1;
   ctx.fillStyle = entry.colour;
   if (entry.letter) drawLetter(ctx, entry.letter, x + sample / 2, y, font, white);
   ctx.fillStyle = theme.ink;

@@ -35,11 +35,6 @@ declare module 'chart.js' {
   }
 }
 
-/** What was before stays under what is, and less than it. */
-function faint(colour: string): string {
-  return `${colour}66`;
-}
-
 /** What a chart has under the pointer. Chart.js keeps its ways of pointing in one place for all charts. */
 const pointing = new WeakMap<
   Chart,
@@ -184,8 +179,8 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
         xAxisID: 'x',
         yAxisID: 'y',
         clip: 4,
-        borderColor:
-          kind === 'straight' ? theme.soft : kind === 'before' ? faint(size.style.colour) : size.style.colour,
+        // What was before stays under what is, and is quieter: grey.
+        borderColor: kind === 'straight' ? theme.soft : kind === 'before' ? theme.edge : size.style.colour,
         // A thick line needs longer dashes to look the same.
         borderDash: dash.map((px) => (px * (borderWidth + 1.5)) / 3),
         borderWidth,

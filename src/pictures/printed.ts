@@ -3,6 +3,7 @@ import { legendFor, overlaysIn } from './legend';
 import { layoutWidth, type PrintedEntry, type PrintedPicture } from './on-paper';
 import { drawPlot } from './plot';
 import { sizeStyle } from './palette';
+import { themes } from './theme';
 import { headingFor, overlaidInWords, titleFor } from './title';
 import type { PlotSpec } from './types';
 
@@ -24,10 +25,9 @@ export function plotOnPaper(spec: PlotSpec): PrintedPicture {
       ...shown.filter(({ trouble }) => !trouble),
       ...overlaysIn(light).map(({ id, label, letter, dash, sizes, kind }): PrintedEntry => ({
         label: `${label} (${sizes.length === spec.sizes.length && sizes.length > 1 ? 'all sizes' : sizes.join(', ')})`,
-        colour: colourOf(light, id),
+        colour: kind === 'before' ? themes.light.edge : colourOf(light, id),
         dash,
         letter,
-        faint: kind === 'before',
       })),
     ],
     height: heightFor(light, layoutWidth),

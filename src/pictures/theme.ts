@@ -46,7 +46,7 @@ export const themes: Readonly<Record<ThemeName, Theme>> = {
     soft: '#b3ab9a',
     rule: '#312e28',
     tenth: '#45413a',
-    edge: '#857e6f',
+    edge: '#8e8777',
     accent: '#9dbcf0',
     trouble: '#f2998a',
     wash: '#453c1c',

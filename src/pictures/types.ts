@@ -18,7 +18,7 @@ export interface WorkedSize {
 
 /**
  * The same piece as it was before a change, or as it is under a what-if, drawn as lines of its own beside the
- * notebook's: faint before a change; under a what-if with dashes and a letter of its own.
+ * notebook's: grey before a change; under a what-if with dashes and a letter of its own.
  */
 export interface Overlay {
   readonly id: string;
@@ -107,7 +107,7 @@ export interface OverlayEntry {
   readonly id: string;
   readonly label: string;
   readonly kind: Overlay['kind'];
-  /** The letter that stands on its lines; none on the faint lines of what was before. */
+  /** The letter that stands on its lines; none on the grey lines of what was before. */
   readonly letter: string;
   readonly dash: readonly number[];
   /** Whose lines are drawn: the labels of the sizes. */

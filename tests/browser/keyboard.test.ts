@@ -1,19 +1,12 @@
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
-import { startBrowser } from './browser';
+import type { Page } from 'playwright';
+import { beforeAll, expect, it } from 'vitest';
 import { numbers, settled } from './desk';
+import { visiting } from './visiting';
 
-let browser: Browser;
+const visit = visiting();
 let page: Page;
-
 beforeAll(async () => {
-  browser = await startBrowser();
-  page = await (await browser.newContext({ viewport: { width: 1280, height: 900 } })).newPage();
-  await page.goto(inject('address'));
-  await settled(page);
-});
-afterAll(async () => {
-  await browser?.close();
+  page = await visit();
 });
 
 const focused = (): Promise<string> =>
@@ -54,7 +47,12 @@ async function enter(text: string): Promise<void> {
   await page.keyboard.press('ControlOrMeta+a');
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
-  await page.waitForFunction(() => document.activeElement?.tagName !== 'INPUT');
+  await page
+    .waitForFunction(() => document.activeElement?.tagName !== 'INPUT', undefined, { timeout: 8000 })
+    .catch(async () => {
+      const why = await page.locator('main [role=alert]').allInnerTexts();
+      throw new Error(`${text} was not taken at ${await heard()}: ${why.join(' ')}`);
+    });
   await settled(page);
 }
 
@@ -176,6 +174,211 @@ const heard = async (): Promise<string> => {
 /** What it is told without being asked. */
 const told = (): Promise<string> => page.locator('.said[role=status]').innerText();
 
+/** Waits for what a screen reader is told without being asked. */
+async function hears(sentence: RegExp): Promise<void> {
+  await expect.poll(told, { timeout: 10_000 }).toMatch(sentence);
+}
+
+/** Into the leaf, which is one stop: to the place that was in focus last. */
+async function leaf(): Promise<void> {
+  for (let stops = 0; stops < 80; stops++) {
+    if (await page.evaluate(() => document.activeElement?.matches('[data-place]'))) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error('Tab never came to the leaf.');
+}
+
+/** To the label of a cell, row by row from the top of the leaf. */
+async function toCell(label: string): Promise<void> {
+  await leaf();
+  await page.keyboard.press('ControlOrMeta+Home');
+  for (let row = 0; row < 120; row++) {
+    if ((await focused()) === `${label}: change the label`) return;
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Home');
+  }
+  throw new Error(`No row of the leaf is called ${label}.`);
+}
+
+/** On from here, row by row and each from its first place to its last, to what is called so. */
+async function onTo(name: string | RegExp): Promise<void> {
+  for (let places = 0; places < 200; places++) {
+    const at = await focused();
+    if (typeof name === 'string' ? at === name : name.test(at)) return;
+    const before = await page.evaluateHandle(() => document.activeElement);
+    await page.keyboard.press('ArrowRight');
+    if (!(await before.evaluate((before) => before === document.activeElement))) continue;
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Home');
+  }
+  throw new Error(`The arrows never came to ${name}; the focus is on "${await focused()}".`);
+}
+
+/** Presses a key until what is heard of the focus is this. */
+async function hearing(told: RegExp, key: string): Promise<void> {
+  for (let tries = 0; tries < 60; tries++) {
+    if (told.test(await heard())) return;
+    await page.keyboard.press(key);
+  }
+  throw new Error(`${key} never came to ${told}; what is heard is ${await heard()}.`);
+}
+
+/** Chooses from the list in focus by the first letters of an entry. */
+async function choose(entry: string): Promise<void> {
+  await page.keyboard.type(entry);
+  expect(
+    await page.locator(':focus').evaluate((list) => (list as HTMLSelectElement).selectedOptions[0]?.label),
+  ).toMatch(new RegExp(`^${entry}`));
+}
+
+it('joins and border: a second piece, a check that both edges match, and stitches picked up for a border, each step told', async () => {
+  await toCell('Back');
+  await add('piece', 'Front');
+  expect.soft(await heard()).toBe('button "Front: change the label"');
+  expect.soft(await told()).toBe('Added Front.');
+  await onTo(/^Front, start with/);
+  expect
+    .soft(await heard())
+    .toMatch(/^button "Front, start with[^"]*: not worked yet"|^button "Front, start with[^"]*: no result/);
+  await enter('=back_stitches');
+  await onTo(/^Front, rows/);
+  expect
+    .soft(await heard())
+    .toBe('button "Front, rows, every size: no result. Rows is empty: type a value, or = and a formula."');
+  await enter('58');
+  expect.soft(await heard()).toBe('button "Front, rows, every size: 58 rows"');
+  await hears(/^Front changed\./);
+
+  await until('Tab', 'Add a check', 120);
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor();
+  expect.soft(await heard()).toMatch(/^radio "Neighbouring sizes differ/);
+  await hearing(/^radio "Two edges that are joined match/, 'ArrowDown');
+  await page.keyboard.press('Tab');
+  expect.soft(await heard()).toMatch(/^combobox "One edge"/);
+  await choose('Back: rows');
+  await page.keyboard.press('Tab');
+  expect.soft(await heard()).toMatch(/^combobox "The other edge"/);
+  await choose('Front: rows');
+  await until('Tab', 'Add this check');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor({ state: 'hidden' });
+  await hears(/^Added the check .*joined to/);
+  expect.soft(await heard()).toMatch(/^button "[^"]*joined to[^"]*"/);
+  // 60 rows against 58: the line over the leaf says so by itself, and is a live region.
+  const checks = page.locator('[aria-live=polite]', { hasText: 'check' });
+  await expect.poll(() => checks.innerText()).toMatch(/^The check does not hold:[\s\S]*joined to/);
+  await toCell('Front');
+  await onTo(/^Front, rows/);
+  await enter('60');
+  await expect.poll(() => checks.innerText()).toMatch(/^The check holds in every size\.$/);
+
+  await add('pick', 'Band');
+  await onTo(/^Band, row ends/);
+  await enter('60');
+  expect.soft(await heard()).toBe('button "Band, row ends, every size: 60 rows"');
+  await onTo(/^Band, multiple of/);
+  await enter('2');
+  // 60 row ends at 3 in every 4 are 45 stitches: to a multiple of 2, half way goes up.
+  await toCell('Band');
+  await onTo(/^Band, size M/);
+  expect.soft(await heard()).toBe('button "Band, size M: 46 sts"');
+  await add('piece', 'Border');
+  await onTo(/^Border, start with/);
+  await enter('=band');
+  await onTo(/^Border, rows/);
+  await enter('6');
+  await onTo(/^Border, stitches at the end, size S/);
+  await until('ArrowRight', /size L/);
+  expect.soft(await heard()).toMatch(/: 46 sts"$|: \d+\.\d cm"$/);
+});
+
+it('yarn, a check of one’s own, a what-if, the pattern, and a result put on the class sheet: each step told', async () => {
+  await toCell('Wool');
+  await until('ArrowRight', /^Wool: all that is worked out/);
+  expect.soft(await heard()).toMatch(/^button "Wool: all that is worked out[^"]*"/);
+  await page.keyboard.press('Enter');
+  await onTo('add the whole swatch on the scales');
+  await page.keyboard.press('Enter');
+  // The button is another now; the focus is still on the leaf.
+  expect(await page.evaluate(() => document.activeElement?.closest('[role=grid]') !== null)).toBe(true);
+  await toCell('Wool');
+  await onTo(/^Wool, whole swatch, width/);
+  await enter('20');
+  expect.soft(await heard()).toBe('button "Wool, whole swatch, width: 20.0 cm"');
+  await onTo(/^Wool, whole swatch, length/);
+  await enter('20');
+  await onTo(/^Wool, whole swatch, weight/);
+  await enter('18');
+  expect.soft(await heard()).toMatch(/^button "Wool, whole swatch, weight: 18(\.0)? g"/);
+
+  await toCell('Border');
+  await add('yarn', 'Main yarn');
+  await onTo(/^Main yarn, area/);
+  await enter('=back_2_area * 2');
+  await onTo(/^Main yarn, a ball weighs/);
+  await enter('50');
+  expect.soft(await heard()).toMatch(/^button "Main yarn, a ball weighs: 50(\.0)? g"/);
+  await onTo(/^Main yarn, balls, size S/);
+  // 67 sts ÷ 1.4 × 30 cm × 2 = 2871 cm², at 18 g to 400 cm² 129 g, with a tenth in reserve 142 g: three balls of 50 g.
+  expect.soft(await heard()).toBe('button "Main yarn, balls, size S: 3"');
+
+  await add('check', 'Long enough');
+  await onTo(/^Long enough, size S/);
+  await enter('=back_2_length >= CM(29)');
+  expect.soft(await heard()).toBe('button "Formula of Long enough: = back_2_length ≥ CM(29)"');
+
+  // What is deleted is told, and the focus stays among the cells.
+  await toCell('Long enough');
+  await page.keyboard.press('Delete');
+  await hears(/^Deleted Long enough\. Undo brings it back\./);
+  expect
+    .soft(await page.evaluate(() => document.activeElement?.closest('[role=grid]') !== null), 'on the leaf')
+    .toBe(true);
+  await page.keyboard.press('ControlOrMeta+z');
+  await hears(/^Undid /);
+
+  // What if: asked at the value itself; what comes of it stands beside the notebook.
+  await toCell('Wool');
+  await page.keyboard.press('ArrowDown');
+  await onTo(/^Wool, stitches counted/);
+  await page.keyboard.press('w');
+  await page.getByRole('dialog').waitFor();
+  expect.soft(await heard()).toMatch(/^textbox "Stitches counted/i);
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.type('16');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').waitFor({ state: 'hidden' });
+  await hears(/^What if .*: its results stand in What-ifs\.$/);
+  expect.soft(await heard()).toMatch(/^button "Wool, stitches counted[^"]*: 14 sts"/);
+
+  await view('What-ifs');
+  await page
+    .getByRole('region')
+    .filter({ has: page.getByRole('table') })
+    .first()
+    .waitFor();
+  // (84 + 10) ÷ 2 × 1.6 = 75.2: 75 instead of 67.
+  expect(await page.locator('main table').first().ariaSnapshot()).toMatch(/Back stitches[\s\S]*75/);
+
+  await view('Pattern');
+  await page.getByText('Proven by recount').waitFor();
+  const pattern = await page.getByRole('article').ariaSnapshot();
+  expect(pattern).toMatch(/heading "Untitled" \[level=2\]/);
+  expect(pattern).toContain('67 (75, 83) sts');
+
+  await view('Class sheet');
+  await page.locator('main h2').first().waitFor();
+  await hearing(/^combobox "Cell"/, 'Tab');
+  await choose('Back stitches');
+  await page.keyboard.press('Tab');
+  expect.soft(await heard()).toMatch(/^combobox "Result"/);
+  await page.keyboard.press('Tab');
+  expect.soft(await heard()).toBe('button "Put on the sheet"');
+  await page.keyboard.press('Enter');
+  await hears(/^Back stitches is on the class sheet\.$/);
+});
+
 /** To the notebook of a starter, from wherever the focus is. */
 async function starter(label: RegExp): Promise<void> {
   await until('Tab', 'Starters');
@@ -202,16 +405,16 @@ it('a screen reader is told what stands at a place, what it is worth, and in one
   await until('ArrowDown', /^Body fabric: change the label/);
   await page.keyboard.press('ArrowDown');
   await until('ArrowRight', /^Body fabric, stitches counted/);
-  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14"/);
+  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14 sts"/);
   await enter('15');
-  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 15"/);
+  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 15 sts"/);
   await page.waitForFunction(() =>
     / and \d+ more changed\.$/.test(document.querySelector('.said')!.textContent),
   );
   expect(await told()).toMatch(/^Body fabric, Back stitches, [^,]+ and \d+ more changed\.$/);
   await page.keyboard.press('ControlOrMeta+z');
   await settled(page);
-  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14"/);
+  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14 sts"/);
 });
 
 it('every view is come to, and into, by keyboard', async () => {

@@ -1,22 +1,76 @@
 import type { Page } from 'playwright';
+import { beyondReach } from './beyond-reach';
+import { clipped } from './clipped';
+import { faults } from './faults';
+import { moving } from './moving';
+import {
+  day,
+  dark,
+  doubled,
+  ownColours,
+  spaced,
+  spacedAndZoomed,
+  under,
+  zoomed,
+  type Setting,
+} from './settings';
+import { smallTargets } from './targets';
 
-/** Wide and narrow (1280 px at 400 %), light and dark. */
-const looks = [
-  [1280, 'light'],
-  [1280, 'dark'],
-  [320, 'dark'],
-  [320, 'light'],
-] as const;
+type Look = (page: Page) => Promise<string[]>;
+const colours: Look = (page) => faults(page, 'colours');
 
-/** Looks at the page as it stands in every look, one after the other, without another visit. */
-export async function inEveryLook(page: Page, look: (width: number) => Promise<void>): Promise<void> {
-  for (const [width, colorScheme] of looks) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme });
-    try {
-      await look(width);
-    } catch (found) {
-      throw new Error(`At ${width} px, ${colorScheme}: ${(found as Error).message}`, { cause: found });
-    }
+/** What is looked for in every state, under every setting in which it could be otherwise. */
+const looks: readonly (readonly [Setting, readonly Look[]])[] = [
+  [day, [faults, smallTargets, beyondReach, clipped, moving]],
+  [dark, [colours]],
+  [ownColours, [colours, toldByGroundAlone]],
+  [zoomed, [faults, smallTargets, beyondReach, clipped]],
+  [spacedAndZoomed, [beyondReach, clipped]],
+  [spaced, [beyondReach, clipped]],
+  [doubled, [beyondReach, clipped]],
+];
+
+/** Everything that is wrong with the page as it stands, each with the setting it was seen under. */
+export async function wrong(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const [setting, each] of looks) {
+    await under(page, setting);
+    for (const look of each) found.push(...(await look(page)).map((fault) => `${setting.name}: ${fault}`));
   }
+  await under(page, day);
+  return found;
+}
+
+/** What is marked as chosen or shown, and looks like the rest once the colours of the page are taken away. */
+function toldByGroundAlone(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const marked = ['aria-selected', 'aria-pressed', 'aria-checked', 'aria-current'];
+    const look = (of: Element): string => {
+      const { outlineStyle, borderColor, borderStyle, fontWeight, textDecorationLine } = getComputedStyle(of);
+      return JSON.stringify([
+        // An outline is gone from where the focus is not, and is no mark where it is.
+        of === document.activeElement ? '' : outlineStyle,
+        borderColor,
+        borderStyle,
+        fontWeight,
+        textDecorationLine,
+        getComputedStyle(of, '::before').content,
+      ]);
+    };
+    return marked.flatMap((mark) =>
+      [...document.querySelectorAll(`[${mark}]:not([${mark}=false])`)].flatMap((one) => {
+        if (!one.checkVisibility() || one.querySelector('svg')) return [];
+        const others = [
+          ...(one.parentElement?.closest('tr, ul, nav, p, div')?.querySelectorAll(one.tagName) ?? []),
+        ];
+        const rest = others.find(
+          (other) => !other.hasAttribute(mark) || other.getAttribute(mark) === 'false',
+        );
+        if (!rest || look(rest) !== look(one)) return [];
+        return [
+          `${one.tagName.toLowerCase()} "${one.textContent.trim().slice(0, 40)}" is not told by ${mark}`,
+        ];
+      }),
+    );
+  });
 }

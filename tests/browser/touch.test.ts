@@ -1,21 +1,13 @@
-import type { Browser, Locator, Page } from 'playwright';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
-import { startBrowser } from './browser';
+import type { Locator, Page } from 'playwright';
+import { beforeAll, expect, it } from 'vitest';
 import { settled } from './desk';
+import { visiting } from './visiting';
 
-let browser: Browser;
+const visit = visiting();
 let page: Page;
-
 beforeAll(async () => {
-  browser = await startBrowser();
-  const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
-  page = await (await browser.newContext(phone)).newPage();
+  page = await visit({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true });
   page.setDefaultTimeout(10_000);
-  await page.goto(inject('address'));
-  await settled(page);
-});
-afterAll(async () => {
-  await browser?.close();
 });
 
 const tap = (name: string | RegExp): Promise<void> => page.getByRole('button', { name }).first().tap();
@@ -123,7 +115,7 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
   await enter('Top stitches, multiple of', '4');
   await enter('Top stitches, plus', '2');
   // (31.5 + 6) × 1.4 = 52.5, to a multiple of 4 plus 2: 54.
-  expect(await shownAt('Top stitches, size')).toBe('54');
+  expect(await shownAt('Top stitches, size')).toBe('54 sts');
 
   await add('Piece', 'Sleeve');
   await enter('Sleeve, start with', '30');
@@ -131,8 +123,8 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
   await page.getByRole('combobox', { name: 'Add a stretch to Sleeve' }).selectOption({ label: 'a taper' });
   await point('Sleeve, to', 'Top stitches: change');
   await enter('Sleeve, over', '60');
-  expect(await shownAt('Sleeve, stitches at the end')).toBe('54');
-  expect(await shownAt('Sleeve, length')).toBe('35.0');
+  expect(await shownAt('Sleeve, stitches at the end')).toBe('54 sts');
+  expect(await shownAt('Sleeve, length')).toBe('35.0 cm');
   expect(await hindrances()).toEqual([]);
 
   // The drawing stands under its cell, and no wider than the phone.

@@ -151,7 +151,7 @@ describe('a check across sizes on the leaf', () => {
     const { desk, settled } = deskWith(notebook);
     await settled();
     render(Leaf, { desk, folded: false });
-    expect(screen.getByRole('button', { name: 'Check a, size M: 40' })).toBeDefined();
+    expect(screen.getByRole('button', { name: 'Check a, size M: 40 sts' })).toBeDefined();
     const rows = document.querySelector('[data-cell-rows="a"]')!.textContent.replace(/\s+/g, ' ');
     expect(rows).toMatch(/M: No two cuffs may be alike\./);
     expect(desk.do({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 44 })).toBeUndefined();

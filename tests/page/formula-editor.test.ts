@@ -125,21 +125,21 @@ describe('a formula being typed', () => {
 describe('pointing at the leaf', () => {
   it('puts the name of a value in the formula, and the focus stays', async () => {
     const { user, field, done } = await open();
-    await user.click(place('bust, size M: 94.0'));
+    await user.click(place('bust, size M: 94.0 cm'));
     expect(field.value).toBe('= bust');
     expect(document.activeElement).toBe(field);
     await user.keyboard(' + ');
-    await user.click(place('ease, every size: 20.0'));
+    await user.click(place('ease, every size: 20.0 cm'));
     expect(field.value).toBe('= bust + ease');
     expect(done).not.toHaveBeenCalled();
   });
 
   it('at another value at once takes it instead, whatever size is pointed at', async () => {
     const { user, field } = await open();
-    await user.click(place('bust, size S: 84.0'));
-    await user.click(place('bust, size M: 94.0'));
+    await user.click(place('bust, size S: 84.0 cm'));
+    await user.click(place('bust, size M: 94.0 cm'));
     expect(field.value).toBe('= bust');
-    await user.click(place('ease, every size: 20.0'));
+    await user.click(place('ease, every size: 20.0 cm'));
     expect(field.value).toBe('= ease');
   });
 
@@ -151,13 +151,13 @@ describe('pointing at the leaf', () => {
 
   it('at the value being worked out puts nothing: it cannot use itself', async () => {
     const { user, field } = await open();
-    await user.click(place('back, size M: 47.0'));
+    await user.click(place('back, size M: 47.0 cm'));
     expect(field.value).toBe('= ');
   });
 
   it('with a finger counts when the finger is lifted, so that the leaf can be scrolled', async () => {
     const { field } = await open();
-    const bust = place('bust, size M: 94.0');
+    const bust = place('bust, size M: 94.0 cm');
     await fireEvent.pointerDown(bust, { pointerType: 'touch', button: 0 });
     await tick();
     expect(field.value).toBe('= ');

@@ -32,29 +32,31 @@ async function open(notebook: Notebook = jacket()) {
 describe('a value', () => {
   it('is changed with Enter, and what depends on it follows without pressing anything', async () => {
     const { settled, user, retype, place } = await open();
-    expect(place('Back stitches, size M: 83')).toBeDefined();
-    await retype('Body fabric, stitches counted: 14', '15');
+    expect(place('Back stitches, size M: 83 sts')).toBeDefined();
+    await retype('Body fabric, stitches counted: 14 sts', '15');
     await user.keyboard('{Enter}');
     await settled();
     // 37 in and 20 cm of ease, halved, at 15 sts to 10 cm: 85.5, and 83 is the nearest multiple of 8 plus 3.
-    expect(await screen.findByRole('button', { name: 'Back stitches, wanted, size M: 85.5' })).toBeDefined();
-    expect(place('Back stitches, size M: 83')).toBeDefined();
-    expect(place('Back stitches, size L: 91')).toBeDefined();
+    expect(
+      await screen.findByRole('button', { name: 'Back stitches, wanted, size M: 85.5 sts' }),
+    ).toBeDefined();
+    expect(place('Back stitches, size M: 83 sts')).toBeDefined();
+    expect(place('Back stitches, size L: 91 sts')).toBeDefined();
   });
 
   it('is left as it was with Escape', async () => {
     const { desk, user, retype, place } = await open();
     const before = desk.notebook;
-    await retype('Round of the cuff, size M: 24.0', '99');
+    await retype('Round of the cuff, size M: 24.0 cm', '99');
     await user.keyboard('{Escape}');
     expect(desk.notebook).toBe(before);
-    expect(place('Round of the cuff, size M: 24.0')).toBeDefined();
+    expect(place('Round of the cuff, size M: 24.0 cm')).toBeDefined();
   });
 
   it('that is no number stays in the editor with a sentence, and nothing is changed', async () => {
     const { desk, user, retype } = await open();
     const before = desk.notebook;
-    await retype('Round of the cuff, size M: 24.0', 'wide');
+    await retype('Round of the cuff, size M: 24.0 cm', 'wide');
     await user.keyboard('{Enter}');
     expect((await screen.findByRole('alert')).textContent).toMatch(/Type a number, such as 26 cm/);
     expect(screen.getByRole('textbox')).toHaveProperty('value', 'wide');
@@ -63,7 +65,7 @@ describe('a value', () => {
 
   it('left empty says on the cells after it what is missing', async () => {
     const { settled, user, retype } = await open();
-    await retype('Round of the cuff, size M: 24.0', '{Backspace}');
+    await retype('Round of the cuff, size M: 24.0 cm', '{Backspace}');
     await user.keyboard('{Enter}');
     await settled();
     const cuff = document.querySelector<HTMLElement>('[data-cell-rows="wrist-sts"]')!;
@@ -89,7 +91,7 @@ describe('a formula', () => {
     await retype(/^Formula of Back stitches: = FITREPEAT/, 'back_sts_wanted');
     await user.keyboard('{Enter}');
     await settled();
-    expect(await screen.findByRole('button', { name: 'Back stitches, size M: 79.8' })).toBeDefined();
+    expect(await screen.findByRole('button', { name: 'Back stitches, size M: 79.8 sts' })).toBeDefined();
     await retype(/^Formula of Back stitches: = back_sts_wanted/, '{Backspace}');
     await user.keyboard('{Enter}');
     await settled();
@@ -114,9 +116,9 @@ describe('a name', () => {
 describe('by keyboard', () => {
   it('arrows go from place to place, along a row and between rows', async () => {
     const { user, place } = await open();
-    place('Bust, size M: 94.0').focus();
+    place('Bust, size M: 94.0 cm').focus();
     await user.keyboard('{ArrowRight}');
-    expect(document.activeElement).toBe(place('Bust, size L: 104.1'));
+    expect(document.activeElement).toBe(place('Bust, size L: 104.1 cm'));
     await user.keyboard('{Home}');
     expect(document.activeElement).toBe(place('Bust: change the label'));
     expect(document.querySelectorAll('[data-place][tabindex="0"]')).toHaveLength(1);
@@ -124,11 +126,11 @@ describe('by keyboard', () => {
 
   it('a digit begins typing over the value', async () => {
     const { settled, user, place } = await open();
-    place('Bust, size M: 94.0').focus();
+    place('Bust, size M: 94.0 cm').focus();
     await user.keyboard('97{Enter}');
     await settled();
-    expect(await screen.findByRole('button', { name: 'Bust, size M: 97.0' })).toBeDefined();
-    expect(place('Bust, size L: 104.1')).toBeDefined();
+    expect(await screen.findByRole('button', { name: 'Bust, size M: 97.0 cm' })).toBeDefined();
+    expect(place('Bust, size L: 104.1 cm')).toBeDefined();
   });
 });
 

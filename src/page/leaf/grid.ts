@@ -62,9 +62,10 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
    * Where the place that could be tabbed to is drawn anew, what stands for it can be, so that the leaf stays in reach.
    * While an editor is open in its stead, the editor is what can be tabbed to.
    */
-  function keepStop(): void {
+  function keepStop(records: readonly MutationRecord[] = []): void {
     if (stop?.isConnected || node.querySelector('.editor')) return;
     const before = stop?.dataset;
+    const beside = stop && besideGone(stop, records);
     const again = [...node.querySelectorAll<HTMLElement>(place)].find(
       ({ dataset }) =>
         before?.['cell'] !== undefined &&
@@ -72,8 +73,30 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
         dataset['key'] === before['key'] &&
         dataset['size'] === before['size'],
     );
-    const next = again ?? node.querySelector(`${place}[tabindex="0"]`) ?? node.querySelector(place);
-    if (next instanceof HTMLElement) settle(next);
+    const next = again ?? beside ?? node.querySelector(`${place}[tabindex="0"]`) ?? node.querySelector(place);
+    if (!(next instanceof HTMLElement)) return;
+    settle(next);
+    // With its cell the focus is gone, too: it goes to the cell beside, not back to the top of the page.
+    if (beside && document.activeElement === document.body) next.focus();
+  }
+
+  /** The first place of the cell or section after one that was taken out, or else before it. */
+  function besideGone(gone: HTMLElement, records: readonly MutationRecord[]): HTMLElement | undefined {
+    for (const { removedNodes, nextSibling, previousSibling } of records) {
+      const whole = [...removedNodes].some(
+        (one) => one instanceof HTMLElement && one.localName === 'tbody' && one.contains(gone),
+      );
+      if (!whole) continue;
+      for (let at = nextSibling; at; at = at.nextSibling) {
+        const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(place);
+        if (found) return found;
+      }
+      for (let at = previousSibling; at; at = at.previousSibling) {
+        const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(place);
+        if (found) return found;
+      }
+    }
+    return undefined;
   }
 
   /** The row so many further that has places, or the last there is on the way. */
@@ -212,8 +235,8 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     paste(desk, { cell: first.cell.id, key: first.line.key, size: chosen ? block.sizes[0]!.id : size }, text);
   }
 
-  const redrawn = new MutationObserver(() => {
-    keepStop();
+  const redrawn = new MutationObserver((records) => {
+    keepStop(records);
     choosing.mark();
   });
   redrawn.observe(node, { childList: true, subtree: true });
