@@ -19,8 +19,8 @@ import {
   writePercent,
   type Entry,
   type Input,
-  type Notebook,
   type Settings,
+  type Size,
   type Unit,
   type WrittenAs,
 } from '../notebook';
@@ -130,15 +130,15 @@ export function numberOf(desk: Desk, cell: string, line: ValueLine, size: string
   const results = desk.results(cell);
   const worked = results.number(size, cell, line.key);
   if (worked !== undefined || !line.input || results.trouble(size, cell, line.key)) return worked;
-  return givenValue(line.input.entry, desk.notebook, size);
+  return givenValue(line.input.entry, desk.sizes, size);
 }
 
-function givenValue(entry: Entry, notebook: Notebook, size: string): number | undefined {
+function givenValue(entry: Entry, sizes: readonly Size[], size: string): number | undefined {
   if ('value' in entry) return entry.value ?? undefined;
   if ('each' in entry) return entry.each[size] ?? undefined;
   if (!('chart' in entry)) return undefined;
   if (entry.own?.[size] !== undefined) return entry.own[size];
-  const chart = notebook.sizes.find((candidate) => candidate.id === size)?.chart;
+  const chart = sizes.find((candidate) => candidate.id === size)?.chart;
   return chart && charts[chart.name].sizes.includes(chart.size)
     ? chartPoint(chart.name, chart.size, entry.chart, entry.point)
     : undefined;
@@ -148,9 +148,9 @@ const people = { woman: 'women’s', man: 'men’s', child: 'children’s', baby
 const points = { lower: 'lower end', middle: 'middle', upper: 'upper end' };
 
 /** Where the values of an entry come from, where that is not from the person. */
-export function fromWhere(entry: Entry, notebook: Notebook): string {
+export function fromWhere(entry: Entry, sizes: readonly Size[]): string {
   if (!('chart' in entry)) return '';
-  const used = [...new Set(notebook.sizes.flatMap((size) => size.chart?.name ?? []))];
+  const used = [...new Set(sizes.flatMap((size) => size.chart?.name ?? []))];
   const named = used.map((name) => people[name]).join(' and ') || 'no';
   const ranged = used.some((name) =>
     charts[name].measures[entry.chart].some((printed) => typeof printed !== 'number'),
