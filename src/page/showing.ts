@@ -24,7 +24,7 @@ import {
   type Unit,
   type WrittenAs,
 } from '../notebook';
-import type { Place } from '../sheet';
+import type { Place, Trouble } from '../sheet';
 import { chartPoint, charts } from '../craft';
 import type { Desk } from './desk.svelte';
 import type { ValueLine } from './leaf/lines';
@@ -131,6 +131,50 @@ export function numberOf(desk: Desk, cell: string, line: ValueLine, size: string
   const worked = results.number(size, cell, line.key);
   if (worked !== undefined || !line.input || results.trouble(size, cell, line.key)) return worked;
   return givenValue(line.input.entry, desk.sizes, size);
+}
+
+/** What stands at a place of the leaf. */
+export interface ShownAt {
+  readonly value: number | undefined;
+  readonly unit: Unit;
+  /** Empty where there is nothing yet. */
+  readonly text: string;
+  readonly trouble: Trouble | undefined;
+  /** By how much the last edit moved a result, for as long as that is shown. */
+  readonly by: string | undefined;
+  /** Whether it is a whole number of stitches or rows. */
+  readonly count: boolean;
+}
+
+export function shownAt(
+  desk: Desk,
+  { cell, line, size }: { cell: string; line: ValueLine; size: string },
+): ShownAt {
+  const { settings } = desk;
+  const { key, written } = line;
+  const results = desk.results(cell);
+  const value = numberOf(desk, cell, line, size);
+  const unit = line.unit === 'any' ? (results.unit(cell, key) ?? {}) : line.unit;
+  const text =
+    value !== undefined
+      ? showNumber(value, unit, settings, written)
+      : (yesOrNo(results.truth(size, cell, key)) ??
+        ((unit === 'text' && results.text(size, cell, key)) || ''));
+  const given = line.input !== undefined && !('formula' in line.input.entry);
+  const move = given ? undefined : desk.moved({ cell, key, size });
+  return {
+    value,
+    unit,
+    text,
+    trouble: results.trouble(size, cell, key),
+    by: move && showDifference(move.after - move.before, unit, settings),
+    count:
+      isDimension(unit) && ('stitch' in unit || 'row' in unit) && !('length' in unit) && /^\d+$/.test(text),
+  };
+}
+
+function yesOrNo(truth: boolean | undefined): string | undefined {
+  return truth === undefined ? undefined : truth ? 'yes' : 'no';
 }
 
 function givenValue(entry: Entry, sizes: readonly Size[], size: string): number | undefined {
