@@ -35,7 +35,9 @@ import {
   type WhatIfsTold,
   type WorkTrials,
 } from '../sheet';
+import { Followed, type Standing } from './followed.svelte';
 import { summaryOf } from './summary';
+import { Telling } from './telling.svelte';
 
 /** What the desk asks of the sheet: to follow the notebook, and to try a formula without keeping it. */
 export interface Follower {
@@ -52,21 +54,6 @@ export interface Follower {
 /** Where a person is on the leaf. `size` is null where one place stands for all sizes. */
 export interface Spot extends Place {
   readonly size: string | null;
-}
-
-class Version {
-  number = $state(0);
-}
-
-/** Something that happens to cells, one version to a cell, so that only what shows that cell looks again. */
-class Versions {
-  readonly #of = new Map<string, Version>();
-
-  at(cell: string): Version {
-    let version = this.#of.get(cell);
-    if (!version) this.#of.set(cell, (version = new Version()));
-    return version;
-  }
 }
 
 type Editing = Spot & { what: 'value' | 'formula' | 'label'; begin?: string };
@@ -106,7 +93,7 @@ export class Desk {
     return of !== null && this.cell(of) ? new Set(chainOf(this.notebook, of)) : null;
   });
   #editing: Editing | null = $state.raw(null);
-  readonly #edited = new Versions();
+  readonly #followed = new Followed();
   /** What the last thing done led to, in a sentence, for a screen reader and the foot of the page. */
   #said = $state('');
   #summedUp = '';
@@ -128,16 +115,21 @@ export class Desk {
   #aside: History | null = null;
   /** Whether every size has been worked once. */
   worked = $state(false);
-  busy = $state(false);
+  #working = $state(false);
   /** The value that a what-if is being made of, and the what-if it is to go in, if not a new one. */
   whatIfAsked: (Spot & { readonly whatIf?: string }) | null = $state.raw(null);
 
   readonly #results = new Results();
-  readonly #versions = new Versions();
+  readonly #telling = new Telling(this.#followed);
   #moved = new Map<string, Move>();
   #settling: ReturnType<typeof setTimeout> | undefined;
   #watch = false;
   readonly #follower: Follower;
+
+  /** Whether results are still being worked, or shown. */
+  get busy(): boolean {
+    return this.#working || this.#telling.behind;
+  }
 
   get settings(): Settings {
     return this.#settings;
@@ -156,13 +148,13 @@ export class Desk {
     const before = untrack(() => this.#editing);
     this.#editing = editing;
     for (const cell of new Set([before?.cell, editing?.cell])) {
-      if (cell !== undefined) this.#edited.at(cell).number++;
+      if (cell !== undefined) this.#followed.at(cell).edited++;
     }
   }
 
   /** What is being edited in a cell; reading it makes a component follow that cell and no other. */
   editingIn(cell: string): Editing | null {
-    void this.#edited.at(cell).number;
+    void this.#followed.at(cell).edited;
     const editing = untrack(() => this.#editing);
     return editing?.cell === cell ? editing : null;
   }
@@ -363,16 +355,13 @@ export class Desk {
   }
 
   #become(history: History): void {
-    if (history.now !== this.#history.now) this.busy = true;
+    if (history.now !== this.#history.now) this.#working = true;
     this.#history = history;
     this.#summedUp = '';
     this.#settings = history.now.settings;
     this.#sizes = history.now.sizes;
     // Outside any derivation, since one that makes the source it reads would never follow it.
-    for (const { id } of allCells(history.now)) {
-      this.#versions.at(id);
-      this.#edited.at(id);
-    }
+    for (const { id } of allCells(history.now)) this.#followed.at(id);
     this.#follower.show(history.now);
   }
 
@@ -385,11 +374,11 @@ export class Desk {
     });
     const touched = new Set(changed.map((place) => place.cell));
     this.#mark(moved, touched);
-    for (const cell of touched) this.#version(cell).number++;
+    this.#telling.tell(touched);
     if (watching) this.#sumUp(moved.size > 0 ? [...moved.values()] : this.#withNumbers(changed));
-    this.busy = !this.#follower.settled;
+    this.#working = !this.#follower.settled;
     // On opening, one size arrives before the others.
-    this.worked ||= !this.busy;
+    this.worked ||= !this.#working;
     this.#watch = true;
   }
 
@@ -414,12 +403,13 @@ export class Desk {
     this.#settling = setTimeout(() => {
       const settled = new Set([...this.#moved.keys()].map((key) => key.slice(0, key.indexOf(' '))));
       this.#moved = new Map();
-      for (const cell of settled) this.#version(cell).number++;
+      this.#telling.tell(settled);
     }, markedFor);
   }
 
-  #version(cell: string): Version {
-    return this.#versions.at(cell);
+  /** The cells that are far out of sight, whose results can wait until those in sight are painted. */
+  get outOfSight(): Set<string> {
+    return this.#telling.outOfSight;
   }
 
   /** All results as they stand, for what looks at many at a time and knows itself when to look again. */
@@ -429,13 +419,13 @@ export class Desk {
 
   /** Results of a cell; reading them makes a component follow that cell and no other. */
   results(cell: string): Results {
-    void this.#version(cell).number;
+    void this.#followed.at(cell).results;
     return this.#results;
   }
 
   /** How a result moved with the last edit, for as long as that is shown. */
   moved(spot: Spot): Move | undefined {
-    void this.#version(spot.cell).number;
+    void this.#followed.at(spot.cell).results;
     return this.#moved.get(spotKey(spot));
   }
 
@@ -463,12 +453,21 @@ export class Desk {
     if (!this.#opened.delete(cell)) this.#opened.add(cell);
   }
 
-  /** How a cell stands to the one in focus: it feeds it, or is fed by it, directly. */
-  linkTo(cell: string): 'feeds' | 'fed' | undefined {
-    if (this.here === null) return undefined;
-    const { feeds, fedBy } = feedsOf(this.notebook);
-    if (fedBy.get(this.here)?.has(cell)) return 'feeds';
-    return feeds.get(this.here)?.has(cell) ? 'fed' : undefined;
+  /** How a cell stands to the one in focus; reading it makes a component follow that cell and no other. */
+  standing(cell: string): Standing | undefined {
+    return this.#followed.at(cell).standing;
+  }
+
+  /** Looks how the cells stand to the one in focus. The leaf asks for it, whose cells show it. */
+  lookRound(): void {
+    const now = new Map<string, Standing>();
+    if (this.here !== null) {
+      const { feeds, fedBy } = feedsOf(this.notebook);
+      for (const cell of feeds.get(this.here) ?? []) now.set(cell, 'fed');
+      for (const cell of fedBy.get(this.here) ?? []) now.set(cell, 'feeds');
+      now.set(this.here, 'here');
+    }
+    this.#followed.stand(now);
   }
 
   #fabricsBefore: readonly (readonly [name: string, label: string])[] = [];

@@ -20,12 +20,12 @@ import {
   writePercent,
   type Entry,
   type Input,
-  type Notebook,
   type Settings,
+  type Size,
   type Unit,
   type WrittenAs,
 } from '../notebook';
-import type { Place } from '../sheet';
+import type { Place, Trouble } from '../sheet';
 import { chartPoint, charts } from '../craft';
 import type { Desk } from './desk.svelte';
 import type { ValueLine } from './leaf/lines';
@@ -132,15 +132,62 @@ export function numberOf(desk: Desk, cell: string, line: ValueLine, size: string
   const results = desk.results(cell);
   const worked = results.number(size, cell, line.key);
   if (worked !== undefined || !line.input || results.trouble(size, cell, line.key)) return worked;
-  return givenValue(line.input.entry, desk.notebook, size);
+  return givenValue(line.input.entry, desk.sizes, size);
 }
 
-function givenValue(entry: Entry, notebook: Notebook, size: string): number | undefined {
+/** What stands at a place of the leaf. */
+export interface ShownAt {
+  readonly value: number | undefined;
+  readonly unit: Unit;
+  /** Empty where there is nothing yet. */
+  readonly text: string;
+  /** The same with its unit, which those who see it read once in the line. */
+  readonly told: string;
+  readonly trouble: Trouble | undefined;
+  /** By how much the last edit moved a result, for as long as that is shown. */
+  readonly by: string | undefined;
+  /** Whether it is a whole number of stitches or rows. */
+  readonly count: boolean;
+}
+
+export function shownAt(
+  desk: Desk,
+  { cell, line, size }: { cell: string; line: ValueLine; size: string },
+): ShownAt {
+  const { settings } = desk;
+  const { key, written } = line;
+  const results = desk.results(cell);
+  const value = numberOf(desk, cell, line, size);
+  const unit = line.unit === 'any' ? (results.unit(cell, key) ?? {}) : line.unit;
+  const text =
+    value !== undefined
+      ? showNumber(value, unit, settings, written)
+      : (yesOrNo(results.truth(size, cell, key)) ??
+        ((unit === 'text' && results.text(size, cell, key)) || ''));
+  const given = line.input !== undefined && !('formula' in line.input.entry);
+  const move = given ? undefined : desk.moved({ cell, key, size });
+  return {
+    value,
+    unit,
+    text,
+    told: value === undefined ? text : `${text} ${symbolFor(unit, settings, written)}`.trimEnd(),
+    trouble: results.trouble(size, cell, key),
+    by: move && showDifference(move.after - move.before, unit, settings),
+    count:
+      isDimension(unit) && ('stitch' in unit || 'row' in unit) && !('length' in unit) && /^\d+$/.test(text),
+  };
+}
+
+function yesOrNo(truth: boolean | undefined): string | undefined {
+  return truth === undefined ? undefined : truth ? 'yes' : 'no';
+}
+
+function givenValue(entry: Entry, sizes: readonly Size[], size: string): number | undefined {
   if ('value' in entry) return entry.value ?? undefined;
   if ('each' in entry) return entry.each[size] ?? undefined;
   if (!('chart' in entry)) return undefined;
   if (entry.own?.[size] !== undefined) return entry.own[size];
-  const chart = notebook.sizes.find((candidate) => candidate.id === size)?.chart;
+  const chart = sizes.find((candidate) => candidate.id === size)?.chart;
   return chart && charts[chart.name].sizes.includes(chart.size)
     ? chartPoint(chart.name, chart.size, entry.chart, entry.point)
     : undefined;
@@ -150,9 +197,9 @@ const people = { woman: 'women’s', man: 'men’s', child: 'children’s', baby
 const points = { lower: 'lower end', middle: 'middle', upper: 'upper end' };
 
 /** Where the values of an entry come from, where that is not from the person. */
-export function fromWhere(entry: Entry, notebook: Notebook): string {
+export function fromWhere(entry: Entry, sizes: readonly Size[]): string {
   if (!('chart' in entry)) return '';
-  const used = [...new Set(notebook.sizes.flatMap((size) => size.chart?.name ?? []))];
+  const used = [...new Set(sizes.flatMap((size) => size.chart?.name ?? []))];
   const named = used.map((name) => people[name]).join(' and ') || 'no';
   const ranged = used.some((name) =>
     charts[name].measures[entry.chart].some((printed) => typeof printed !== 'number'),
