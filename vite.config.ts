@@ -118,6 +118,7 @@ export default defineConfig({
           name: 'components',
           environment: 'happy-dom',
           include: ['tests/page/**/*.test.ts'],
+          setupFiles: ['./tests/page/fetched.ts'],
           testTimeout: 30_000,
         },
       },
