@@ -1,4 +1,6 @@
-import { capital, figure, inUnit, lengthFigure, lengthInWords, unitWord } from './in-words';
+import { capital, uncapital } from '../notebook/capital';
+import { listed } from '../notebook/listed';
+import { figure, inUnit, lengthFigure, lengthInWords, unitWord } from './in-words';
 import type { PlotTable, Shown } from './types';
 
 /** A measurement by size, in cm. */
@@ -66,13 +68,7 @@ export function letterFor(place: number): string {
 export function gradingTitle(spec: GradingSpec): string {
   const labels = spec.measures.map(({ label }, i) => (i === 0 ? label : uncapital(label)));
   if (labels.length === 0) return 'No measurement is chosen';
-  const last = labels.pop()!;
-  const named = labels.length === 0 ? last : `${labels.join(', ')} and ${last}`;
-  return `${named} by size, in ${unitWord(spec.unit)}`;
-}
-
-function uncapital(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+  return `${listed(labels)} by size, in ${unitWord(spec.unit)}`;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { bracketed } from '../../notebook/bracketed';
 import { unitWord } from '../in-words';
 import { BlockBeingDrawn, type, writeLines, type Block } from './block';
 import { coloursOf } from './colours';
@@ -270,10 +271,7 @@ export function schematicAbout(spec: SchematicSpec): string {
     }),
   );
   const unit = `Measurements in ${unitWord(spec.unit)}`;
-  const sizes = spec.sizes.map(({ label }) => label);
-  const [first = '', ...rest] = sizes;
-  const list = rest.length > 0 ? `${first} (${rest.join(', ')})` : first;
-  const many = spec.size === 'all' ? ` for sizes ${list}` : '';
+  const many = spec.size === 'all' ? ` for sizes ${bracketed(spec.sizes.map(({ label }) => label))}` : '';
   const shape =
     spec.size === 'all' && drawn.size > 0 ? ` The shapes are those of ${[...drawn].join(' and ')}.` : '';
   return `${unit}${many}. All pieces are to one scale, their right side facing; a capital letter stands for a line of the table.${shape}`;

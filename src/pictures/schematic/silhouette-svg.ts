@@ -1,4 +1,5 @@
-import { capital, unitWord } from '../in-words';
+import { capital } from '../../notebook/capital';
+import { unitWord } from '../in-words';
 import { sizeStyle } from '../palette';
 import {
   BlockBeingDrawn,

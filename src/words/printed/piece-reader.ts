@@ -1,3 +1,4 @@
+import { capital } from '../../notebook/capital';
 import type { RowsBySize } from './counted-lines';
 import type { Instruction } from './instruction';
 import type { LogicalLine } from './lines';
@@ -587,5 +588,3 @@ function namedPiece(heading: string): { label: string; make: number } {
     make,
   };
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
