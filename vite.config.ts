@@ -108,6 +108,7 @@ export default defineConfig({
         test: {
           ...plain,
           name: 'units',
+          testTimeout: 30_000,
           include: ['tests/{craft,notebook,sheet,pictures,words,keeping,starters,published}/**/*.test.ts'],
         },
       },

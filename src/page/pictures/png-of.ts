@@ -1,4 +1,5 @@
-import { printedSize, withResolution } from './print-resolution';
+import { withDensity } from '../../pictures/png-density';
+import { printedSize } from './printed-size';
 
 /** An SVG as a PNG at print resolution. Fails where the browser cannot draw it. */
 export async function pngOf(svg: string): Promise<Blob> {
@@ -14,8 +15,8 @@ export async function pngOf(svg: string): Promise<Blob> {
     canvas.getContext('2d')!.drawImage(image, 0, 0, width, height);
     const drawn = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
     if (!drawn) throw new Error('The browser could not draw it.');
-    const bytes = withResolution(new Uint8Array(await drawn.arrayBuffer()), 96 * perPx);
-    return new Blob([bytes as BlobPart], { type: 'image/png' });
+    const bytes = withDensity(new Uint8Array(await drawn.arrayBuffer()), 96 * perPx);
+    return new Blob([bytes], { type: 'image/png' });
   } finally {
     URL.revokeObjectURL(address);
   }

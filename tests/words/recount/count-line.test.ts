@@ -84,9 +84,8 @@ describe('a pasted line is counted', () => {
         ),
         (text) => {
           const counted = countLine(text, 40);
-          expect(
-            'problem' in counted ? typeof counted.problem : Number.isSafeInteger(counted.count),
-          ).toBeTruthy();
+          if ('problem' in counted) expect(counted.problem).toMatch(/\S.*\.$/su);
+          else expect(Number.isSafeInteger(counted.count)).toBe(true);
         },
       ),
       { numRuns: 3000 },
