@@ -32,10 +32,10 @@ export interface EaseBetween {
 }
 
 /** Less than this, in cm, is no growth: a millimetre is not seen in any fabric. (Our own default.) */
-export const noGrowth = 0.1;
+const noGrowth = 0.1;
 
 /** Sizes whose eases lie further apart than this, in cm, are fitted differently. (Our own default: 2 in.) */
-export const runsAway = 5.08;
+const runsAway = 5.08;
 
 /**
  * The eases between the measurements of a spec: each finished one over the body it is made to fit; where it is said of

@@ -1,4 +1,4 @@
-export { inText, lineInText } from './in-text';
-export type { Place, WorkingSource } from './source';
-export { workingOf, type WorkingRead } from './working-of';
-export type { Part, Step, Working, WorkingLine } from './working';
+export { inText } from './in-text';
+export type { WorkingSource } from './source';
+export { workingOf } from './working-of';
+export type { Step } from './working';
