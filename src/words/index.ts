@@ -5,7 +5,7 @@ export { slotsOf, wrongTemplate } from './sentence';
 export { inTerms, inUk } from './terms';
 export { linesOf } from './lines-of';
 export { prove, type Proof } from './proof';
-export * from './recount';
+export { countLine } from './recount';
 export { proofWords } from './proof-words';
 export { reword, sentencesOf } from './reword';
 export { plainText } from './plain-text';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { apply, inputsOf, type Entry, type Notebook, type Size, usualSettings } from '../../src/notebook';
+import { inputsOf, type Entry, type Notebook, type Size, usualSettings } from '../../src/notebook';
 import {
   entering,
   filled,
@@ -10,6 +10,7 @@ import {
   perSize,
   sizesAfter,
 } from '../../src/notebook/spreading';
+import { edited } from './edited';
 
 const s: Size = { id: 's', label: 'S', chart: { name: 'woman', size: 'S' } };
 const m: Size = { id: 'm', label: 'M', chart: { name: 'woman', size: 'M' } };
@@ -35,11 +36,7 @@ const notebook: Notebook = {
 };
 const entry = (id: string, of = notebook): Entry =>
   inputsOf(of.sections[0]!.cells.find((cell) => cell.id === id)!)[0]!.entry;
-const after = (edit: ReturnType<typeof filling>): Notebook => {
-  const applied = apply(notebook, edit!);
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied.notebook;
-};
+const after = (edit: ReturnType<typeof filling>): Notebook => edited(notebook, edit!);
 
 describe('the value for a size', () => {
   it('is the chart’s 37 in for the bust of size M, unless M has one of its own', () => {

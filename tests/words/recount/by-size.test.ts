@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { forSize } from '../../../src/words';
 import { ownLine } from '../../../src/words/recount/by-size';
+import { forSize } from '../../../src/words/recount/size-numbers';
 
 describe('a line is read by one size', () => {
   it.each([

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readShaping } from '../../../src/words';
+import { readShaping } from '../../../src/words/recount/shaping';
 
 const every = (...runs: [every: number, times: number][]) =>
   runs.map(([rows, times]) => ({ every: rows, times }));
