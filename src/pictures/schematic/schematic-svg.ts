@@ -3,7 +3,7 @@ import { unitWord } from '../in-words';
 import { BlockBeingDrawn, type, writeLines, type Block } from './block';
 import { coloursOf } from './colours';
 import { joinsInWords, shownJoins } from './joins-in-words';
-import { textWidth, wrapped, type Box } from './labels';
+import { textWidth, labelLines, type Box } from './labels';
 import { inRows } from './lay-out';
 import { element, px } from './markup';
 import { drawnSize, missingOf } from './missing';
@@ -108,8 +108,8 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
     y += done.height;
   };
   if (spec.key !== false) {
-    lines(wrapped(title, room, type.title), type.title, { 'font-weight': 600 });
-    lines(wrapped(schematicAbout(spec), room, type.words), type.words, {
+    lines(labelLines(title, room, type.title), type.title, { 'font-weight': 600 });
+    lines(labelLines(schematicAbout(spec), room, type.words), type.words, {
       class: 'soft-text',
       fill: coloursOf(spec).soft,
     });
@@ -122,15 +122,15 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
   }
   if (spec.key !== false) {
     for (const [name, entries] of keyOf(spec, measures, listed.keyed)) {
-      lines(wrapped(name, room, type.words), type.words, { 'font-weight': 600 });
+      lines(labelLines(name, room, type.words), type.words, { 'font-weight': 600 });
       for (const entry of entries)
-        lines(wrapped(entry, room, type.words), type.words, { class: 'figure ink-text' });
+        lines(labelLines(entry, room, type.words), type.words, { class: 'figure ink-text' });
       y += 8;
     }
     if (words.length > 0) {
       lines(['Joins'], type.words, { 'font-weight': 600 });
       for (const join of words) {
-        lines(wrapped(`${join.letter}\u2002${join.label}: ${join.words}`, room, type.words), type.words);
+        lines(labelLines(`${join.letter}\u2002${join.label}: ${join.words}`, room, type.words), type.words);
       }
     }
   }
