@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cellById, type Entry, type Notebook, usualSettings } from '../../src/notebook';
+import { cellById, type Notebook, usualSettings } from '../../src/notebook';
 import {
   asksOf,
   chartSizes,
@@ -10,9 +10,8 @@ import {
 } from '../../src/notebook/size-lists';
 import { jacket } from '../../src/starters';
 import { edited } from './edited';
+import { measure } from '../sheet/notebook-of';
 
-const measure = (id: string, entry: Entry) =>
-  ({ kind: 'measure', id, label: id, name: id, unit: 'length', entry }) as const;
 const notebook: Notebook = {
   title: 'Sleeve',
   settings: usualSettings,
@@ -25,8 +24,8 @@ const notebook: Notebook = {
       id: 'a',
       label: 'A',
       cells: [
-        measure('cuff', { each: { medium: 24, 'size-1': null, 'size-2': 30 } }),
-        measure('bust', { chart: 'bust', point: 'middle', own: { 'size-1': 99, 'size-3': 80 } }),
+        measure('cuff', 'length', { each: { medium: 24, 'size-1': null, 'size-2': 30 } }),
+        measure('bust', 'length', { chart: 'bust', point: 'middle', own: { 'size-1': 99, 'size-3': 80 } }),
         {
           kind: 'ease',
           id: 'finished',

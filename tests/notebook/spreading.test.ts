@@ -11,12 +11,11 @@ import {
   sizesAfter,
 } from '../../src/notebook/spreading';
 import { edited } from './edited';
+import { measure } from '../sheet/notebook-of';
 
 const s: Size = { id: 's', label: 'S', chart: { name: 'woman', size: 'S' } };
 const m: Size = { id: 'm', label: 'M', chart: { name: 'woman', size: 'M' } };
 const me: Size = { id: 'me', label: 'For me' };
-const measure = (id: string, entry: Entry) =>
-  ({ kind: 'measure', id, label: id, name: id, unit: 'length', entry }) as const;
 const notebook: Notebook = {
   title: 'Sleeve',
   settings: usualSettings,
@@ -26,10 +25,10 @@ const notebook: Notebook = {
       id: 'a',
       label: 'A',
       cells: [
-        measure('cuff', { each: { s: 22, m: 24, me: 25 } }),
-        measure('bust', { chart: 'bust', point: 'middle' }),
-        measure('hem', { value: 5 }),
-        measure('half', { formula: 'cuff / 2' }),
+        measure('cuff', 'length', { each: { s: 22, m: 24, me: 25 } }),
+        measure('bust', 'length', { chart: 'bust', point: 'middle' }),
+        measure('hem', 'length', { value: 5 }),
+        measure('half', 'length', { formula: 'cuff / 2' }),
       ],
     },
   ],
