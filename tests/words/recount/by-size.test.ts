@@ -30,6 +30,7 @@ describe('a line is read by one size', () => {
 
   it.each([
     ['Sizes XS and X: sc 6', [0, 1], 'sc 6'],
+    ['Sizes XS, X, M: sc 6', [0, 1, 2], 'sc 6'],
     ['Sizes XS,  X and  M: sc 6', [0, 1, 2], 'sc 6'],
     ['Sizes XS(X,M): sc 6', [0, 1, 2], 'sc 6'],
     ['Size   X only: sc 6', [1], 'sc 6'],
