@@ -111,6 +111,7 @@ export default defineConfig({
         test: {
           ...plain,
           name: 'units',
+          testTimeout: 30_000,
           include: ['tests/{craft,notebook,sheet,pictures,words,keeping,starters,published}/**/*.test.ts'],
         },
       },
@@ -121,6 +122,7 @@ export default defineConfig({
           name: 'components',
           environment: 'happy-dom',
           include: ['tests/page/**/*.test.ts'],
+          setupFiles: ['./tests/page/fetched.ts'],
           testTimeout: 30_000,
         },
       },

@@ -46,11 +46,6 @@ export function widthOf(count: Stitches, gauge: PerCm): Cm {
   return (count / gauge) as Cm;
 }
 
-/** The height of a number of rows. */
-export function heightOf(count: Rows, gauge: PerCm): Cm {
-  return (count / gauge) as Cm;
-}
-
 /** Exact, by the international agreement of 1959. */
 export const cmPerInch = 2.54;
 

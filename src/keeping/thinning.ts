@@ -14,7 +14,7 @@ const spacings: readonly { readonly upTo: number; readonly one: number }[] = [
 ];
 
 /** The least time between two states that are kept: what is written again within it becomes no state of its own. */
-export const finestSpacing = spacings[0]!.one;
+const finestSpacing = spacings[0]!.one;
 
 /**
  * Which earlier states go. Time is cut into spans that begin at fixed moments (not at `now`), each span of a longer

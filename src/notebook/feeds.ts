@@ -5,7 +5,7 @@ import { nameTable } from './names';
 import { remembered } from './remembered';
 
 /** The names that the formulas of a cell use, its own included. */
-export const namesUsedBy = remembered<readonly string[]>((cell) => {
+const namesUsedBy = remembered<readonly string[]>((cell) => {
   const formulas = [
     ...inputsOf(cell).flatMap(({ entry }) => ('formula' in entry ? [entry.formula] : [])),
     ...outputsOf(cell).map((output) => output.formula),

@@ -10,7 +10,7 @@ export * from './fresh';
 export * from './functions';
 export * from './history';
 export type * from './kind';
-export { inputsOf, kindOf, kinds, mapFormulas, outputsOf } from './kinds';
+export { inputsOf, kindOf, kinds, outputsOf } from './kinds';
 export { largestFile, mostPlaces } from './limits';
 export * from './migrations';
 export * from './must';

@@ -1,6 +1,7 @@
 import { allCells, type Cell, type Notebook } from './document';
 import { sameName } from './formula';
 import { inputsOf, outputsOf } from './kinds';
+import { numbered } from './numbered';
 import { remembered } from './remembered';
 
 /** What a name stands for: one input or output of a cell. */
@@ -74,8 +75,8 @@ export function nameFrom(label: string): string {
 
 /** The cell under a name that is free: the wished one, or with a number after it. */
 export function withFreeName(notebook: Notebook, cell: Cell): Cell {
-  for (let number = 1; ; number++) {
-    const named = number === 1 ? cell : { ...cell, name: `${cell.name}_${number}` };
-    if (wrongName(notebook, named) === undefined || number > 10_000) return named;
+  for (let at = 0; ; at++) {
+    const named = at === 0 ? cell : { ...cell, name: numbered(cell.name, at) };
+    if (wrongName(notebook, named) === undefined || at >= 10_000) return named;
   }
 }

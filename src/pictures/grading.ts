@@ -1,4 +1,6 @@
-import { capital, figure, inUnit, lengthFigure, lengthInWords, unitWord } from './in-words';
+import { capital, uncapital } from '../notebook/capital';
+import { listed } from '../notebook/listed';
+import { figure, inUnit, lengthFigure, lengthInWords, unitWord } from './in-words';
 import type { PlotTable, Shown } from './types';
 
 /** A measurement by size, in cm. */
@@ -30,10 +32,10 @@ export interface EaseBetween {
 }
 
 /** Less than this, in cm, is no growth: a millimetre is not seen in any fabric. (Our own default.) */
-export const noGrowth = 0.1;
+const noGrowth = 0.1;
 
 /** Sizes whose eases lie further apart than this, in cm, are fitted differently. (Our own default: 2 in.) */
-export const runsAway = 5.08;
+const runsAway = 5.08;
 
 /**
  * The eases between the measurements of a spec: each finished one over the body it is made to fit; where it is said of
@@ -66,13 +68,7 @@ export function letterFor(place: number): string {
 export function gradingTitle(spec: GradingSpec): string {
   const labels = spec.measures.map(({ label }, i) => (i === 0 ? label : uncapital(label)));
   if (labels.length === 0) return 'No measurement is chosen';
-  const last = labels.pop()!;
-  const named = labels.length === 0 ? last : `${labels.join(', ')} and ${last}`;
-  return `${named} by size, in ${unitWord(spec.unit)}`;
-}
-
-function uncapital(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+  return `${listed(labels)} by size, in ${unitWord(spec.unit)}`;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { easesIn, letterFor, type GradingSpec } from './grading';
-import { capital, figure, inUnit, lengthInWords, rowWord, unitWord } from './in-words';
+import { capital } from '../notebook/capital';
+import { figure, inUnit, lengthInWords, rowWord, unitWord } from './in-words';
 import { offsByRow, orderLabels, orderOf } from './orders';
 import { overlaidSizes } from './overlays';
 import { sizeStyle, type SizeStyle } from './palette';

@@ -48,20 +48,3 @@ export function rowWord(rows: readonly Row[]): 'row' | 'round' {
 export function rowsInWords(rows: readonly Row[]): string {
   return `${rows.length} ${rowWord(rows)}${rows.length === 1 ? '' : 's'}`;
 }
-
-/** The same with its first letter a capital. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/**
- * Values by size the way patterns write them: smallest first, the rest in brackets, and one alone where all are equal.
- *
- * @example
- * bySize(['34', '36', '40']) // '34 (36, 40)'
- * bySize(['34', '34'])       // '34'
- */
-export function bySize(values: readonly string[]): string {
-  const [first = '', ...rest] = values;
-  return rest.every((value) => value === first) ? first : `${first} (${rest.join(', ')})`;
-}

@@ -1,5 +1,6 @@
 import { offsOf, tapersIn } from './ideal-line';
-import { capital, lengthInWords, rowWord, stitchesInWords } from './in-words';
+import { capital } from '../notebook/capital';
+import { lengthInWords, rowWord, stitchesInWords } from './in-words';
 import { overlaidSizes, type OverlaidSize } from './overlays';
 import { drawnSizes, type DrawnSize } from './series';
 import type { PlotSpec } from './types';

@@ -1,5 +1,6 @@
 import { offsOf, tapersIn } from './ideal-line';
-import { capital, figure, lengthFigure, rowWord, unitWord } from './in-words';
+import { capital } from '../notebook/capital';
+import { figure, lengthFigure, rowWord, unitWord } from './in-words';
 import { overlaidSizes, type OverlaidSize } from './overlays';
 import { aloneIn, drawnSizes, isWorked } from './series';
 import type { Row } from '../craft/types';

@@ -1,6 +1,6 @@
+import { bySize } from '../notebook/bracketed';
 import { offsOf, tapersIn } from './ideal-line';
 import {
-  bySize,
   figure,
   lengthFigure,
   lengthInWords,

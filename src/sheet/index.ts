@@ -2,15 +2,13 @@
  * What the page holds of the sheet. The engine itself is in `sheet.ts`, which only the worker, the tests and the
  * bench import: it is large and loads after the first cells are readable.
  */
-export type { Answer, Checked, Place, Sheet, Trouble } from './answers';
-export { SheetClient, type SheetThread, type Told } from './client';
-export { readPiece } from './piece-text';
+export type { Answer, Checked, Place, Trouble } from './answers';
+export { SheetClient } from './client';
 export { Results, type Move } from './results';
 export {
   trialNumber,
   trialResult,
   type TrialResults,
-  type TrialsAsked,
   type TrialsWatch,
   type WorkTrials,
 } from './trial-results';

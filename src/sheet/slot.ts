@@ -1,5 +1,5 @@
 import type { Cell, Entry } from '../notebook/document';
-import { sameName, type FormulaProblem } from '../notebook/formula';
+import type { FormulaProblem } from '../notebook/formula';
 import type { Must } from '../notebook/kind';
 import { inputsOf, outputsOf } from '../notebook/kinds';
 import { namesOf } from '../notebook/names';
@@ -80,8 +80,4 @@ export function usesOf({ held, fixed, formula }: Slot): readonly number[] {
 /** The names a slot's formula mentions, as they are compared. */
 export function namesIn({ formula }: Slot): readonly string[] {
   return !formula || isProblem(formula.read) ? [] : formula.read.names;
-}
-
-export function isNamed(slot: Slot, name: string): boolean {
-  return sameName(slot.plan.name) === name;
 }

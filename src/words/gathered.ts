@@ -1,5 +1,6 @@
 import { CraftError, workPiece, type Piece, type Row, type Stretch } from '../craft';
 import { allCells, type PieceCell, type Size, type Swatch } from '../notebook';
+import { uncapital } from '../notebook/capital';
 import type { PatternNote } from './pattern-document';
 import type { PatternSource } from './source';
 
@@ -71,7 +72,7 @@ export function gathered(source: PatternSource): Gathered {
     if (!broken) return true;
     const { trouble } = broken.sizes[at] as { trouble: string };
     notes.push({
-      text: `Size ${size.label} is left out: in ${broken.cell.label}, ${lowerFirst(trouble)}`,
+      text: `Size ${size.label} is left out: in ${broken.cell.label}, ${uncapital(trouble)}`,
       about: { cell: broken.cell.id },
     });
     return false;
@@ -92,10 +93,6 @@ export function gathered(source: PatternSource): Gathered {
         : some.map(({ cell, sizes }) => ({ cell, sizes: kept.map((at) => sizes[at] as WorkedPlan) })),
     notes,
   };
-}
-
-function lowerFirst(sentence: string): string {
-  return /^[A-Z][a-z]/.test(sentence) ? sentence.charAt(0).toLowerCase() + sentence.slice(1) : sentence;
 }
 
 /** One stretch of a piece in one size, with the count it starts on. */

@@ -1,4 +1,4 @@
-import { sizesLine } from './parts/measurements';
+import { bracketed } from '../notebook/bracketed';
 import type { PatternBlock, PatternDocument, PatternTable } from './pattern-document';
 import type { Leaving } from './plain-text';
 import { proofWords } from './proof-words';
@@ -35,7 +35,7 @@ export function html(
 ): string {
   const sizes =
     document.sizes.length > 0
-      ? `<p><strong>Sizes:</strong> ${text(sizesLine(document.sizes.map(({ label }) => label)))}</p>\n`
+      ? `<p><strong>Sizes:</strong> ${text(bracketed(document.sizes.map(({ label }) => label)))}</p>\n`
       : '';
   const parts = document.parts.map(
     ({ heading, blocks }) =>

@@ -1,4 +1,4 @@
-import { sizesLine } from './parts/measurements';
+import { bracketed } from '../notebook/bracketed';
 import type { PatternBlock, PatternDocument, PatternTable } from './pattern-document';
 import type { Leaving } from './plain-text';
 import { proofWords } from './proof-words';
@@ -15,7 +15,7 @@ export function markdown(
 ): string {
   const blocks = [`# ${escaped(document.title)}`];
   if (document.sizes.length > 0) {
-    blocks.push(`**Sizes:** ${escaped(sizesLine(document.sizes.map(({ label }) => label)))}`);
+    blocks.push(`**Sizes:** ${escaped(bracketed(document.sizes.map(({ label }) => label)))}`);
   }
   for (const part of document.parts) {
     blocks.push(`## ${escaped(part.heading)}`);

@@ -1,3 +1,4 @@
+import { bracketed } from '../notebook/bracketed';
 import type { Size, Swatch } from '../notebook';
 import type { PatternBlock } from './pattern-document';
 import { shown, theirs, type Sentences, type Slots } from './sentence';
@@ -61,8 +62,8 @@ export class PieceWriter {
 
   /** "Size XS", "Sizes S (M, L)". */
   who(places: readonly number[]): string {
-    const [first, ...rest] = places.map((place) => shown(this.labels[place]!));
-    return rest.length === 0 ? `Size ${first!}` : `Sizes ${first!} (${rest.join(', ')})`;
+    const labels = places.map((place) => shown(this.labels[place]!));
+    return `${labels.length === 1 ? 'Size' : 'Sizes'} ${bracketed(labels)}`;
   }
 
   /** "Next row (RS)", the side only where it is the same in every size. */

@@ -1,5 +1,5 @@
+import { bracketed } from '../notebook/bracketed';
 import type { PatternBlock, PatternDocument, PatternTable } from './pattern-document';
-import { sizesLine } from './parts/measurements';
 import { proofWords } from './proof-words';
 import type { Proof } from './proof';
 
@@ -15,7 +15,7 @@ export interface Leaving {
 export function plainText(document: PatternDocument, { proof }: Leaving = {}): string {
   const lines = [document.title, underline(document.title, '=')];
   if (document.sizes.length > 0) {
-    lines.push('', `Sizes: ${sizesLine(document.sizes.map(({ label }) => label))}`);
+    lines.push('', `Sizes: ${bracketed(document.sizes.map(({ label }) => label))}`);
   }
   for (const part of document.parts) {
     lines.push('', part.heading, underline(part.heading, '-'));

@@ -1,5 +1,5 @@
+import { listed } from '../notebook/listed';
 import type { Proof } from './proof';
-import { listed } from './size-list';
 
 /**
  * What is printed under a pattern about its proof.

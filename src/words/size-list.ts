@@ -1,3 +1,4 @@
+import { bySize } from '../notebook/bracketed';
 import { ordinal } from '../notebook/ordinal';
 
 /** A value for each size that a line is written for, in the order of its sizes; null where a size skips it. */
@@ -15,10 +16,7 @@ export const notInSize = '–';
  * @example sizeList([34, null, 40]) // '34 (–, 40)'
  */
 export function sizeList(values: BySize<string | number>): string {
-  const written = values.map((value) => (value === null ? notInSize : String(value)));
-  const [first = notInSize, ...rest] = written;
-  if (rest.every((value) => value === first)) return first;
-  return `${first} (${rest.join(', ')})`;
+  return bySize(values.map((value) => (value === null ? notInSize : String(value))));
 }
 
 /**
@@ -66,10 +64,4 @@ export function moreTimes(values: BySize<number>): string {
  */
 export function ordinals(values: BySize<number>): string {
   return sizeList(values.map((value) => (value === null ? null : ordinal(value))));
-}
-
-/** "a", "a and b", "a, b and c". */
-export function listed(words: readonly string[]): string {
-  if (words.length < 2) return words[0] ?? '';
-  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
 }

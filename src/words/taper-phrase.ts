@@ -1,4 +1,5 @@
-import { listed, ordinals, sizeList, times, type BySize } from './size-list';
+import { listed } from '../notebook/listed';
+import { ordinals, sizeList, times, type BySize } from './size-list';
 
 /** Where the shaping of a taper falls, by the row of the stretch, from 1. */
 export interface TaperRows {

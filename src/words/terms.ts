@@ -1,3 +1,5 @@
+import { capital } from '../notebook/capital';
+
 /** Whose terms a text is in. */
 export type Terms = 'US' | 'UK';
 
@@ -29,8 +31,6 @@ const pairs: readonly (readonly [us: string, uk: string])[] = [
   ['bound off', 'cast off'],
   ['stockinette', 'stocking stitch'],
 ];
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Each pair as it stands within a sentence and at its beginning. */
 function withCapitals(list: readonly (readonly [string, string])[]): [string, string][] {

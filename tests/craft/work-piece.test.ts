@@ -69,6 +69,11 @@ describe('rows', () => {
 });
 
 describe('kinds of stretch', () => {
+  const everySecond: Stretch = {
+    ...{ kind: 'taper', fabric, to: 26, over: 12 },
+    ...{ perRow: 2, every: 2, before: 0, after: 0 },
+  };
+
   test('a taper follows its plan', () => {
     const plan = { to: 43, over: 60, perRow: 2, every: 1 as const, before: 0, after: 0 };
     const rows = workPiece(flat(63, { kind: 'taper', fabric, ...plan }));
@@ -77,17 +82,7 @@ describe('kinds of stretch', () => {
   });
 
   test('a taper that begins on a wrong-side row still shapes on right-side rows', () => {
-    const plan: Stretch = {
-      kind: 'taper',
-      fabric,
-      to: 26,
-      over: 12,
-      perRow: 2,
-      every: 2,
-      before: 0,
-      after: 0,
-    };
-    const rows = workPiece(flat(30, even(3), plan));
+    const rows = workPiece(flat(30, even(3), everySecond));
     const shaped = rows.filter((row) => row.change !== 0);
     expect(shaped.map((row) => [row.number, row.side])).toEqual([
       [9, 'RS'],
@@ -96,25 +91,14 @@ describe('kinds of stretch', () => {
   });
 
   test('a taper that opens a piece on the right side shapes the 5th and the 11th row, the right-side ones', () => {
-    const plan = { to: 26, over: 12, perRow: 2, every: 2 as const, before: 0, after: 0 };
-    const rows = workPiece(flat(30, { kind: 'taper', fabric, ...plan }));
+    const rows = workPiece(flat(30, everySecond));
     expect(rows.flatMap((row) => (row.change === 0 ? [] : [row.number]))).toEqual([5, 11]);
   });
 
   test('in the round a taper on every second round shapes the last of each interval', () => {
-    const plan: Stretch = {
-      kind: 'taper',
-      fabric,
-      to: 26,
-      over: 12,
-      perRow: 2,
-      every: 2,
-      before: 0,
-      after: 0,
-    };
-    expect(workPiece(round(30, plan)).flatMap((row) => (row.change === 0 ? [] : [row.number]))).toEqual([
-      6, 12,
-    ]);
+    expect(
+      workPiece(round(30, everySecond)).flatMap((row) => (row.change === 0 ? [] : [row.number])),
+    ).toEqual([6, 12]);
   });
 
   test('shaping evenly is one row', () => {

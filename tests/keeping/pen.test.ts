@@ -1,13 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { memoryShelf, Pen, type Shelf, type Standing } from '../../src/keeping';
-import { apply, readFile, type Notebook } from '../../src/notebook';
+import { readFile, type Notebook } from '../../src/notebook';
 import { jacket } from '../../src/starters';
+import { edited } from '../notebook/edited';
 
-const titled = (title: string, notebook = jacket()): Notebook => {
-  const applied = apply(notebook, { do: 'retitle', title });
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied.notebook;
-};
+const titled = (title: string, notebook = jacket()): Notebook => edited(notebook, { do: 'retitle', title });
 const titleOn = async (shelf: Shelf, id = 'a'): Promise<string | undefined> => {
   const found = await shelf.read(id);
   const read = found && readFile(found.text);

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { sharing, troubleOf } from '../../src/keeping';
 import {
   allCells,
-  apply,
   changesBetween,
   nothingChanged,
   readFile,
@@ -10,6 +9,7 @@ import {
   type Notebook,
 } from '../../src/notebook';
 import { jacket } from '../../src/starters';
+import { edited } from '../notebook/edited';
 
 const again = (notebook: Notebook): Notebook => {
   const read = readFile(writeFile(notebook));
@@ -39,9 +39,7 @@ describe('a notebook that is read anew', () => {
     ] as const;
     let after: Notebook = before;
     for (const edit of edits) {
-      const applied = apply(after, edit);
-      if ('refused' in applied) throw new Error(applied.refused);
-      after = applied.notebook;
+      after = edited(after, edit);
       const shared = sharing(before, again(after));
       expect(shared).toEqual(after);
     }

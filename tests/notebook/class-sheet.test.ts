@@ -1,12 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { apply, readFile, writeFile, type ClassSheet, type Notebook } from '../../src/notebook';
 import { blank, lessons } from '../../src/starters';
+import { edited } from './edited';
 
-function set(notebook: Notebook, sheet: ClassSheet | null): Notebook {
-  const applied = apply(notebook, { do: 'set class sheet', sheet });
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied.notebook;
-}
+const set = (notebook: Notebook, sheet: ClassSheet | null): Notebook =>
+  edited(notebook, { do: 'set class sheet', sheet });
 
 describe('a class sheet', () => {
   it('is kept in the file, with its size, its order and how far back each working begins', () => {

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { apply, cellById, type Entry, type Notebook, usualSettings } from '../../src/notebook';
+import { apply, cellById, type Notebook, usualSettings } from '../../src/notebook';
 import { emptying } from '../../src/notebook/emptying';
+import { measure } from '../sheet/notebook-of';
 
-const measure = (id: string, entry: Entry) =>
-  ({ kind: 'measure', id, label: id, name: id, unit: 'length', entry }) as const;
 const notebook: Notebook = {
   title: 'Sleeve',
   settings: usualSettings,
@@ -16,10 +15,10 @@ const notebook: Notebook = {
       id: 'a',
       label: 'A',
       cells: [
-        measure('cuff', { each: { s: 22, m: 24 } }),
-        measure('bust', { chart: 'bust', point: 'middle', own: { m: 95 } }),
-        measure('hem', { value: 5 }),
-        measure('half', { formula: 'cuff / 2' }),
+        measure('cuff', 'length', { each: { s: 22, m: 24 } }),
+        measure('bust', 'length', { chart: 'bust', point: 'middle', own: { m: 95 } }),
+        measure('hem', 'length', { value: 5 }),
+        measure('half', 'length', { formula: 'cuff / 2' }),
       ],
     },
   ],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   allCells,
-  apply,
+  type Edit,
   chainOf,
   changesBetween,
   downstream,
@@ -11,13 +11,10 @@ import {
   type Notebook,
 } from '../../src/notebook';
 import { jacket } from '../../src/starters';
+import { edited } from './edited';
 
 const start = jacket();
-const after = (edit: Parameters<typeof apply>[1]): Notebook => {
-  const applied = apply(start, edit);
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied.notebook;
-};
+const after = (edit: Edit): Notebook => edited(start, edit);
 
 describe('what a cell feeds', () => {
   it('the body swatch feeds the back, and through its width the length of the sleeve', () => {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   allCells,
-  apply,
   changesBetween,
   checkHolds,
   choicesFor,
@@ -17,6 +16,7 @@ import {
 import { Results } from '../../src/sheet';
 import { WorkedSheet } from '../../src/sheet/sheet';
 import { jacket } from '../../src/starters';
+import { edited } from './edited';
 
 const ready = (id: string): ReadyCheck => readyChecks.find((check) => check.id === id)!;
 
@@ -29,14 +29,8 @@ async function work(notebook: Notebook): Promise<Results> {
 /** The notebook with a ready-made check at its end, and the labels of the sizes where that fails. */
 async function failing(notebook: Notebook, id: string, chosen: Record<string, string>) {
   const cell = ready(id).make(notebook, 'made', chosen);
-  const applied = apply(notebook, {
-    do: 'add cell',
-    section: notebook.sections.at(-1)!.id,
-    at: 0,
-    cell,
-  });
-  if ('refused' in applied) throw new Error(applied.refused);
-  const results = await work(applied.notebook);
+  const section = notebook.sections.at(-1)!.id;
+  const results = await work(edited(notebook, { do: 'add cell', section, at: 0, cell }));
   const held = notebook.sizes.map((size, at) => {
     const trouble = results.trouble(size.id, 'made', 'holds');
     if (trouble) throw new Error(trouble.message);
@@ -52,18 +46,8 @@ async function failing(notebook: Notebook, id: string, chosen: Record<string, st
   };
 }
 
-/** The jacket with some cells' entries exchanged. */
-function altered(change: (notebook: Notebook) => Notebook | { refused: string }): Notebook {
-  const applied = change(jacket());
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied;
-}
-
 const giving = (cell: string, key: string, size: string | null, value: number) =>
-  altered((notebook) => {
-    const applied = apply(notebook, { do: 'give', cell, key, size, value });
-    return 'refused' in applied ? applied : applied.notebook;
-  });
+  edited(jacket(), { do: 'give', cell, key, size, value });
 
 describe('sizes beside each other', () => {
   it('a repeat of 24 brings several sizes of the back to one count', async () => {
@@ -80,13 +64,8 @@ describe('sizes beside each other', () => {
   it('the jacket’s 8 plus 3 brings M and L both to 83 stitches; on 2 plus 1 all sizes differ', async () => {
     expect((await failing(jacket(), 'differ', { count: 'back_sts' })).sizes).toEqual(['L']);
     const fine = allCells(jacket()).find(({ id }) => id === 'back-sts')!;
-    const narrow = altered((notebook) => {
-      const applied = apply(notebook, {
-        do: 'change',
-        cell: { ...fine, multiple: { value: 2 }, plus: { value: 1 } } as Cell,
-      });
-      return 'refused' in applied ? applied : applied.notebook;
-    });
+    const cell = { ...fine, multiple: { value: 2 }, plus: { value: 1 } } as Cell;
+    const narrow = edited(jacket(), { do: 'change', cell });
     expect((await failing(narrow, 'differ', { count: 'back_sts' })).sizes).toEqual([]);
   });
 
@@ -127,10 +106,7 @@ describe('what a body has to pass', () => {
   it('an upper arm of 60 cm finds no room in the sleeve of its size', async () => {
     const chosen = { sleeve: 'sleeve_start_width', arm: 'upper_arm', ease: 'CM(5)' };
     expect((await failing(jacket(), 'arm', chosen)).sizes).toEqual([]);
-    const strong = altered((notebook) => {
-      const applied = apply(notebook, { do: 'enter', cell: 'upper-arm', key: 'value', entry: { value: 60 } });
-      return 'refused' in applied ? applied : applied.notebook;
-    });
+    const strong = edited(jacket(), { do: 'enter', cell: 'upper-arm', key: 'value', entry: { value: 60 } });
     // The armhole follows the arm; a sleeve whose width is typed does not.
     expect((await failing(strong, 'arm', { ...chosen, sleeve: 'CM(64)' })).sizes).toHaveLength(9);
     expect((await failing(strong, 'arm', { ...chosen, sleeve: 'CM(65)' })).sizes).toEqual([]);
@@ -267,9 +243,7 @@ describe('every ready-made check', () => {
       for (const id of ['first', 'second']) {
         const cell: CheckCell = check.make(notebook, id, chosen);
         expect(cell.id).toBe(id);
-        const applied = apply(notebook, { do: 'add cell', section: 'joins-section', at: 0, cell });
-        if ('refused' in applied) throw new Error(applied.refused);
-        notebook = applied.notebook;
+        notebook = edited(notebook, { do: 'add cell', section: 'joins-section', at: 0, cell });
       }
       const worked = await work(notebook);
       for (const id of ['first', 'second']) {

@@ -1,43 +1,36 @@
 import { describe, expect, it } from 'vitest';
 import { allCells, apply, cellById, nameTable, namesOf, type Edit, type Notebook } from '../../src/notebook';
 import { jacket } from '../../src/starters';
+import { edited } from './edited';
 
 const start = jacket();
-
-function done(notebook: Notebook, ...edits: Edit[]): Notebook {
-  return edits.reduce((before, edit) => {
-    const applied = apply(before, edit);
-    if ('refused' in applied) throw new Error(applied.refused);
-    return applied.notebook;
-  }, notebook);
-}
 
 const order = (notebook: Notebook, section: string): string[] =>
   notebook.sections.find(({ id }) => id === section)!.cells.map(({ id }) => id);
 
 describe('moving a cell', () => {
   it('within its section puts it before the one that is there', () => {
-    const after = done(start, { do: 'move cell', cell: 'hand', section: 'measurements', at: 0 });
+    const after = edited(start, { do: 'move cell', cell: 'hand', section: 'measurements', at: 0 });
     expect(order(after, 'measurements')[0]).toBe('hand');
     expect(order(after, 'measurements').toSorted()).toEqual(order(start, 'measurements').toSorted());
   });
 
   it('to another section takes it out of its own, and every formula still finds it', () => {
-    const after = done(start, { do: 'move cell', cell: 'cuff', section: 'measurements', at: 2 });
+    const after = edited(start, { do: 'move cell', cell: 'cuff', section: 'measurements', at: 2 });
     expect(order(after, 'measurements')[2]).toBe('cuff');
     expect(order(after, 'sleeve-section')).not.toContain('cuff');
     expect(nameTable(after).get('cuff')?.cell).toBe('cuff');
   });
 
   it('leaves the other sections the very same', () => {
-    const after = done(start, { do: 'move cell', cell: 'hand', section: 'measurements', at: 0 });
+    const after = edited(start, { do: 'move cell', cell: 'hand', section: 'measurements', at: 0 });
     expect(after.sections[0]).toBe(start.sections[0]);
   });
 });
 
 describe('a copy', () => {
   it('of a cell stands after it, and its formulas use its own parts', () => {
-    const after = done(start, { do: 'duplicate cell', cell: 'back', id: 'other-back' });
+    const after = edited(start, { do: 'duplicate cell', cell: 'back', id: 'other-back' });
     expect(order(after, 'body-section')[order(start, 'body-section').indexOf('back') + 1]).toBe('other-back');
     const names = namesOf(cellById(after, 'other-back')!).map(({ name }) => name);
     expect(names).toContain('back_2_length');
@@ -45,7 +38,7 @@ describe('a copy', () => {
   });
 
   it('of a section works from its own cells where the section did', () => {
-    const after = done(start, { do: 'duplicate section', section: 'sleeve-section', id: 'second' });
+    const after = edited(start, { do: 'duplicate section', section: 'sleeve-section', id: 'second' });
     const copy = after.sections.find(({ id }) => id === 'second')!;
     expect(copy.cells).toHaveLength(order(start, 'sleeve-section').length);
     const text = JSON.stringify(copy.cells);
@@ -58,7 +51,7 @@ describe('a copy', () => {
 
 describe('sections', () => {
   it('are added, labelled, moved and deleted', () => {
-    const after = done(
+    const after = edited(
       start,
       { do: 'add section', at: 1, section: { id: 'new', label: 'New', cells: [] } },
       { do: 'relabel section', section: 'new', label: ' Trims ' },
@@ -78,12 +71,15 @@ describe('sections', () => {
 
 describe('sizes', () => {
   it('are put in another order with their values', () => {
-    const after = done(start, { do: 'move size', size: '5x', at: 0 });
+    const after = edited(start, { do: 'move size', size: '5x', at: 0 });
     expect(after.sizes.map(({ id }) => id)).toEqual(['5x', 'xs', 's', 'm', 'l', 'xl', '2x', '3x', '4x']);
   });
 
   it('are exchanged for others, and those that stay keep what was given', () => {
-    const after = done(start, { do: 'take sizes', sizes: [start.sizes[2]!, { id: 'me', label: 'For me' }] });
+    const after = edited(start, {
+      do: 'take sizes',
+      sizes: [start.sizes[2]!, { id: 'me', label: 'For me' }],
+    });
     expect(after.sizes).toHaveLength(2);
     expect(cellById(after, 'cuff')).toBe(cellById(start, 'cuff'));
   });

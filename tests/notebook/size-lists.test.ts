@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { apply, cellById, type Edit, type Entry, type Notebook, usualSettings } from '../../src/notebook';
+import { cellById, type Notebook, usualSettings } from '../../src/notebook';
 import {
   asksOf,
   chartSizes,
@@ -9,9 +9,9 @@ import {
   withMoreSizes,
 } from '../../src/notebook/size-lists';
 import { jacket } from '../../src/starters';
+import { edited } from './edited';
+import { measure } from '../sheet/notebook-of';
 
-const measure = (id: string, entry: Entry) =>
-  ({ kind: 'measure', id, label: id, name: id, unit: 'length', entry }) as const;
 const notebook: Notebook = {
   title: 'Sleeve',
   settings: usualSettings,
@@ -24,8 +24,8 @@ const notebook: Notebook = {
       id: 'a',
       label: 'A',
       cells: [
-        measure('cuff', { each: { medium: 24, 'size-1': null, 'size-2': 30 } }),
-        measure('bust', { chart: 'bust', point: 'middle', own: { 'size-1': 99, 'size-3': 80 } }),
+        measure('cuff', 'length', { each: { medium: 24, 'size-1': null, 'size-2': 30 } }),
+        measure('bust', 'length', { chart: 'bust', point: 'middle', own: { 'size-1': 99, 'size-3': 80 } }),
         {
           kind: 'ease',
           id: 'finished',
@@ -39,16 +39,11 @@ const notebook: Notebook = {
     },
   ],
 };
-const done = (of: Notebook, edit: Edit): Notebook => {
-  const applied = apply(of, edit);
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied.notebook;
-};
 
 describe('taking a chart', () => {
   it('twice gives the same ids', () => {
     const once = chartSizes(notebook, 'man');
-    const again = chartSizes(done(notebook, { do: 'take sizes', sizes: once }), 'man');
+    const again = chartSizes(edited(notebook, { do: 'take sizes', sizes: once }), 'man');
     expect(again).toEqual(once);
     expect(once.map((size) => size.id)).toEqual(['man-s', 'man-m', 'man-l', 'man-xl', 'man-2xl']);
   });
@@ -57,7 +52,7 @@ describe('taking a chart', () => {
     const sizes = chartSizes(notebook, 'woman');
     expect(sizes).toHaveLength(9);
     expect(sizes[2]).toBe(notebook.sizes[0]);
-    const after = done(notebook, { do: 'take sizes', sizes });
+    const after = edited(notebook, { do: 'take sizes', sizes });
     expect(cellById(after, 'cuff')).toMatchObject({ entry: { each: { medium: 24 } } });
   });
 
@@ -90,7 +85,7 @@ describe('a size without a chart', () => {
       ['cuff', undefined],
     ]);
     const size = freshSize(notebook, 'Aunt');
-    const after = done(notebook, {
+    const after = edited(notebook, {
       do: 'several',
       what: 'adding the size Aunt',
       edits: [{ do: 'add size', at: 2, size }, ...givingTo(size.id, [{ ask: asks[0]!, value: 102 }])],

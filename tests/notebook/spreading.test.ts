@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { apply, inputsOf, type Entry, type Notebook, type Size, usualSettings } from '../../src/notebook';
+import { inputsOf, type Entry, type Notebook, type Size, usualSettings } from '../../src/notebook';
 import {
   entering,
   filled,
@@ -10,12 +10,12 @@ import {
   perSize,
   sizesAfter,
 } from '../../src/notebook/spreading';
+import { edited } from './edited';
+import { measure } from '../sheet/notebook-of';
 
 const s: Size = { id: 's', label: 'S', chart: { name: 'woman', size: 'S' } };
 const m: Size = { id: 'm', label: 'M', chart: { name: 'woman', size: 'M' } };
 const me: Size = { id: 'me', label: 'For me' };
-const measure = (id: string, entry: Entry) =>
-  ({ kind: 'measure', id, label: id, name: id, unit: 'length', entry }) as const;
 const notebook: Notebook = {
   title: 'Sleeve',
   settings: usualSettings,
@@ -25,21 +25,17 @@ const notebook: Notebook = {
       id: 'a',
       label: 'A',
       cells: [
-        measure('cuff', { each: { s: 22, m: 24, me: 25 } }),
-        measure('bust', { chart: 'bust', point: 'middle' }),
-        measure('hem', { value: 5 }),
-        measure('half', { formula: 'cuff / 2' }),
+        measure('cuff', 'length', { each: { s: 22, m: 24, me: 25 } }),
+        measure('bust', 'length', { chart: 'bust', point: 'middle' }),
+        measure('hem', 'length', { value: 5 }),
+        measure('half', 'length', { formula: 'cuff / 2' }),
       ],
     },
   ],
 };
 const entry = (id: string, of = notebook): Entry =>
   inputsOf(of.sections[0]!.cells.find((cell) => cell.id === id)!)[0]!.entry;
-const after = (edit: ReturnType<typeof filling>): Notebook => {
-  const applied = apply(notebook, edit!);
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied.notebook;
-};
+const after = (edit: ReturnType<typeof filling>): Notebook => edited(notebook, edit!);
 
 describe('the value for a size', () => {
   it('is the chart’s 37 in for the bust of size M, unless M has one of its own', () => {

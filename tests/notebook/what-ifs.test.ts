@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import {
-  apply,
   readFile,
   withChanges,
   withWhatIf,
@@ -11,6 +10,7 @@ import {
   type WhatIf,
 } from '../../src/notebook';
 import { formula, measure, notebookOf } from '../sheet/notebook-of';
+import { edited, refusal } from './edited';
 
 const change = (more: Partial<Change> = {}): Change => ({
   cell: 'bust',
@@ -34,20 +34,6 @@ const plain = notebookOf(
   ],
   sizes,
 );
-
-function after(notebook: Notebook, ...edits: readonly Edit[]): Notebook {
-  for (const edit of edits) {
-    const applied = apply(notebook, edit);
-    if ('refused' in applied) throw new Error(applied.refused);
-    notebook = applied.notebook;
-  }
-  return notebook;
-}
-
-function refusal(notebook: Notebook, edit: Edit): string {
-  const applied = apply(notebook, edit);
-  return 'refused' in applied ? applied.refused : 'made';
-}
 
 const add = (of: WhatIf): Edit => ({ do: 'add what-if', whatIf: of });
 const bustOf = (notebook: Notebook) => notebook.sections[0]!.cells[0];
@@ -97,51 +83,55 @@ describe('a notebook under a what-if', () => {
 
 describe('edits of what-ifs', () => {
   test('add, rename, switch and remove them', () => {
-    const added = after(plain, add(whatIf('a')), add(whatIf('b')));
+    const added = edited(plain, add(whatIf('a')), add(whatIf('b')));
     expect(added.whatIfs?.map(({ name }) => name)).toEqual(['What if a', 'What if b']);
-    const edited = after(
+    const changed = edited(
       added,
       { do: 'rename what-if', whatIf: 'a', name: '  7.5 mm hook ' },
       { do: 'switch what-if', whatIf: 'b', on: false },
     );
-    expect(edited.whatIfs).toMatchObject([
+    expect(changed.whatIfs).toMatchObject([
       { name: '7.5 mm hook', on: true },
       { name: 'What if b', on: false },
     ]);
-    const gone = after(edited, { do: 'remove what-if', whatIf: 'a' }, { do: 'remove what-if', whatIf: 'b' });
+    const gone = edited(
+      changed,
+      { do: 'remove what-if', whatIf: 'a' },
+      { do: 'remove what-if', whatIf: 'b' },
+    );
     expect(gone).toEqual(plain);
-    expect(edited.sections).toBe(plain.sections);
+    expect(changed.sections).toBe(plain.sections);
   });
 
   test('put a change in place of the one for the same value, and all sizes in place of one', () => {
-    const edited = after(
+    const changed = edited(
       plain,
       add(whatIf('a', [])),
       { do: 'change what-if', whatIf: 'a', change: change({ size: 's' }) },
       { do: 'change what-if', whatIf: 'a', change: change({ size: 'm', value: 3 }) },
       { do: 'change what-if', whatIf: 'a', change: change({ size: 's', value: 4 }) },
     );
-    expect(edited.whatIfs![0]!.changes).toEqual([
+    expect(changed.whatIfs![0]!.changes).toEqual([
       change({ size: 's', value: 4 }),
       change({ size: 'm', value: 3 }),
     ]);
-    const all = after(edited, { do: 'change what-if', whatIf: 'a', change: change({ value: 5 }) });
+    const all = edited(changed, { do: 'change what-if', whatIf: 'a', change: change({ value: 5 }) });
     expect(all.whatIfs![0]!.changes).toEqual([change({ value: 5 })]);
     expect(
-      after(all, { do: 'take out of what-if', whatIf: 'a', change: change() }).whatIfs![0]!.changes,
+      edited(all, { do: 'take out of what-if', whatIf: 'a', change: change() }).whatIfs![0]!.changes,
     ).toEqual([]);
   });
 
   test('making one the notebook makes its changes and takes it out of the list', () => {
-    const made = after(plain, add(whatIf('a')), add(whatIf('b')), { do: 'make what-if', whatIf: 'a' });
+    const made = edited(plain, add(whatIf('a')), add(whatIf('b')), { do: 'make what-if', whatIf: 'a' });
     expect(made.sections).toEqual(withWhatIf(plain, whatIf('a')).sections);
     expect(made.whatIfs?.map(({ id }) => id)).toEqual(['b']);
   });
 
   test('refuse what cannot be', () => {
-    const four = after(plain, ...['a', 'b', 'c', 'd'].map((id) => add(whatIf(id))));
+    const four = edited(plain, ...['a', 'b', 'c', 'd'].map((id) => add(whatIf(id))));
     expect(refusal(four, add(whatIf('e')))).toContain('switch one off first');
-    const fifth = after(four, add(whatIf('e', [], false)));
+    const fifth = edited(four, add(whatIf('e', [], false)));
     expect(refusal(fifth, { do: 'switch what-if', whatIf: 'e', on: true })).toContain('switch one off first');
     expect(refusal(four, add(whatIf('a', [], false)))).toContain('in the notebook already');
     expect(refusal(four, { do: 'rename what-if', whatIf: 'a', name: ' ' })).toContain('needs a name');
@@ -149,21 +139,21 @@ describe('edits of what-ifs', () => {
     expect(refusal(four, { do: 'change what-if', whatIf: 'a', change: change({ cell: 'lost' }) })).toContain(
       'no longer in the notebook',
     );
-    const lost = after(plain, add(whatIf('a', [change({ cell: 'lost' })])));
+    const lost = edited(plain, add(whatIf('a', [change({ cell: 'lost' })])));
     expect(refusal(lost, { do: 'make what-if', whatIf: 'a' })).toContain('no longer in the notebook');
   });
 
   test('renaming a cell renames it in the formulas of what-ifs, and leaves the other what-ifs themselves', () => {
     const named = whatIf('a', [{ cell: 'own', key: 'value', size: null, formula: 'bust + half' }]);
-    const notebook = after(plain, add(named), add(whatIf('b')));
-    const renamed = after(notebook, { do: 'rename', cell: 'half', name: 'half_bust' });
+    const notebook = edited(plain, add(named), add(whatIf('b')));
+    const renamed = edited(notebook, { do: 'rename', cell: 'half', name: 'half_bust' });
     expect(renamed.whatIfs![0]!.changes[0]!.formula).toBe('bust + half_bust');
     expect(renamed.whatIfs![1]).toBe(notebook.whatIfs![1]);
   });
 });
 
 describe('a file', () => {
-  const notebook = after(
+  const notebook = edited(
     plain,
     add(whatIf('a', [change(), { cell: 'own', key: 'value', size: null, formula: 'half' }])),
   );

@@ -1,6 +1,5 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
-import { tick } from 'svelte';
 import { expect, it } from 'vitest';
 import { allCells, readyChecks, type CheckCell, type Notebook } from '../../src/notebook';
 import AddCheck from '../../src/page/dialogs/AddCheck.svelte';
@@ -14,8 +13,7 @@ async function open(notebook: Notebook, at?: string) {
   if (at) desk.spot = { cell: at, key: 'value', size: null };
   const user = userEvent.setup();
   const { component } = render(AddCheck, { desk });
-  component.open();
-  await tick();
+  await component.open();
   const dialog = within(screen.getByRole('dialog', { name: 'Add a check' }));
   const take = (name: RegExp) => user.click(dialog.getByRole('radio', { name }));
   const choose = (name: string, option: string) =>

@@ -2,12 +2,13 @@ import { render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { tick } from 'svelte';
 import { describe, expect, it } from 'vitest';
-import { apply, type CheckCell, type Edit, type Notebook } from '../../src/notebook';
+import { type CheckCell, type Edit, type Notebook } from '../../src/notebook';
 import Checks from '../../src/page/leaf/Checks.svelte';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { jacket } from '../../src/starters';
 import { measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
+import { edited } from '../notebook/edited';
 
 async function open(notebook: Notebook) {
   const { desk, settled } = deskWith(notebook);
@@ -125,9 +126,8 @@ describe('the line that sums up all checks', () => {
   });
 
   it('goes to the check on pressing its name', async () => {
-    const applied = apply(jacket(), { do: 'enter', cell: 'hand', key: 'value', entry: { value: 30 } });
-    if ('refused' in applied) throw new Error(applied.refused);
-    const { desk, settled, user } = await open(applied.notebook);
+    const large = edited(jacket(), { do: 'enter', cell: 'hand', key: 'value', entry: { value: 30 } });
+    const { desk, settled, user } = await open(large);
     render(Leaf, { desk, folded: false });
     await settled();
     await user.click(await screen.findByRole('button', { name: 'Hand through the cuff' }));

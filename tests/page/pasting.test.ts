@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import {
-  apply,
   cellById,
   length,
   plain,
@@ -11,6 +10,7 @@ import {
 } from '../../src/notebook';
 import { blockBetween, drawnLines, lineAt, placesOf } from '../../src/page/leaf/block';
 import { planPaste, rowsOf, type PastePlan } from '../../src/page/leaf/pasting';
+import { edited } from '../notebook/edited';
 
 const measure = (id: string, entry: Entry, unit: 'length' | 'stitches' | 'percent' = 'length'): Cell => ({
   kind: 'measure',
@@ -52,9 +52,8 @@ function plan(text: string, at: { cell: string; size: string | null }, of = note
 }
 function pasted(text: string, at: { cell: string; size: string | null }, of = notebook) {
   const made = plan(text, at, of);
-  const applied = made.edit ? apply(of, made.edit) : { notebook: of };
-  if ('refused' in applied) throw new Error(applied.refused);
-  const entry = (id: string) => (cellById(applied.notebook, id) as { entry: Entry }).entry;
+  const after = made.edit ? edited(of, made.edit) : of;
+  const entry = (id: string) => (cellById(after, id) as { entry: Entry }).entry;
   return { ...made, entry };
 }
 

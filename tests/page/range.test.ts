@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
 import type { Cell } from '../../src/notebook';
 import Range from '../../src/page/range/Range.svelte';
+import { fit } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 import { measured, small } from './small-notebook';
 
@@ -12,20 +13,10 @@ vi.mock('../../src/pictures/range-plot', () => ({
   drawRange: () => ({ update: () => {}, pointAt: () => {}, data: () => {}, close: () => {} }),
 }));
 
-const fit: Cell = {
-  kind: 'fit',
-  id: 'sts',
-  label: 'Cuff stitches',
-  name: 'sts',
-  counts: 'stitches',
-  target: { formula: 'hem / CM(1) * STS(2)' },
-  multiple: { value: 4 },
-  plus: { value: 0 },
-  rule: 'nearest',
-};
+const cuff = { ...fit('sts', 'hem / CM(1) * STS(2)', [4, 0]), label: 'Cuff stitches' };
 
 async function opened(...more: Cell[]) {
-  const { desk, settled } = deskWith(small(fit, ...more));
+  const { desk, settled } = deskWith(small(cuff, ...more));
   await settled();
   desk.spot = { cell: 'hem', key: 'value', size: null };
   render(Range, { desk });

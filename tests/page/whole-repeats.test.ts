@@ -5,7 +5,7 @@ import { inEverySize, wholeRepeats } from '../../src/page/range/whole-repeats';
 import { trialNumber } from '../../src/sheet';
 import { trialsOf } from '../../src/sheet/trials-in-turn';
 import { jacket } from '../../src/starters/jacket';
-import { measure, notebookOf, swatch } from '../sheet/notebook-of';
+import { fit, measure, notebookOf, swatch } from '../sheet/notebook-of';
 
 const ease = { cell: 'ease', key: 'value', size: null };
 
@@ -16,17 +16,7 @@ function garment(busts: readonly number[], stitches: number, multiple: number, p
       swatch('body', stitches, 16),
       measure('bust', 'length', { each: Object.fromEntries(busts.map((bust, at) => [`s${at}`, bust])) }),
       measure('ease', 'length', 10),
-      {
-        kind: 'fit',
-        id: 'back',
-        label: 'back',
-        name: 'back',
-        counts: 'stitches',
-        target: { formula: '(bust + ease) / 2 * body_sts' },
-        multiple: { value: multiple },
-        plus: { value: plus },
-        rule: 'nearest',
-      },
+      fit('back', '(bust + ease) / 2 * body_sts', [multiple, plus]),
     ],
     sizes,
   );

@@ -1,12 +1,5 @@
 import { expect, test } from 'vitest';
-import {
-  bySize,
-  figure,
-  fromUnit,
-  inUnit,
-  lengthInWords,
-  stitchesInWords,
-} from '../../src/pictures/in-words';
+import { figure, fromUnit, inUnit, lengthInWords, stitchesInWords } from '../../src/pictures/in-words';
 
 test('an inch is 2.54 cm exactly, both ways', () => {
   expect(inUnit(25.4, 'in')).toBeCloseTo(10, 12);
@@ -26,10 +19,4 @@ test('less than nothing has a true minus, and nothing has none', () => {
 
 test('one is a stitch, others are stitches', () => {
   expect([0, 1, 62].map(stitchesInWords)).toEqual(['0 sts', '1 st', '62 sts']);
-});
-
-test('a list by size puts the sizes after the first in brackets, and says a number common to all once', () => {
-  expect(bySize(['34', '36', '40'])).toBe('34 (36, 40)');
-  expect(bySize(['34', '34'])).toBe('34');
-  expect(bySize(['34', '–', '40'])).toBe('34 (–, 40)');
 });

@@ -4,9 +4,10 @@ import { wrapped } from '../../src/pictures/wrapped';
 
 const byLetters = (text: string): number => text.length;
 
-test('a title is broken between words, and no word is lost', () => {
+test('a title is broken between words, and a word wider than the paper anywhere, so that nothing is cut off', () => {
   expect(wrapped('a bb ccc', 4, byLetters)).toEqual(['a bb', 'ccc']);
-  expect(wrapped('Sleeve', 3, byLetters)).toEqual(['Sleeve']);
+  expect(wrapped('Sleeve', 4, byLetters)).toEqual(['Slee', 've']);
+  expect(wrapped('a Sleeve b', 4, byLetters)).toEqual(['a', 'Slee', 've b']);
   expect(wrapped('  ', 3, byLetters)).toEqual([]);
 });
 

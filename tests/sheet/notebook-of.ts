@@ -4,6 +4,7 @@ import {
   type FormulaCell,
   type Measure,
   type Notebook,
+  type RepeatFit,
   type Size,
   type Swatch,
 } from '../../src/notebook/document';
@@ -33,6 +34,21 @@ export function measure(
 ): Measure {
   const given = typeof entry === 'object' && entry !== null ? entry : { value: entry };
   return { kind: 'measure', id: name, label: name, name, unit, entry: given };
+}
+
+/** The count nearest to a formula that a repeat of 8 and 3 more allows, or the repeat that is given. */
+export function fit(name: string, target: string, [multiple, plus] = [8, 3]): RepeatFit {
+  return {
+    kind: 'fit',
+    id: name,
+    label: name,
+    name,
+    counts: 'stitches',
+    target: { formula: target },
+    multiple: { value: multiple! },
+    plus: { value: plus! },
+    rule: 'nearest',
+  };
 }
 
 /** A swatch with one reading of stitches and one of rows, over 10 cm. */

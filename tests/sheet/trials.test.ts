@@ -12,7 +12,7 @@ import { Trials } from '../../src/sheet/trials';
 import { trialsOf } from '../../src/sheet/trials-in-turn';
 import { jacket } from '../../src/starters/jacket';
 import { everythingTold } from './everything-told';
-import { formula, measure, notebookOf, swatch } from './notebook-of';
+import { fit, formula, measure, notebookOf, swatch } from './notebook-of';
 import { cells, formulas, numbers } from './random-cells';
 
 const sizes = [
@@ -149,17 +149,7 @@ const fitted = (): Notebook =>
     [
       swatch('body', 14, 16),
       measure('bust', 'length', { each: { s: 90, m: 100 } }),
-      {
-        kind: 'fit',
-        id: 'back',
-        label: 'back',
-        name: 'back',
-        counts: 'stitches',
-        target: { formula: 'bust / 2 * body_sts' },
-        multiple: { value: 8 },
-        plus: { value: 3 },
-        rule: 'nearest',
-      },
+      fit('back', 'bust / 2 * body_sts'),
       formula('width', 'back / body_sts'),
     ],
     sizes,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Cell, EaseCell, PieceCell, RepeatFit } from '../../src/notebook/document';
-import { formula, measure, notebookOf, swatch } from './notebook-of';
+import { fit, formula, measure, notebookOf, swatch } from './notebook-of';
 import { valueOf, Worked, worked } from './worked';
 
 const bust = measure('bust', 'length', 90);
@@ -13,17 +13,7 @@ const finished: EaseCell = {
   body: { formula: 'bust' },
   ease: { value: 10 },
 };
-const fit: RepeatFit = {
-  kind: 'fit',
-  id: 'back',
-  label: 'Back stitches',
-  name: 'back_sts',
-  counts: 'stitches',
-  target: { formula: 'finished_bust / 2 * body_sts' },
-  multiple: { value: 8 },
-  plus: { value: 3 },
-  rule: 'nearest',
-};
+const back = { ...fit('back_sts', 'finished_bust / 2 * body_sts'), id: 'back', label: 'Back stitches' };
 
 describe('a trouble is told on the cell that causes it, and points there from what waits for it', () => {
   test('an empty measure', async () => {
@@ -31,7 +21,7 @@ describe('a trouble is told on the cell that causes it, and points there from wh
       { ...bust, label: 'Bust', entry: { value: null } },
       finished,
       swatch('body', 14, 16),
-      fit,
+      back,
     );
     expect(results.trouble('m', 'bust', 'value')).toEqual({
       message: 'Bust is empty: type a value, or = and a formula.',
@@ -42,7 +32,7 @@ describe('a trouble is told on the cell that causes it, and points there from wh
   });
 
   test('a gauge counted as zero', async () => {
-    const { results } = await worked(bust, finished, swatch('body', 0, 16), fit);
+    const { results } = await worked(bust, finished, swatch('body', 0, 16), back);
     expect(results.trouble('m', 'body', 'sts.0.count')).toEqual({
       message: 'Stitches counted has to be more than 0.',
     });
@@ -229,7 +219,7 @@ describe('what an input takes', () => {
     bust,
     finished,
     swatch('body', 14, 16),
-    { ...fit, multiple: entry },
+    { ...back, multiple: entry },
   ];
 
   test('a typed value that is not whole is told', async () => {

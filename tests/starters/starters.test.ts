@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   allCells,
-  apply,
   changesBetween,
   inputsOf,
   nameTable,
@@ -12,6 +11,7 @@ import {
 import { Results } from '../../src/sheet';
 import { WorkedSheet } from '../../src/sheet/sheet';
 import { blank, hatCrown, lessons, singleSleeve, starters } from '../../src/starters';
+import { edited } from '../notebook/edited';
 
 describe.each(starters.map((starter) => [starter.label, starter.make()] as const))(
   '%s',
@@ -39,9 +39,7 @@ describe.each(starters.map((starter) => [starter.label, starter.make()] as const
     it('keeps its names when every cell takes another', () => {
       let renamed = notebook;
       for (const cell of allCells(notebook)) {
-        const applied = apply(renamed, { do: 'rename', cell: cell.id, name: `${cell.name}_x` });
-        if ('refused' in applied) throw new Error(applied.refused);
-        renamed = applied.notebook;
+        renamed = edited(renamed, { do: 'rename', cell: cell.id, name: `${cell.name}_x` });
       }
       const table = nameTable(renamed);
       expect(table.size).toBe(nameTable(notebook).size);

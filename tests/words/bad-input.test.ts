@@ -1,16 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { apply, type Notebook, type PieceStretch } from '../../src/notebook';
+import { type Notebook, type PieceStretch } from '../../src/notebook';
 import { jacket, singleSleeve } from '../../src/starters';
 import { even, f, measure, piece, swatch, value } from '../../src/starters/cells';
 import { usualSettings } from '../../src/notebook';
 import { patternOf, plainText, prove, sentencesOf } from '../../src/words';
 import { sourceOf } from './source-of';
+import { edited } from '../notebook/edited';
 
-const given = (notebook: Notebook, cell: string, size: string | null, number: number | null): Notebook => {
-  const applied = apply(notebook, { do: 'give', cell, key: 'value', size, value: number });
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied.notebook;
-};
+const given = (notebook: Notebook, cell: string, size: string | null, value: number | null): Notebook =>
+  edited(notebook, { do: 'give', cell, key: 'value', size, value });
 
 describe('what cannot be worked is not printed wrong', () => {
   it('a size with an error is left out, with a note, and the others stay proven', async () => {

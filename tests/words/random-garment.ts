@@ -16,9 +16,9 @@ import {
   type Notebook,
   type PieceStretch,
   type Size,
-  type Swatch,
 } from '../../src/notebook';
 import type { PatternSource } from '../../src/words';
+import { uncountedFabric } from './uncounted-fabric';
 
 /*
  * Garments of one piece that nobody would make, in several sizes that have nothing in common but the kinds of their
@@ -180,18 +180,8 @@ export function randomGarment(g: GeneratorValue): RandomGarment | undefined {
   const stitch = ([undefined, 'sc', 'hdc', 'dc', 'tr'] as const)[whole(0, 4)];
   const own: BasicStitch | undefined =
     craft === 'crochet' ? stitch : ([undefined, 'stockinette', 'garter'] as const)[whole(0, 2)];
-  const swatch: Swatch = {
-    kind: 'swatch',
-    id: 'fabric',
-    name: 'fabric',
-    label: 'Fabric',
-    worked: '',
-    stitches: [],
-    rows: [],
-    ...(own ? { stitch: own } : {}),
-  };
   const cells: Cell[] = [
-    swatch,
+    uncountedFabric(own),
     ...(edge
       ? [
           {

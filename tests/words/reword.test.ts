@@ -3,14 +3,13 @@ import { apply, readFile, writeFile, type Edit, type Notebook } from '../../src/
 import { singleSleeve } from '../../src/starters';
 import { patternOf, prove, reword, sentencesOf, slotsOf, wrongTemplate } from '../../src/words';
 import { sourceOf } from './source-of';
+import { edited } from '../notebook/edited';
 
 const key = 'piece sleeve cuff';
 
-function edited(notebook: Notebook, edit: Edit | { refused: string }): Notebook {
+function reworded(notebook: Notebook, edit: Edit | { refused: string }): Notebook {
   if ('refused' in edit) throw new Error(edit.refused);
-  const applied = apply(notebook, edit);
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied.notebook;
+  return edited(notebook, edit);
 }
 const textOf = async (notebook: Notebook) =>
   sentencesOf(patternOf(await sourceOf(notebook))).find((sentence) => sentence.key === key)!;
@@ -19,11 +18,11 @@ describe('a sentence in words of one’s own', () => {
   it('keeps its numbers live', async () => {
     const notebook = singleSleeve();
     const document = patternOf(await sourceOf(notebook));
-    const worded = edited(notebook, reword(document, key, 'Rib: work {rows} even.'));
+    const worded = reworded(notebook, reword(document, key, 'Rib: work {rows} even.'));
     expect((await textOf(worded)).text).toBe('Rib: work 7 more rows even.');
-    const longer = edited(worded, { do: 'give', cell: 'cuff-length', key: 'value', size: null, value: 8 });
+    const longer = reworded(worded, { do: 'give', cell: 'cuff-length', key: 'value', size: null, value: 8 });
     expect((await textOf(longer)).text).toBe('Rib: work 9 more rows even.');
-    const back = edited(longer, reword(patternOf(await sourceOf(longer)), key, null));
+    const back = reworded(longer, reword(patternOf(await sourceOf(longer)), key, null));
     expect(back).not.toHaveProperty('wording');
     expect((await textOf(back)).text).toBe('Work 9 more rows even.');
   });
@@ -32,7 +31,7 @@ describe('a sentence in words of one’s own', () => {
     const notebook = singleSleeve();
     const document = patternOf(await sourceOf(notebook));
     const source = await sourceOf(
-      edited(notebook, reword(document, key, 'Carry on in rib for {rows}, humming.')),
+      reworded(notebook, reword(document, key, 'Carry on in rib for {rows}, humming.')),
     );
     const proof = prove(patternOf(source), source);
     expect(proof).toMatchObject({
@@ -49,11 +48,11 @@ describe('a sentence in words of one’s own', () => {
     const into = 'piece sleeve into';
     const document = patternOf(await sourceOf(notebook));
     const sentence = sentencesOf(document).find((one) => one.key === into)!;
-    const worded = edited(
+    const worded = reworded(
       notebook,
       reword(document, into, sentence.template.replace('{row}', '{row} sc all along')),
     );
-    const uk = edited(worded, { do: 'set', settings: { terms: 'UK' } });
+    const uk = reworded(worded, { do: 'set', settings: { terms: 'UK' } });
     const text = sentencesOf(patternOf(await sourceOf(uk))).find((one) => one.key === into)!.text;
     expect(text).toContain('Row 1 (RS) dc all along: dc in the 2nd ch');
   });

@@ -9,6 +9,7 @@ import {
 } from '../../src/notebook';
 import { value } from '../../src/starters/cells';
 import { linesOf, patternOf, prove, type PatternSource } from '../../src/words';
+import { uncountedFabric } from './uncounted-fabric';
 
 const fabric = { stitches: 1.4, rows: 1.2 };
 type Told = Stretch extends infer S ? (S extends Stretch ? Omit<S, 'fabric'> : never) : never;
@@ -41,16 +42,6 @@ function lines(
         counts: [],
       }) as unknown as PieceStretch,
   );
-  const swatch: Swatch = {
-    kind: 'swatch',
-    id: 'fabric',
-    name: 'fabric',
-    label: 'Fabric',
-    worked: '',
-    stitches: [],
-    rows: [],
-    ...(o.stitch ? { stitch: o.stitch } : {}),
-  };
   const notebook: Notebook = {
     title: 'Piece',
     settings: { ...usualSettings, craft: 'knitting', ...o.settings },
@@ -60,7 +51,7 @@ function lines(
         id: 'all',
         label: '',
         cells: [
-          swatch,
+          uncountedFabric(o.stitch),
           {
             kind: 'piece',
             id: 'piece',

@@ -18,6 +18,7 @@ describe('numbers by size', () => {
     expect(counted([1, 2], 'row')).toBe('1 (2) rows');
     expect(counted([null, 1], 'st')).toBe('– (1) st');
     expect(counted([2, 2], 'st')).toBe('2 sts');
+    expect(counted([null, null], 'st')).toBe('– sts');
   });
 
   it('once and twice are words where they are so in every size', () => {

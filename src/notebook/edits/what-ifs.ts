@@ -65,7 +65,7 @@ export function whatIfEdited(notebook: Notebook, edit: WhatIfEdit): Applied {
 }
 
 /** Whether two changes are of the same value, so that one takes the place of the other. */
-export function isSamePlace(
+function isSamePlace(
   one: Pick<Change, 'cell' | 'key' | 'size'>,
   other: Pick<Change, 'cell' | 'key' | 'size'>,
 ): boolean {

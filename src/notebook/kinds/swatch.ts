@@ -1,6 +1,7 @@
 import type { Entry, Swatch, SwatchReading } from '../document';
 import { mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
+import { numbered } from '../numbered';
 import { length, mass, plain, rowGauge, rows, stitchGauge, stitches, type Unit } from '../units';
 
 type Counted = 'sts' | 'rows';
@@ -11,7 +12,7 @@ const gaugeLabels = { sts: 'Stitch gauge', rows: 'Row gauge' };
 
 /** `body_sts_counted`, and `body_sts_counted_2` for the second reading. */
 function readingName(cell: Swatch, counted: Counted, part: string, index: number): string {
-  return `${cell.name}_${counted}_${part}${index === 0 ? '' : `_${index + 1}`}`;
+  return numbered(`${cell.name}_${counted}_${part}`, index);
 }
 
 interface ReadingPlace {

@@ -1,7 +1,11 @@
 import type { YarnCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
+import { numbered } from '../numbered';
 import { area, length, mass, plain } from '../units';
+
+/** What formulas call the area in one of the fabrics of a yarn. */
+const areaName = (cell: YarnCell, at: number): string => numbered(`${cell.name}_area`, at);
 
 export const yarn: Kind<YarnCell> = {
   kind: 'yarn',
@@ -20,7 +24,7 @@ export const yarn: Kind<YarnCell> = {
   inputs: (cell) => [
     ...cell.uses.map((use, at) => ({
       key: `uses.${at}.area`,
-      name: `${cell.name}_area${at === 0 ? '' : `_${at + 1}`}`,
+      name: areaName(cell, at),
       label: `Area in ${use.fabric}`,
       unit: area,
       entry: use.area,
@@ -56,7 +60,7 @@ export const yarn: Kind<YarnCell> = {
   outputs: (cell) => {
     const grams = cell.uses.map(
       (use, at) =>
-        `YARNGRAMS(${cell.name}_area${at === 0 ? '' : `_${at + 1}`}; ${use.fabric}_swatch_area; ${use.fabric}_swatch_grams; ${cell.name}_reserve)`,
+        `YARNGRAMS(${areaName(cell, at)}; ${use.fabric}_swatch_area; ${use.fabric}_swatch_grams; ${cell.name}_reserve)`,
     );
     return [
       {

@@ -1,3 +1,5 @@
+import { wrapped } from '../wrapped';
+
 /** A box on the drawing, in px. */
 export interface Box {
   readonly x: number;
@@ -85,27 +87,9 @@ function widthOf(sign: string): number {
   return 0.58;
 }
 
-/** A text in lines of so many px: broken between words, a longer word anywhere; after `most` lines it ends in an ellipsis. */
-export function wrapped(text: string, width: number, size: number, most = Infinity): string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(/[ \t\r\n]+/).filter(Boolean)) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (textWidth(longer, size) <= width) {
-      line = longer;
-      continue;
-    }
-    if (line !== '') lines.push(line);
-    line = '';
-    for (const sign of word) {
-      if (line !== '' && textWidth(line + sign, size) > width) {
-        lines.push(line);
-        line = '';
-      }
-      line += sign;
-    }
-  }
-  if (line !== '') lines.push(line);
+/** A text in lines of so many px, as wide as it may be at that size; after `most` lines it ends in an ellipsis. */
+export function labelLines(text: string, width: number, size: number, most = Infinity): string[] {
+  const lines = wrapped(text, width, (part) => textWidth(part, size));
   if (lines.length <= most) return lines;
   const kept = lines.slice(0, most);
   let last = [...kept[most - 1]!];

@@ -9,7 +9,7 @@ import {
   type Laid,
 } from './block';
 import { coloursOf } from './colours';
-import { overlap, placed, textWidth, wrapped, type Box, type Wish } from './labels';
+import { overlap, placed, textWidth, labelLines, type Box, type Wish } from './labels';
 import { element, px } from './markup';
 import type { Place } from './measures';
 import { outlineOf } from './outline';
@@ -60,9 +60,9 @@ export function schematicBlock(
   }
   sideLines(block, shape, side, taken, theme);
   const top = block.extent;
-  const words = [...wrapped(piece.name, Math.max(190, shape.box.width), type.name, 3)];
+  const words = [...labelLines(piece.name, Math.max(190, shape.box.width), type.name, 3)];
   const under = `${piece.worked === 'round' ? 'in the round, drawn flat' : 'flat'}, worked ${piece.hangs ? 'downwards' : 'upwards'}${shape.broken ? ', shortened' : ''}`;
-  const below = wrapped(under, Math.max(190, shape.box.width), type.words - 1);
+  const below = labelLines(under, Math.max(190, shape.box.width), type.words - 1);
   const height = words.length * type.name * 1.3 + below.length * (type.words - 1) * 1.3 + 8;
   const y = writeLines(block, words, { x: 0, y: top.y - height, size: type.name }, { 'font-weight': 600 });
   writeLines(block, below, { x: 0, y, size: type.words - 1 }, { class: 'soft-text', fill: theme.soft });
@@ -74,7 +74,7 @@ function apology(block: BlockBeingDrawn, spec: SchematicSpec, piece: SchematicPi
   const theme = coloursOf(spec);
   const y = writeLines(
     block,
-    wrapped(piece.name, width, type.name, 3),
+    labelLines(piece.name, width, type.name, 3),
     { x: 0, y: 0, size: type.name },
     { 'font-weight': 600 },
   );
@@ -82,7 +82,7 @@ function apology(block: BlockBeingDrawn, spec: SchematicSpec, piece: SchematicPi
   for (const { sizes, why } of missing) {
     writeLines(
       block,
-      wrapped(`Not drawn in ${sizes.join(', ')}: ${why}`, width, type.words, 12),
+      labelLines(`Not drawn in ${sizes.join(', ')}: ${why}`, width, type.words, 12),
       { x: 0, y, size: type.words },
       {
         class: 'trouble-text',

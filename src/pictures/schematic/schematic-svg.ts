@@ -1,8 +1,9 @@
+import { bracketed } from '../../notebook/bracketed';
 import { unitWord } from '../in-words';
 import { BlockBeingDrawn, type, writeLines, type Block } from './block';
 import { coloursOf } from './colours';
 import { joinsInWords, shownJoins } from './joins-in-words';
-import { textWidth, wrapped, type Box } from './labels';
+import { textWidth, labelLines, type Box } from './labels';
 import { inRows } from './lay-out';
 import { element, px } from './markup';
 import { drawnSize, missingOf } from './missing';
@@ -110,8 +111,8 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
     y += done.height;
   };
   if (spec.key !== false) {
-    lines(wrapped(title, room, type.title), type.title, { 'font-weight': 600 });
-    lines(wrapped(about, room, type.words), type.words, {
+    lines(labelLines(title, room, type.title), type.title, { 'font-weight': 600 });
+    lines(labelLines(about, room, type.words), type.words, {
       class: 'soft-text',
       fill: coloursOf(spec).soft,
     });
@@ -124,15 +125,15 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
   }
   if (spec.key !== false) {
     for (const [name, entries] of keyOf(spec, measures, listed.keyed)) {
-      lines(wrapped(name, room, type.words), type.words, { 'font-weight': 600 });
+      lines(labelLines(name, room, type.words), type.words, { 'font-weight': 600 });
       for (const entry of entries)
-        lines(wrapped(entry, room, type.words), type.words, { class: 'figure ink-text' });
+        lines(labelLines(entry, room, type.words), type.words, { class: 'figure ink-text' });
       y += 8;
     }
     if (words.length > 0) {
       lines(['Joins'], type.words, { 'font-weight': 600 });
       for (const join of words) {
-        lines(wrapped(`${join.letter}\u2002${join.label}: ${join.words}`, room, type.words), type.words);
+        lines(labelLines(`${join.letter}\u2002${join.label}: ${join.words}`, room, type.words), type.words);
       }
     }
   }
@@ -273,10 +274,7 @@ function schematicAbout(spec: SchematicSpec, keyed: boolean): string {
     }),
   );
   const unit = `Measurements in ${unitWord(spec.unit)}`;
-  const sizes = spec.sizes.map(({ label }) => label);
-  const [first = '', ...rest] = sizes;
-  const list = rest.length > 0 ? `${first} (${rest.join(', ')})` : first;
-  const many = spec.size === 'all' ? ` for sizes ${list}` : '';
+  const many = spec.size === 'all' ? ` for sizes ${bracketed(spec.sizes.map(({ label }) => label))}` : '';
   const shape =
     spec.size === 'all' && drawn.size > 0 ? ` The shapes are those of ${[...drawn].join(' and ')}.` : '';
   const letters = keyed ? '; a capital letter stands for a line of the table' : '';

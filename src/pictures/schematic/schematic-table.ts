@@ -1,3 +1,4 @@
+import { uncapital } from '../../notebook/capital';
 import { unitWord } from '../in-words';
 import type { PlotTable } from '../types';
 import { isolated } from './markup';
@@ -41,7 +42,7 @@ export function schematicTable(spec: SchematicSpec): PlotTable {
         return value === null ? '–' : lengthText(value * times, spec);
       }),
     ];
-    const label = measure.label.charAt(0).toLowerCase() + measure.label.slice(1);
+    const label = uncapital(measure.label);
     if (measure.of !== 'round') return [line(label, 1)];
     return [line(label, 1), line(`${label}, laid flat`, 0.5)];
   });

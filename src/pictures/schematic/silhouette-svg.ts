@@ -1,4 +1,5 @@
-import { capital, unitWord } from '../in-words';
+import { capital } from '../../notebook/capital';
+import { unitWord } from '../in-words';
 import { sizeStyle } from '../palette';
 import {
   BlockBeingDrawn,
@@ -11,7 +12,7 @@ import {
   type Laid,
 } from './block';
 import { coloursOf } from './colours';
-import { wrapped, type Box } from './labels';
+import { labelLines, type Box } from './labels';
 import { inRows } from './lay-out';
 import { element, px } from './markup';
 import { drawnSize, isDrawable, missingOf } from './missing';
@@ -60,14 +61,14 @@ export function silhouetteDrawn(spec: SchematicSpec): Drawn {
     const head = new BlockBeingDrawn();
     const next = writeLines(
       head,
-      wrapped(title, room, type.title),
+      labelLines(title, room, type.title),
       { x: 0, y: 0, size: type.title },
       { 'font-weight': 600 },
       'start',
     );
     writeLines(
       head,
-      wrapped(about, room, type.words),
+      labelLines(about, room, type.words),
       { x: 0, y: next, size: type.words },
       { class: 'soft-text', fill: theme.soft },
       'start',
@@ -86,7 +87,7 @@ export function silhouetteDrawn(spec: SchematicSpec): Drawn {
   const missing = missingOf(spec);
   if (spec.key !== false && missing.length > 0) {
     const words = missing.flatMap(({ name, sizes, why }) =>
-      wrapped(`${name} is not drawn in ${sizes.join(', ')}: ${why}`, room, type.words),
+      labelLines(`${name} is not drawn in ${sizes.join(', ')}: ${why}`, room, type.words),
     );
     const block = new BlockBeingDrawn();
     writeLines(
@@ -190,7 +191,7 @@ function silhouetteBlock(
   const centre = { x: 0, size: type.words };
   y = writeLines(
     block,
-    wrapped(piece.name, width, type.name, 3),
+    labelLines(piece.name, width, type.name, 3),
     { ...centre, y, size: type.name },
     { 'font-weight': 600 },
   );
@@ -198,7 +199,7 @@ function silhouetteBlock(
   for (const line of words) {
     y = writeLines(
       block,
-      wrapped(line, width, type.words),
+      labelLines(line, width, type.words),
       { ...centre, y },
       { class: 'soft-text', fill: theme.soft },
     );
@@ -265,7 +266,7 @@ function keyOfSizes(spec: SchematicSpec, room: number): Block {
   let y = 0;
   spec.sizes.forEach(({ label }, place) => {
     const { colour, dash } = sizeStyle(place, spec.theme);
-    const [words = ''] = wrapped(label, Math.min(160, room - 50), type.words, 1);
+    const [words = ''] = labelLines(label, Math.min(160, room - 50), type.words, 1);
     const width = 60 + words.length * 8;
     if (x > 0 && x + width > room) {
       x = 0;

@@ -1,4 +1,5 @@
-import { capital, lengthInWords, unitWord } from '../in-words';
+import { capital } from '../../notebook/capital';
+import { lengthInWords, unitWord } from '../in-words';
 import type { PlotTable } from '../types';
 import { isDrawable } from './missing';
 import { lengthText } from './size-figures';

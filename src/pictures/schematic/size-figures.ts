@@ -1,3 +1,4 @@
+import { bySize } from '../../notebook/bracketed';
 import { writeLength } from '../../notebook/quantities';
 import type { Shown } from '../types';
 
@@ -14,6 +15,5 @@ export function lengthText(cm: number, { unit, decimal }: Shown): string {
  * sizeList([54.3, 60, null], { unit: 'cm', decimal: '.' }) // '54.3 (60.0, –)'
  */
 export function sizeList(values: readonly (number | null)[], shown: Shown): string {
-  const [first = '–', ...rest] = values.map((value) => (value === null ? '–' : lengthText(value, shown)));
-  return rest.every((text) => text === first) ? first : `${first} (${rest.join(', ')})`;
+  return bySize(values.map((value) => (value === null ? '–' : lengthText(value, shown))));
 }

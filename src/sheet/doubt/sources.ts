@@ -36,7 +36,7 @@ export function tapeUncertainty(settings: Settings): number {
 }
 
 /** The standard uncertainty of one weighing, grams. */
-export function scaleUncertainty(settings: Settings): number {
+function scaleUncertainty(settings: Settings): number {
   return withinLimits(settings.scaleWithin ?? usualReading.scaleWithin);
 }
 
@@ -49,7 +49,7 @@ export function sourcesOf(notebook: Notebook): Source[] {
 }
 
 /** Whether a measure holds a length that is measured, and not one that was chosen. */
-export function isMeasured(cell: Cell): boolean {
+function isMeasured(cell: Cell): boolean {
   return cell.kind === 'measure' && !cell.chosen;
 }
 

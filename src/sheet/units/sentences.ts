@@ -1,3 +1,4 @@
+import { capital } from '../../notebook/capital';
 import {
   isDimension,
   length,
@@ -22,10 +23,6 @@ export type Together =
   | 'taken together'
   | 'counted for one gauge'
   | 'results of one IF';
-
-function opened(words: string): string {
-  return words[0]!.toUpperCase() + words.slice(1);
-}
 
 /** How a number of a unit is written: CM(10) or IN(10). Undefined where it is not written as one number. */
 function writtenAs(number: string, unit: Unit): string | undefined {
@@ -56,7 +53,7 @@ export function countOfWhat(value: number | undefined): string {
 /** "A length and a stitch gauge cannot be added." and, where there is one, the way that works. */
 export function cannotCombine(a: Unit, b: Unit, together: Together): string {
   const cannot = together === 'results of one IF' ? 'cannot both be' : 'cannot be';
-  return `${opened(unitInWords(a))} and ${unitInWords(b)} ${cannot} ${together}${wayOut(a, b)}.`;
+  return `${capital(unitInWords(a))} and ${unitInWords(b)} ${cannot} ${together}${wayOut(a, b)}.`;
 }
 
 function wayOut(a: Unit, b: Unit): string {
@@ -113,7 +110,7 @@ function byGauge(wanted: Unit, found: Unit): string {
 
 /** "A piece cannot be added: take one of its results, such as its length." */
 export function cannotBe(done: string, unit: Unit): string {
-  return `${opened(unitInWords(unit))} cannot be ${done}${accessTo(unit)}.`;
+  return `${capital(unitInWords(unit))} cannot be ${done}${accessTo(unit)}.`;
 }
 
 /** "MAX works on numbers; here stands text." */
@@ -138,5 +135,5 @@ export function notACondition(name: string, unit: Unit): string {
 
 export function notThatPower(unit: Unit, exponent: Syntax): string {
   const written = exponent.type === 'NUMBER' ? ` ${exponent.value}` : '';
-  return `${opened(unitInWords(unit))} cannot have the power${written}: a value with a unit takes a whole one, such as ^2.`;
+  return `${capital(unitInWords(unit))} cannot have the power${written}: a value with a unit takes a whole one, such as ^2.`;
 }

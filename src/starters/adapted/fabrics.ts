@@ -2,6 +2,8 @@ import type { Cell } from '../../notebook';
 import { gaugeFor, type StatedGauge } from '../../words/printed';
 import { swatch, value } from '../cells';
 import type { Adapting } from './adapting';
+import type { Part } from './parts';
+import { isEdge } from './shape-of';
 import { shortName } from './shelf';
 
 /** A fabric of the pattern, as it was swatched for the pattern and as it is swatched now. */
@@ -92,4 +94,10 @@ function stitchOf(fabric: string): { stitch?: 'stockinette' | 'sc' | 'garter' } 
   if (/stockinette|stocking|st st\b/iu.test(fabric)) return { stitch: 'stockinette' };
   if (/garter/iu.test(fabric)) return { stitch: 'garter' };
   return /single crochet|\bsc\b/iu.test(fabric) ? { stitch: 'sc' } : {};
+}
+
+/** The fabric whose width counts for a piece: that of its first stretch which is no edge. */
+export function fabricOf({ shapes }: Part, fabrics: Fabrics): Fabric {
+  const main = shapes.find((shape) => !isEdge(shape)) ?? shapes[0];
+  return fabrics.for(main?.fabric ?? '');
 }

@@ -1,3 +1,4 @@
+import { capital } from '../../notebook/capital';
 import { formula } from '../cells';
 import { listOf, type Adapting } from './adapting';
 import type { Fabric } from './fabrics';
@@ -63,5 +64,3 @@ export function putFollowed(adapting: Adapting, wishes: Wishes, { printed, mine 
       });
   }
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -4,7 +4,7 @@ import { heronPullover } from './heron-pullover';
 import { notebookFrom } from './notebook-from';
 
 export { heronPullover } from './heron-pullover';
-export { mine, notebookFrom, type Maker } from './notebook-from';
+export { notebookFrom } from './notebook-from';
 
 /** An invented pattern, adapted to an invented maker: another swatch, and a wider upper arm than any of its sizes has at her bust. */
 export function adaptedPullover(): Notebook {

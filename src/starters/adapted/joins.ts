@@ -3,7 +3,7 @@ import { check } from '../cells';
 import type { Adapting } from './adapting';
 import type { Fabric } from './fabrics';
 import { addLists, rowsIn, underarmOf, type Part, type Parts, type RowZone } from './parts';
-import type { MadePart } from './pieces';
+import type { MadePart } from './making';
 import type { Wishes } from './wishes';
 
 const alike = (a: PerSize, b: PerSize): boolean =>

@@ -1,11 +1,13 @@
 import { nameFrom, type Cell, type Notebook, type Section, type Settings, type Size } from '../../notebook';
 import type { PatternReading } from '../../words/printed';
 import { adapting as begun, type SectionName } from './adapting';
-import { fabricsOf, type OwnSwatch } from './fabrics';
+import { fabricOf, fabricsOf, type OwnSwatch } from './fabrics';
 import { putFollowed } from './followed';
 import { putJoins } from './joins';
 import { partsOf } from './parts';
-import { fabricOf, makePart, underarmName, type MadePart } from './pieces';
+import { underarmName } from './left-stitches';
+import { makePart } from './make-part';
+import type { MadePart } from './making';
 import { scalesOf, type Scales } from './scales';
 import { wishesOf, type OwnBody } from './wishes';
 import { putYarn } from './yarn';

@@ -1,7 +1,7 @@
-import type { Cell } from '../../notebook';
+import { capital } from '../../notebook/capital';
+import type { Cell, Size } from '../../notebook';
 import type { MeasureOf, PerSize, StatedMeasure } from '../../words/printed';
 import { each, formula, measure, value } from '../cells';
-import type { Size } from '../../notebook';
 import { listOf, sizeNames, statedCell, type Adapting, type SizeFor } from './adapting';
 import { addLists, type Parts } from './parts';
 
@@ -261,5 +261,3 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
     sleeve: long,
   };
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -3,7 +3,7 @@ import { f, formula, value } from '../cells';
 import { statedCell, type Adapting } from './adapting';
 import type { Fabric, OwnSwatch } from './fabrics';
 import { besides } from './numbers';
-import type { MadePart } from './pieces';
+import type { MadePart } from './making';
 
 /** Yarn by area and swatch weight against the amount that the pattern states, and the weights each gauge lies in. */
 export function putYarn(

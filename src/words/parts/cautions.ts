@@ -1,8 +1,8 @@
+import { listed } from '../../notebook/listed';
 import { allCells } from '../../notebook';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
 import { shown, type Sentences } from '../sentence';
-import { listed } from '../size-list';
 import type { PatternSource } from '../source';
 
 /** The cautions that concern this pattern. */

@@ -1,3 +1,4 @@
+import { listed } from '../../notebook/listed';
 import {
   allCells,
   namesIn,
@@ -10,7 +11,7 @@ import {
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
 import { shown, theirs, type Sentences } from '../sentence';
-import { listed, sizeList, type BySize } from '../size-list';
+import { sizeList, type BySize } from '../size-list';
 import { tableOf } from '../name-table';
 import type { PatternSource } from '../source';
 

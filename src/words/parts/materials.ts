@@ -1,8 +1,9 @@
+import { listed } from '../../notebook/listed';
 import { allCells, type NotionsCell, type YarnCell } from '../../notebook';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
 import { shown, theirs, type Sentences } from '../sentence';
-import { listed, sizeList, type BySize } from '../size-list';
+import { sizeList, type BySize } from '../size-list';
 import { swatchNamed } from '../gathered';
 import type { PatternSource } from '../source';
 import { lengthIn, numbersIn, yarnLengthIn } from '../written';

@@ -1,3 +1,5 @@
+import { bracketed } from '../../notebook/bracketed';
+import { uncapital } from '../../notebook/capital';
 import { allCells, namesIn, sameName, writeLength, type EaseCell } from '../../notebook';
 import type { Gathered, WorkedPlan } from '../gathered';
 import type { PatternPart } from '../pattern-document';
@@ -22,7 +24,9 @@ export function measurementsPart(
   ];
   const rows: string[][] = [
     ...eases.map((cell) =>
-      row(`To fit: ${lower(shown(bodyLabel(source, cell)))}`, (size) => source.number(size, cell.id, 'body')),
+      row(`To fit: ${uncapital(shown(bodyLabel(source, cell)))}`, (size) =>
+        source.number(size, cell.id, 'body'),
+      ),
     ),
     ...eases.map((cell) => row(shown(cell.label), (size) => source.number(size, cell.id, 'finished'))),
     ...found.pieces.flatMap(({ cell, sizes }) => {
@@ -53,7 +57,7 @@ export function measurementsPart(
       ...(found.sizes.length > 1
         ? [
             sentences.paragraph('measurements sizes', 'Numbers stand for the sizes in this order: {sizes}.', {
-              sizes: { theirs: sizesLine(found.sizes.map((size) => shown(size.label))) },
+              sizes: { theirs: bracketed(found.sizes.map((size) => shown(size.label))) },
             }),
           ]
         : []),
@@ -69,12 +73,6 @@ export function measurementsPart(
   };
 }
 
-/** "XS (S, M)" */
-export function sizesLine(labels: readonly string[]): string {
-  const [first = '', ...rest] = labels;
-  return rest.length === 0 ? first : `${first} (${rest.join(', ')})`;
-}
-
 /** What the body measure of an ease is called: the cell its formula names, or the cell of the ease itself. */
 function bodyLabel(source: PatternSource, cell: EaseCell): string {
   if ('formula' in cell.body) {
@@ -84,6 +82,3 @@ function bodyLabel(source: PatternSource, cell: EaseCell): string {
   }
   return cell.label;
 }
-
-const lower = (label: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;

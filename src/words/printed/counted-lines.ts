@@ -1,3 +1,4 @@
+import { bracketed } from '../../notebook/bracketed';
 import { recountPiece } from '../recount';
 import type { PerSize } from './types';
 
@@ -21,13 +22,7 @@ export function countedLines(
       rows.push(null);
       continue;
     }
-    const start =
-      sizes.length === 1
-        ? `${count}`
-        : `${counts[0] ?? '–'} (${counts
-            .slice(1)
-            .map((one) => one ?? '–')
-            .join(', ')})`;
+    const start = bracketed(counts.map((one) => String(one ?? '–')));
     const followed = recountPiece([`Cast on ${start} sts.`, ...lines], { sizes, place });
     const [problem] = followed.problems;
     if (problem) return { problem: `Size ${sizes[place]!}: ${problem.problem}` };

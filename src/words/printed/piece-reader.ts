@@ -1,7 +1,10 @@
+import { capital } from '../../notebook/capital';
+import { countsApart, noMultiple } from './count-doubts';
 import type { RowsBySize } from './counted-lines';
 import type { Instruction } from './instruction';
 import type { LogicalLine } from './lines';
 import { wrongNumber } from './measure-in';
+import { namedPiece } from './named-piece';
 import type { PrintedList } from './size-list-at';
 import { bySize, shapedRows } from './taper-of';
 import type {
@@ -524,68 +527,12 @@ export class PieceReader {
   }
 
   #compareLists(said: PerSize, place: TextPlace, sentence: (said: number, count: number) => string): void {
-    const { sizes } = this.#context;
-    const wrong = sizes.flatMap((size, at) => {
-      const [says, count] = [said[at], this.#counts[at]];
-      return says === null || says === undefined || count === null || count === undefined || says === count
-        ? []
-        : [{ size, says, count }];
-    });
-    if (wrong.length === 0) return;
-    const told = wrong.slice(0, 3).map(({ size, says, count }) => `in size ${size} ${sentence(says, count)}`);
-    const more = wrong.length > 3 ? `; and so in ${wrong.length - 3} more sizes` : '';
-    const few = wrong.length <= Math.max(1, Math.floor(sizes.length / 3));
-    const off = Math.max(...wrong.map(({ says, count }) => Math.abs(says - count)));
-    this.#context.doubt({
-      place,
-      kind: 'contradiction',
-      message: `${capital(told.join('; '))}${more}. ${
-        few
-          ? `The other sizes agree, so ${off === 1 ? 'a number here or above is off by one: it' : 'one number here or above'} is probably a misprint. Correct it`
-          : 'Correct the count, or the line'
-      }; from here it goes on with the pattern’s count.`,
-    });
+    const message = countsApart(this.#context.sizes, said, this.#counts, sentence);
+    if (message) this.#context.doubt({ place, kind: 'contradiction', message });
   }
 
-  #checkMultiple(open: Open, { multiple, plus, place }: StatedMultiple): void {
-    const wrong = this.#context.sizes.flatMap((size, at) => {
-      const count = open.start.count[at];
-      return count === null || count === undefined || (count - plus) % multiple === 0
-        ? []
-        : [{ size, count }];
-    });
-    if (wrong.length === 0) return;
-    const told = wrong.slice(0, 3).map(({ size, count }) => {
-      const below = Math.floor((count - plus) / multiple) * multiple + plus;
-      return `${count} in size ${size} (${below} or ${below + multiple} would be)`;
-    });
-    this.#context.doubt({
-      place,
-      kind: 'contradiction',
-      message: `Not a multiple of ${multiple}${plus === 0 ? '' : ` plus ${plus}`}: ${told.join('; ')}. Correct the count or the multiple.`,
-    });
+  #checkMultiple(open: Open, multiple: StatedMultiple): void {
+    const message = noMultiple(this.#context.sizes, open.start.count, multiple);
+    if (message) this.#context.doubt({ place: multiple.place, kind: 'contradiction', message });
   }
 }
-
-function namedPiece(heading: string): { label: string; make: number } {
-  const words: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4 };
-  const told = /\(?\s*(?:make|work|knit|both)\s+(?:(\d)|(two|three|four)|alike|the same)\b.*?\)?$/iu.exec(
-    heading,
-  );
-  const label =
-    heading
-      .replace(/\s*[([].*$/u, '')
-      .replace(/\s*,?\s*(?:make|both) .*$/iu, '')
-      .trim() || heading;
-  const plural =
-    /^(?:sleeves|fronts|cuffs|straps|pockets|shoulders)$/iu.test(label) || /each side/iu.test(heading);
-  const make = told ? Number(told[1] ?? words[(told[2] ?? 'two').toLowerCase()]) : plural ? 2 : 1;
-  return {
-    label: capital(
-      label.toLowerCase() === label || label.toUpperCase() === label ? label.toLowerCase() : label,
-    ),
-    make,
-  };
-}
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,3 +1,4 @@
+import { bracketed } from '../../notebook/bracketed';
 import type { LogicalLine } from './lines';
 
 /**
@@ -20,11 +21,10 @@ export function rowAsLine(line: LogicalLine): LogicalLine {
   if (cells.length < 3 && !/\t|\||\s{3,}/u.test(bare)) return line;
   const unit = values.map((value) => /(?:cm|in|["″”])$/u.exec(value)?.[0]).find(Boolean) ?? '';
   const clean = names ? values : values.map((value) => value.replace(/\s*(?:cm|in|["″”])$/u, ''));
-  const [first, ...rest] = clean as [string, ...string[]];
   const end = line.text.length;
   return {
     ...line,
-    text: `${label.replace(/:$/u, '')}: ${first}${rest.length > 0 ? ` (${rest.join(', ')})` : ''}${unit === '' ? '' : ` ${unit}`}`,
+    text: `${label.replace(/:$/u, '')}: ${bracketed(clean)}${unit === '' ? '' : ` ${unit}`}`,
     place: () => line.place(line.text.length - line.text.trimStart().length, end),
   };
 }

@@ -1,3 +1,4 @@
+import { capital } from '../../notebook/capital';
 import { byShape } from '../by-shape';
 import { wordsFor } from '../fabric-words';
 import { spacingPhrase, type RowPlan } from '../spacing-phrase';
@@ -218,5 +219,3 @@ function namedRows(
 function edgeOf(label: string): string {
   return /\bneck/iu.test(label) ? 'neck' : /\barmhole/iu.test(label) ? 'armhole' : 'shaped';
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,4 +1,4 @@
-import type { Working, WorkingLine } from './working';
+import type { Working } from './working';
 
 /**
  * A working as one line of text, each step going on from the one before.
@@ -15,9 +15,4 @@ export function inText({ lines }: Pick<Working, 'lines'>): string {
     before = answer;
   }
   return told.join(' → ');
-}
-
-/** One line of a working as text, its neighbours and all. */
-export function lineInText(line: WorkingLine): string {
-  return inText({ lines: [line] });
 }

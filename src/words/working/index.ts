@@ -1,4 +1,4 @@
-export { inText, lineInText } from './in-text';
-export type { Place, WorkingSource } from './source';
-export { workingOf, type WorkingRead } from './working-of';
+export { inText } from './in-text';
+export type { WorkingSource } from './source';
+export { workingOf } from './working-of';
 export type { Part, Result, Step, Working, WorkingLine } from './working';

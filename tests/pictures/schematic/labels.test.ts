@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { workPiece, type Piece, type Stretch } from '../../../src/craft';
-import { overlap, placed, wrapped, type Box, type Wish } from '../../../src/pictures/schematic/labels';
+import { overlap, placed, labelLines, type Box, type Wish } from '../../../src/pictures/schematic/labels';
 import { schematicDrawn } from '../../../src/pictures/schematic/schematic-svg';
 import { silhouetteDrawn } from '../../../src/pictures/schematic/silhouette-svg';
 import type { SchematicSpec } from '../../../src/pictures/schematic';
@@ -34,8 +34,8 @@ describe('labels', () => {
   });
 
   it('a word longer than the line is broken, and what is left out is told by an ellipsis', () => {
-    expect(wrapped('abcdefgh', 30, 10).join('')).toBe('abcdefgh');
-    expect(wrapped('one two three four', 30, 10, 2).at(-1)).toMatch(/…$/);
+    expect(labelLines('abcdefgh', 30, 10).join('')).toBe('abcdefgh');
+    expect(labelLines('one two three four', 30, 10, 2).at(-1)).toMatch(/…$/);
   });
 });
 

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it, test } from 'vitest';
 import { gaugeOf, t95, widthUncertainty } from '../../../src/craft';
-import { allCells, apply, inputsOf, outputsOf, type Notebook, type Swatch } from '../../../src/notebook';
+import { allCells, inputsOf, outputsOf, type Notebook, type Swatch } from '../../../src/notebook';
 import { allDecisions } from '../../../src/sheet/doubt/decisions';
 import { giveOrTake, type Doubt } from '../../../src/sheet/doubt/give-or-take';
 import { nextCountChance, nextRoundedChance, roundedIn } from '../../../src/sheet/doubt/next-count';
@@ -9,7 +9,8 @@ import type { Works } from '../../../src/sheet/doubt/works';
 import { worksByTrials } from '../../../src/sheet/doubt/works-by-trials';
 import { trialsOf } from '../../../src/sheet/trials-in-turn';
 import { jacket } from '../../../src/starters';
-import { formula, measure, notebookOf, swatch } from '../notebook-of';
+import { fit, formula, measure, notebookOf, swatch } from '../notebook-of';
+import { edited } from '../../notebook/edited';
 
 const place = (cell: string, key: string, isLength = true) => ({ cell, key, isLength });
 
@@ -26,12 +27,7 @@ async function doubtOf(notebook: Notebook, cell: string, key: string, isLength =
   return doubt;
 }
 
-const after = (notebook: Notebook, edit: Parameters<typeof apply>[1]): Notebook => {
-  const applied = apply(notebook, edit);
-  if ('refused' in applied) throw new Error(applied.refused);
-  return applied.notebook;
-};
-const noTape = (notebook: Notebook): Notebook => after(notebook, { do: 'set', settings: { tapeWithin: 0 } });
+const noTape = (notebook: Notebook): Notebook => edited(notebook, { do: 'set', settings: { tapeWithin: 0 } });
 
 describe('a width that a count gives', () => {
   const stitches = (count: number): Notebook =>
@@ -76,7 +72,7 @@ describe('a width that a count gives', () => {
     const { count, over } = doubt.halving;
     const body = allCells(before).find(({ id }) => id === 'body') as Swatch;
     const cell = { ...body, stitches: [{ count: { value: count }, over: { value: over } }] };
-    const longer = await doubtOf(after(before, { do: 'change', cell }), 'width', 'value');
+    const longer = await doubtOf(edited(before, { do: 'change', cell }), 'width', 'value');
     expect(longer.expanded).toBeCloseTo(doubt.expanded / 2, 5);
   });
 
@@ -86,7 +82,7 @@ describe('a width that a count gives', () => {
     const over = { value: 10 };
     const readings = [14, 15].map((count) => ({ count: { value: count }, over }));
     const doubt = await doubtOf(
-      after(before, { do: 'change', cell: { ...body, stitches: readings } }),
+      edited(before, { do: 'change', cell: { ...body, stitches: readings } }),
       'width',
       'value',
     );
@@ -133,17 +129,7 @@ describe('a decision is held', () => {
     notebookOf([
       swatch('body', 14, 12),
       measure('bust', 'length', 94),
-      {
-        kind: 'fit',
-        id: 'back',
-        label: 'Back stitches',
-        name: 'back',
-        counts: 'stitches',
-        target: { formula: 'bust / 2 * body_sts' },
-        multiple: { value: 8 },
-        plus: { value: 3 },
-        rule: 'nearest',
-      },
+      fit('back', 'bust / 2 * body_sts'),
       formula('width', 'back / body_sts'),
     ]);
 
@@ -169,7 +155,7 @@ describe('a decision is held', () => {
   test('a count right on the edge between two repeats is held all the same', async () => {
     // 101.428… cm ask for 71 stitches, halfway between 67 and 75.
     const edge = noTape(
-      after(fitted(), { do: 'enter', cell: 'bust', key: 'value', entry: { value: 71 / 0.7 } }),
+      edited(fitted(), { do: 'enter', cell: 'bust', key: 'value', entry: { value: 71 / 0.7 } }),
     );
     const width = await doubtOf(edge, 'width', 'value');
     expect(width.u).toBeCloseTo((75 * 0.0288675) / 1.96, 4);

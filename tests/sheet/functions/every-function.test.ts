@@ -1,34 +1,11 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Notebook } from '../../../src/notebook/document';
 import { families, functionNamed, functions } from '../../../src/notebook/functions';
 import { toldFunctions } from '../../../src/notebook/functions/told';
-import { sameName } from '../../../src/notebook/formula';
-import { nameTable } from '../../../src/notebook/names';
 import { isDimension } from '../../../src/notebook/units';
 import { tradeFunctions } from '../../../src/sheet/functions';
 import { jacket } from '../../../src/starters/jacket';
-import { formula, measure } from '../notebook-of';
 import { Worked } from '../worked';
-
-const idOf = (name: string): string => `example_${name.toLowerCase()}`;
-
-/** The jacket, what examples speak of beside it, and every example in a cell of its own. */
-function withExamples(): Notebook {
-  const notebook = jacket();
-  const known = nameTable(notebook);
-  const beside = [
-    measure('hips', 'length', 104),
-    measure('back_width', 'length', 52),
-    measure('left_front', 'length', 26),
-    measure('right_front', 'length', 26),
-    measure('front_sts', 'stitches', 75),
-    formula('finished_back', 'finished_bust / 2'),
-    formula('cuff_rows', 'GAUGE(ROWS(20); CM(10))'),
-  ].filter(({ name }) => !known.has(sameName(name)));
-  const examples = toldFunctions.map(({ name, example }) => formula(idOf(name), example));
-  const cells = [...beside, ...examples];
-  return { ...notebook, sections: [...notebook.sections, { id: 'examples', label: '', cells }] };
-}
+import { exampleOf, withExamples } from './with-examples';
 
 describe('every function that is offered', () => {
   const sheet = new Worked();
@@ -38,7 +15,7 @@ describe('every function that is offered', () => {
   test.each(toldFunctions.map((entry) => [entry.example, entry] as const))(
     'works its example in every size of the jacket: %s',
     (_example, { name, gives, arguments: asked }) => {
-      const place = [idOf(name), 'value'] as const;
+      const place = [exampleOf(name), 'value'] as const;
       for (const size of sizes) expect(sheet.results.trouble(size, ...place)).toBeUndefined();
       const unit = sheet.results.unit(...place)!;
       // The example of PI goes on to something else.

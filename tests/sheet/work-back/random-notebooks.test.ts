@@ -4,7 +4,7 @@ import type { Cell, Notebook, RepeatFit } from '../../../src/notebook';
 import { trialsOf } from '../../../src/sheet/trials-in-turn';
 import { triesByTrials } from '../../../src/sheet/work-back/tries-by-trials';
 import { workBack } from '../../../src/sheet/work-back/work-back';
-import { formula, measure, notebookOf, swatch } from '../notebook-of';
+import { fit, formula, measure, notebookOf, swatch } from '../notebook-of';
 
 const sizes = ['s', 'm', 'l'].map((id) => ({ id, label: id }));
 
@@ -24,17 +24,7 @@ const notebooks: fc.Arbitrary<Notebook> = fc
     ease: fc.integer({ min: 0, max: 20 }),
   })
   .map(({ busts, counted, multiple, plus, rule, share, ease }) => {
-    const back: RepeatFit = {
-      kind: 'fit',
-      id: 'back',
-      label: 'Back',
-      name: 'back',
-      counts: 'stitches',
-      target: { formula: '(bust + ease) / 2 * body_sts' },
-      multiple: { value: multiple },
-      plus: { value: plus },
-      rule,
-    };
+    const back: RepeatFit = { ...fit('back', '(bust + ease) / 2 * body_sts', [multiple, plus]), rule };
     const cells: Cell[] = [
       swatch('body', counted, 12),
       measure('bust', 'length', { each: { s: busts[0], m: busts[1], l: busts[2] } }),

@@ -1,20 +1,14 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { workPiece } from '../../../src/craft';
-import {
-  allCells,
-  apply,
-  changesBetween,
-  type Edit,
-  type Notebook,
-  type PieceCell,
-} from '../../../src/notebook';
+import { allCells, changesBetween, type Edit, type Notebook, type PieceCell } from '../../../src/notebook';
 import { Results } from '../../../src/sheet';
 import { readPiece } from '../../../src/sheet/piece-text';
 import { WorkedSheet } from '../../../src/sheet/sheet';
 import { usualSettings } from '../../../src/notebook';
 import { heronPullover, notebookFrom } from '../../../src/starters/adapted';
 import { readPattern } from '../../../src/words/printed';
+import { edited } from '../../notebook/edited';
 
 const fresh = notebookFrom(readPattern(heronPullover, { decimal: '.' }), heronPullover, usualSettings);
 const printedSizes = fresh.sizes.slice(0, -1).map(({ id }) => id);
@@ -26,12 +20,7 @@ class AtWork {
   #notebook: Notebook | null = null;
 
   async show(...edits: readonly Edit[]): Promise<void> {
-    let notebook = fresh;
-    for (const edit of edits) {
-      const applied = apply(notebook, edit);
-      if ('refused' in applied) throw new Error(applied.refused);
-      notebook = applied.notebook;
-    }
+    const notebook = edited(fresh, ...edits);
     this.results.apply(await this.#sheet.update(changesBetween(this.#notebook, notebook)));
     this.#notebook = notebook;
   }

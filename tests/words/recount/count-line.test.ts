@@ -38,6 +38,8 @@ describe('a pasted line is counted', () => {
     ['from 30: *k4, k2tog* 5 times', 30, 25],
     ['from 30: *k4, k2tog; rep from * 5 times in all', 30, 25],
     ['from 8: knit', 8, 8],
+    ['from 3: *k4, k2tog; rep from * to last 3 sts, k3', 3, 3],
+    ['from 5000000: 2 sc in each st around', 5_000_000, 10_000_000],
     ['from 8: dec 4 times', 8, 4],
     ['from 8: skip next st, sc in each of next 7 sts', 8, 7],
   ])('%s: from %i to %i', (line, from, count) => {
@@ -57,6 +59,14 @@ describe('a pasted line is counted', () => {
     [
       'from 50: *k4, k2tog; rep from * to last 3 sts, k3',
       'After 7 repeats 5 stitches are left before the last 3, and another takes 6.',
+    ],
+    ['from 8: *k4, k2tog; rep from * to end', 'After 1 repeat 2 stitches are left, and another takes 6.'],
+    ['from 4: *k1; rep from * to last 6 sts, k6', 'Only 4 stitches are left where 6 should stay.'],
+    ['from 50: k49', '1 stitch of 50 is left over at the end of the row.'],
+    ['from 5000001: 2 sc in each st around', 'The row makes more stitches than can be counted.'],
+    [
+      'from 60: *k to end; rep from * 3 times',
+      'A part that goes on to the end cannot stand inside a repeat.',
     ],
     ['from 50: k20', '30 stitches of 50 are left over at the end of the row.'],
     ['from 10: k20', 'The row takes 20 stitches, and there are 10.'],
@@ -84,9 +94,8 @@ describe('a pasted line is counted', () => {
         ),
         (text) => {
           const counted = countLine(text, 40);
-          expect(
-            'problem' in counted ? typeof counted.problem : Number.isSafeInteger(counted.count),
-          ).toBeTruthy();
+          if ('problem' in counted) expect(counted.problem).toMatch(/\S.*\.$/su);
+          else expect(Number.isSafeInteger(counted.count)).toBe(true);
         },
       ),
       { numRuns: 3000 },

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { recountPiece } from '../../../src/words';
+import { recountPiece } from '../../../src/words/recount';
 
 const one = { sizes: ['M'], place: 0 };
 const two = (place: number) => ({ sizes: ['S', 'M'], place });

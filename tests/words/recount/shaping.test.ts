@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readShaping } from '../../../src/words';
+import { readShaping } from '../../../src/words/recount/shaping';
 
 const every = (...runs: [every: number, times: number][]) =>
   runs.map(([rows, times]) => ({ every: rows, times }));
@@ -52,6 +52,38 @@ describe('a shaping line is read into data', () => {
       expect(readShaping(line)).toHaveProperty('problem');
     },
   );
+
+  it('a step with an en dash for its rows is skipped, whatever its times', () => {
+    expect(readShaping('dec 1 st at each end of every – row 3 times')).toMatchObject({ intervals: [] });
+  });
+
+  it('“next row” is the first step or none', () => {
+    expect(readShaping('dec 1 st each end of every 2nd row twice, then next row')).toEqual({
+      problem: '“next row” does not say on which rows.',
+    });
+  });
+
+  it.each([
+    ['every 0th row 3 times', undefined],
+    ['every 100000th row once', every([100_000, 1])],
+    ['every 100001st row once', undefined],
+    ['every 2nd row 100000 times', every([2, 100_000])],
+    ['every 2nd row 100001 times', undefined],
+  ])('follows shaping %s as far as rows are followed', (step, intervals) => {
+    const read = readShaping(`dec 1 st at each end of ${step}`);
+    if (intervals) expect(read).toMatchObject({ intervals });
+    else expect(read).toEqual({ problem: `“of ${step}” cannot be followed.` });
+  });
+
+  it('reads up to 2000 characters, and tells no more than 80 of what it cannot read', () => {
+    const line = 'dec 1 st at each end of every 2nd row 3 times';
+    expect(readShaping(line.padEnd(2000))).toMatchObject({ intervals: every([2, 3]) });
+    expect(readShaping(line.padEnd(2001))).toHaveProperty('problem');
+    expect(readShaping(`  ${line}`)).toMatchObject({ intervals: every([2, 3]) });
+    expect(readShaping(`dec 1 st at each end ${'o'.repeat(90)}`)).toEqual({
+      problem: `“${'o'.repeat(80)}” does not say on which rows.`,
+    });
+  });
 
   it('survives any text', () => {
     fc.assert(

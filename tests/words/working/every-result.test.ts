@@ -3,7 +3,7 @@ import { allCells, inputsOf, outputsOf, type Notebook, type Settings } from '../
 import { starters } from '../../../src/starters';
 import { workingOf } from '../../../src/words/working';
 import { shownFunctions } from '../../../src/words/working/functions';
-import { functionNames, withExamples } from './examples';
+import { functionNames, withExamples } from '../../sheet/functions/with-examples';
 import { workedSource } from './worked-source';
 
 const written: Pick<Settings, 'length' | 'gaugeOver' | 'decimal'>[] = [

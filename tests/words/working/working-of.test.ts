@@ -1,8 +1,9 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Cell, Notebook } from '../../../src/notebook';
+import type { Notebook } from '../../../src/notebook';
 import { jacket, singleSleeve, starters } from '../../../src/starters';
 import { inText, workingOf, type WorkingSource } from '../../../src/words/working';
-import { exampleOf, withExamples } from './examples';
+import { exampleOf, withExamples } from '../../sheet/functions/with-examples';
+import { fit, formula, measure, notebookOf, swatch } from '../../sheet/notebook-of';
 import { workedSource } from './worked-source';
 
 const lessons = () => starters.find(({ label }) => label.includes('lessons'))!.make();
@@ -14,32 +15,12 @@ const sentence = (source: WorkingSource, cell: string, key: string, size = 'm', 
 
 /** A width of 102 cm at 14 sts to 10 cm in a multiple of 8 plus 3, and the width that its stitches give. */
 function fitted(): Notebook {
-  const cells: Cell[] = [
-    {
-      kind: 'swatch',
-      id: 'body',
-      label: 'Body',
-      name: 'body',
-      worked: '',
-      stitches: [{ count: { value: 14 }, over: { value: 10 } }],
-      rows: [{ count: { value: 12 }, over: { value: 10 } }],
-    },
-    { kind: 'measure', id: 'width', label: 'Width', name: 'width', unit: 'length', entry: { value: 102 } },
-    {
-      kind: 'fit',
-      id: 'sts',
-      label: 'Stitches',
-      name: 'back_sts',
-      counts: 'stitches',
-      target: { formula: 'width * body_sts' },
-      multiple: { value: 8 },
-      plus: { value: 3 },
-      rule: 'nearest',
-    },
-    { kind: 'formula', id: 'made', label: 'Width made', name: 'made', formula: 'back_sts / body_sts' },
-  ];
-  const { settings } = jacket();
-  return { title: '', settings, sizes: [{ id: 'm', label: 'M' }], sections: [{ id: 's', label: '', cells }] };
+  return notebookOf([
+    swatch('body', 14, 12),
+    { ...measure('width', 'length', 102), label: 'Width' },
+    { ...fit('sts', 'width * body_sts'), name: 'back_sts', label: 'Stitches' },
+    { ...formula('made', 'back_sts / body_sts'), label: 'Width made' },
+  ]);
 }
 
 describe('a working', () => {
@@ -65,20 +46,10 @@ describe('a working', () => {
   });
 
   test('holds a share against a per cent as a per cent', async () => {
-    const notebook = fitted();
-    const [section] = notebook.sections;
-    const share: Cell = {
-      kind: 'formula',
-      id: 'off',
-      label: 'Off',
-      name: 'off',
-      formula: 'made / width - 1',
-    };
-    const near: Cell = { kind: 'formula', id: 'near', label: 'Near', name: 'near', formula: 'off <= 8%' };
-    const source = await workedSource({
-      ...notebook,
-      sections: [{ ...section!, cells: [...section!.cells, share, near] }],
-    });
+    const cells = [...fitted().sections[0]!.cells];
+    const source = await workedSource(
+      notebookOf([...cells, formula('off', 'made / width - 1'), formula('near', 'off <= 8%')]),
+    );
     expect(sentence(source, 'near', 'value')).toBe('−2.66% ≤ 8% = yes');
   });
 

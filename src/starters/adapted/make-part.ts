@@ -1,52 +1,28 @@
-import type { Cell, EdgePart, Entry, PieceCell, PieceStretch } from '../../notebook';
+import { numbered } from '../../notebook/numbered';
+import type { Cell, Entry, PieceCell, PieceStretch } from '../../notebook';
 import type { PerSize } from '../../words/printed';
-import { f, formula, pickUp, piece, value } from '../cells';
-import { statedCell, type Adapting } from './adapting';
-import type { Fabric, Fabrics } from './fabrics';
+import { f, formula, piece, value } from '../cells';
+import { statedCell } from './adapting';
+import { pickedUpAlongArmhole } from './along-armhole';
+import { fabricOf, type Fabric } from './fabrics';
+import { leftCells } from './left-stitches';
+import type { MadePart, Making } from './making';
 import {
   besides,
   fittedCell,
   RowChain,
   rowsCell,
-  rounded,
   sizeOfRows,
   sizeOfStitches,
   type CountRule,
 } from './numbers';
-import { rowsIn, type Part, type Parts, type RowZone, type StitchZone } from './parts';
-import type { Scales } from './scales';
-import { isEdge, type Shape } from './shape-of';
+import type { Part, RowZone, StitchZone } from './parts';
+import type { Shape } from './shape-of';
 import { shortName } from './shelf';
-
-/** A piece of the pattern made twice: as printed, and fitted again. */
-export interface MadePart {
-  readonly part: Part;
-  readonly printed: PieceCell;
-  readonly mine: PieceCell;
-  /** The stretches of the piece fitted again that stand for each shape. */
-  readonly stretches: readonly { readonly name: string; readonly zone: RowZone; readonly rows: boolean }[];
-  /** Where its last row is parted: the side, and the middle, mine. */
-  readonly parting?: { readonly side: Cell; readonly middle: Cell };
-  readonly start: Cell;
-}
-
-interface Making {
-  readonly adapting: Adapting;
-  readonly parts: Parts;
-  readonly fabrics: Fabrics;
-  readonly scales: Scales;
-  readonly made: MadePart[];
-}
-
-/** The fabric whose width counts for a piece: that of its first stretch which is no edge. */
-export function fabricOf({ shapes }: Part, fabrics: Fabrics): Fabric {
-  const main = shapes.find((shape) => !isEdge(shape)) ?? shapes[0];
-  return fabrics.for(main?.fabric ?? '');
-}
 
 /** Makes a piece both ways, with the cells of its numbers. */
 export function makePart(making: Making, part: Part): MadePart {
-  const { adapting, fabrics, scales, parts, made } = making;
+  const { adapting, fabrics, scales, made } = making;
   const { pattern, sections, shelf } = adapting;
   const { label } = part.piece;
   const short = shortName(label);
@@ -146,87 +122,8 @@ export function makePart(making: Making, part: Part): MadePart {
     const zone = part.startZone;
     const what = kind === 'new' ? 'start' : kind === 'from' ? 'stitches gone on with' : 'stitches picked up';
     const asPrinted = count(values, zone, what, 'start');
-    if (part === parts.pickedUp?.part && parts.body) {
-      const { pick, of, withUnderarm } = parts.pickedUp;
-      const body = fabricOf(parts.body, fabrics);
-      const printedPick = shelf.put(
-        sections.printed,
-        formula('Picked up along the armhole', `STS(${pick})`, { name: 'printed_pick' }),
-      );
-      const printedOf = shelf.put(
-        sections.printed,
-        formula('in so many rows', `ROWS(${of})`, { name: 'printed_pick_of' }),
-      );
-      const rows = rowsIn(parts.body, 'armhole', sizes);
-      const scale = scales.down('armhole', body);
-      const printedRows = statedCell(adapting, {
-        values: rows,
-        unit: 'rows',
-        size: 'arm',
-        label: 'Rows of the armhole',
-        name: 'printed_armhole_rows',
-      });
-      const armhole = rowsCell(
-        adapting,
-        rounded([printedRows.name], rows, scale),
-        'Rows of the armhole',
-        'my_armhole_rows',
-      );
-      besides(adapting, label, 'rows of one side of the armhole', printedRows, armhole);
-      const left = withUnderarm ? underarmName(making) : undefined;
-      const wanted = `${asPrinted.name} * ${scales.across('arm', main)}`;
-      const side = shelf.put(
-        sections.again,
-        formula(
-          'Stitches picked up along one side of the armhole',
-          left ? `ROUND((${wanted} - 2 * ${left}) / 2)` : `ROUND(${wanted} / 2)`,
-          {
-            name: 'my_side_sts',
-            note: 'Half of what the sleeve is to be wide, less the underarm; both sides alike.',
-          },
-        ),
-      );
-      const ratio = `${body.mine}_rows; ${side.name} / ${armhole.name} * ${body.mine}_rows`;
-      const myPick = shelf.put(
-        sections.again,
-        formula('That is about so many stitches', `PICKUPSTITCHES(${ratio})`, { name: 'my_pick' }),
-      );
-      const myOf = shelf.put(
-        sections.again,
-        formula('in so many rows', `PICKUPROWS(${ratio})`, { name: 'my_pick_of' }),
-      );
-      besides(adapting, label, 'picked up, about', printedPick, myPick);
-      besides(adapting, label, 'in so many rows', printedOf, myOf);
-      const along = (name: string, of: string): EdgePart => ({
-        kind: 'rows',
-        name,
-        label: of,
-        rows: f(armhole.name),
-        pick: f(side.name),
-        of: f(armhole.name),
-      });
-      const edge = shelf.put(
-        sections.again,
-        pickUp(
-          `${label}: ${what}`,
-          [
-            along('first_side', 'Up one side of the armhole'),
-            along('second_side', 'Down its other side'),
-            ...(left
-              ? [{ kind: 'stitches' as const, name: 'underarm', label: 'Underarm', count: f(`2 * ${left}`) }]
-              : []),
-          ],
-          1,
-          0,
-          {
-            name: `${short}_pick_up`,
-            note: 'They follow the armhole, so that the sleeve joins it in every size.',
-          },
-        ),
-      );
-      besides(adapting, label, what, asPrinted, edge);
-      return { printed: asPrinted, mine: edge };
-    }
+    const alongArmhole = pickedUpAlongArmhole(making, part, asPrinted, what);
+    if (alongArmhole) return { printed: asPrinted, mine: alongArmhole };
     return { printed: asPrinted, mine: fitted(asPrinted, zone, ruleFor(values), what, 'start') };
   }
 
@@ -442,61 +339,9 @@ export function makePart(making: Making, part: Part): MadePart {
   }
 }
 
-/** Stitches left or added at one end, as printed and mine: whole repeats where the pattern's are. */
-function leftCells(
-  { adapting, fabrics, scales }: Pick<Making, 'adapting' | 'fabrics' | 'scales'>,
-  part: Part,
-  shape: Shape,
-  values: PerSize,
-  zone: StitchZone,
-): { printed: Cell; mine: Cell } {
-  const { label, multiple: rule } = part.piece;
-  const what = `${label}: ${shape.label.toLowerCase()}`;
-  const name = `${shortName(label)}_${shortName(shape.label).slice(0, 20)}`;
-  const printed = statedCell(adapting, {
-    values,
-    unit: 'stitches',
-    size: sizeOfStitches[zone],
-    label: what,
-    name: `printed_${name}_start`,
-  });
-  const across = scales.across(zone, fabricOf(part, fabrics));
-  const whole =
-    rule !== undefined &&
-    rule.multiple > 1 &&
-    values.every((many) => many === null || (many > 0 && many % rule.multiple === 0));
-  const mine = whole
-    ? fittedCell(adapting, {
-        printed,
-        across,
-        rule: { multiple: rule.multiple, plus: 0 },
-        label: what,
-        name: `${name}_sts`,
-      })
-    : adapting.shelf.once(
-        `left ${printed.name} ${across}`,
-        adapting.sections.again,
-        () => formula(what, `ROUND(${printed.name} * ${across})`, { name: `${name}_sts` }),
-        what,
-      );
-  return { printed, mine };
-}
-
-/** The name of the cell of the stitches left at one underarm of the body as it is fitted again. */
-export function underarmName(
-  making: Pick<Making, 'adapting' | 'fabrics' | 'scales' | 'parts'>,
-): string | undefined {
-  const { body } = making.parts;
-  const at = body?.shapes.findIndex(({ kind }) => kind === 'leave') ?? -1;
-  const shape = body?.shapes[at];
-  if (!body || shape?.kind !== 'leave') return undefined;
-  const values = shape.atStart.some((many) => many) ? shape.atStart : shape.atEnd;
-  return leftCells(making, body, shape, values, body.stitchZones[at]!).mine.name;
-}
-
 function freeName(used: Set<string>, wished: string): string {
-  for (let number = 1; ; number++) {
-    const name = number === 1 ? wished : `${wished}_${number}`;
+  for (let at = 0; ; at++) {
+    const name = numbered(wished, at);
     if (used.has(name)) continue;
     used.add(name);
     return name;

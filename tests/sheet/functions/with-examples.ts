@@ -1,33 +1,12 @@
-import {
-  functions,
-  nameTable,
-  sameName,
-  type FormulaCell,
-  type Measure,
-  type Notebook,
-} from '../../../src/notebook';
+import { functions, nameTable, sameName, type Notebook } from '../../../src/notebook';
 import { toldFunctions } from '../../../src/notebook/functions/told';
 import { jacket } from '../../../src/starters';
+import { formula, measure } from '../notebook-of';
 
-const formula = (name: string, text: string): FormulaCell => ({
-  kind: 'formula',
-  id: name,
-  name,
-  label: name,
-  formula: text,
-});
-const measure = (name: string, unit: Measure['unit'], value: number): Measure => ({
-  kind: 'measure',
-  id: name,
-  name,
-  label: name,
-  unit,
-  entry: { value },
-});
-
+/** The id of the cell in which the example of a function stands. */
 export const exampleOf = (name: string): string => `example_${name.toLowerCase()}`;
 
-/** The jacket, and the example of every function in a cell of its own. */
+/** The jacket, what examples speak of beside it, and the example of every function in a cell of its own. */
 export function withExamples(): Notebook {
   const notebook = jacket();
   const known = nameTable(notebook);

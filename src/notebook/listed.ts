@@ -1,0 +1,10 @@
+/**
+ * Words one after another as they are said.
+ *
+ * @example listed(['a', 'b', 'c']) // 'a, b and c'
+ * @example listed([])              // ''
+ */
+export function listed(words: readonly string[]): string {
+  if (words.length < 2) return words[0] ?? '';
+  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
+}
