@@ -31,6 +31,7 @@ export function changesBetween(before: Notebook | null, after: Notebook): Change
   return { ...sizes, put, drop: [...replaced.keys()] };
 }
 
+/** Whether two notebooks are the same to whoever works them: a title or a setting may still be another. */
 export function nothingChanged(changes: Changes): boolean {
   return !changes.sizes && changes.put.length === 0 && changes.drop.length === 0;
 }

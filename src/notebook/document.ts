@@ -370,11 +370,13 @@ export type Cell =
   | NoteCell;
 export type CellKind = Cell['kind'];
 
+/** The cells of all sections, in the order of the leaf. */
 export function allCells({ sections }: Pick<Notebook, 'sections'>): Cell[] {
   // Every edit asks for them several times: this copies whole lists, a hundred times as fast as one by one.
   return ([] as Cell[]).concat(...sections.map(({ cells }) => cells));
 }
 
+/** The cell of an id; undefined where it is no longer there. */
 export function cellById(notebook: Notebook, id: string): Cell | undefined {
   for (const section of notebook.sections) {
     const cell = section.cells.find((candidate) => candidate.id === id);

@@ -15,6 +15,7 @@ export interface History {
 
 const longest = 500;
 
+/** A history that begins here: there is nothing to undo. */
 export function begin(notebook: Notebook): History {
   return { now: notebook, past: [], future: [] };
 }
@@ -26,6 +27,7 @@ export function advance(history: History, notebook: Notebook, what: string): His
   return { now: notebook, past, future: [] };
 }
 
+/** The history one edit back; the same where there is none. */
 export function undo(history: History): History {
   const step = history.past.at(-1);
   if (!step) return history;
@@ -36,6 +38,7 @@ export function undo(history: History): History {
   };
 }
 
+/** The history with the edit made again that was undone last; the same where there is none. */
 export function redo(history: History): History {
   const step = history.future.at(-1);
   if (!step) return history;

@@ -41,6 +41,7 @@ export function inGroups(steps: readonly string[]): string {
   return written.join(', ');
 }
 
+/** @example timed('4', 3) // '4 × 3' */
 export function timed(step: string, times: number): string {
   return `${step} × ${times}`;
 }

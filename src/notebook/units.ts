@@ -25,10 +25,12 @@ export const strain: Dimension = { length: 1, mass: -1 };
 
 const bases = ['length', 'stitch', 'row', 'mass'] as const;
 
+/** Whether a unit is of numbers; a text, a truth, a fabric, a stretch, an edge and a piece have none. */
 export function isDimension(unit: Unit): unit is Dimension {
   return typeof unit !== 'string';
 }
 
+/** Whether two units are one: lengths with lengths, gauges of stitches with gauges of stitches. */
 export function sameUnit(a: Unit, b: Unit): boolean {
   if (!isDimension(a) || !isDimension(b)) return a === b;
   return bases.every((base) => (a[base] ?? 0) === (b[base] ?? 0));

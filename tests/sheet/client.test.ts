@@ -1,16 +1,13 @@
 import { expose, type Endpoint } from 'comlink';
-import { rm } from 'node:fs/promises';
-import { dirname } from 'node:path';
-import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import type { Changes } from '../../src/notebook/changes';
 import type { Notebook } from '../../src/notebook/document';
 import type { Answer, Place } from '../../src/sheet/answers';
 import { SheetClient, type SheetThread } from '../../src/sheet/client';
 import { Results } from '../../src/sheet/results';
 import { WorkedSheet } from '../../src/sheet/sheet';
-import { bundled } from '../bundled';
 import { formula, measure, notebookOf } from './notebook-of';
-import { threadInNode } from './thread-in-node';
+import { runawayThreads } from './runaway';
 
 const clients: SheetClient[] = [];
 afterEach(() => clients.splice(0).forEach((client) => client.stop()));
@@ -276,17 +273,13 @@ describe('a thread that gives no sign of life', () => {
 });
 
 describe('a thread of its own', () => {
-  let runaway: string;
-  beforeAll(async () => {
-    runaway = await bundled('tests/sheet/runaway-thread.ts');
-  }, 60_000);
-  afterAll(() => rm(dirname(runaway), { recursive: true, force: true }));
+  const runaway = runawayThreads();
 
   const inThread = () => {
     const results = new Results();
     const held: (readonly string[])[] = [];
     const made = new SheetClient(
-      () => threadInNode(runaway),
+      runaway,
       { answer: (answer) => results.apply(answer), held: (cells) => void held.push(cells) },
       400,
     );

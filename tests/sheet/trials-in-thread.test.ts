@@ -1,20 +1,13 @@
-import { rm } from 'node:fs/promises';
-import { dirname } from 'node:path';
-import { afterAll, afterEach, beforeAll, expect, test, vi } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import type { Change, Notebook } from '../../src/notebook/document';
 import { SheetClient } from '../../src/sheet/client';
 import { Results } from '../../src/sheet/results';
 import { trialNumber } from '../../src/sheet/trial-results';
 import { trialsBeside } from '../../src/sheet/trials-beside';
-import { bundled } from '../bundled';
 import { formula, measure, notebookOf } from './notebook-of';
-import { threadInNode } from './thread-in-node';
+import { runawayThreads } from './runaway';
 
-let runaway: string;
-beforeAll(async () => {
-  runaway = await bundled('tests/sheet/runaway-thread.ts');
-}, 60_000);
-afterAll(() => rm(dirname(runaway), { recursive: true, force: true }));
+const runaway = runawayThreads();
 
 const clients: SheetClient[] = [];
 afterEach(() => clients.splice(0).forEach((client) => client.stop()));
@@ -29,7 +22,7 @@ const edited = (value: number): Notebook =>
 async function shown(notebook: Notebook = first) {
   const results = new Results();
   const held: (readonly string[])[] = [];
-  const sheet = new SheetClient(() => threadInNode(runaway), {
+  const sheet = new SheetClient(runaway, {
     answer: (answer) => results.apply(answer),
     held: (ids) => void held.push(ids),
   });

@@ -1,7 +1,5 @@
 import fc from 'fast-check';
-import { rm } from 'node:fs/promises';
-import { dirname } from 'node:path';
-import { afterAll, afterEach, beforeAll, expect, test, vi } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import { changesBetween, type Changes } from '../../src/notebook/changes';
 import { allCells, type Change, type Notebook, type WhatIf } from '../../src/notebook/document';
 import { inputsOf, outputsOf } from '../../src/notebook/kinds';
@@ -10,11 +8,10 @@ import { SheetClient, type BesideLane, type BesideState } from '../../src/sheet/
 import { Results } from '../../src/sheet/results';
 import { WorkedSheet } from '../../src/sheet/sheet';
 import { followWhatIfs } from '../../src/sheet/what-ifs-beside';
-import { bundled } from '../bundled';
 import { everythingTold } from './everything-told';
 import { formula, measure, notebookOf } from './notebook-of';
 import { cells, formulas, numbers } from './random-cells';
-import { threadInNode } from './thread-in-node';
+import { runawayThreads } from './runaway';
 
 const sizes = [
   { id: 's', label: 'S' },
@@ -83,11 +80,7 @@ test('through any edits a what-if has, to the last digit, the results of the not
   );
 }, 600_000);
 
-let runaway: string;
-beforeAll(async () => {
-  runaway = await bundled('tests/sheet/runaway-thread.ts');
-}, 60_000);
-afterAll(() => rm(dirname(runaway), { recursive: true, force: true }));
+const runaway = runawayThreads();
 const clients: SheetClient[] = [];
 afterEach(() => clients.splice(0).forEach((client) => client.stop()));
 
@@ -97,7 +90,7 @@ function inThread() {
   const heard: string[] = [];
   const held: (readonly string[])[] = [];
   const client = new SheetClient(
-    () => threadInNode(runaway),
+    runaway,
     {
       answer(answer) {
         heard.push('notebook');

@@ -5,6 +5,7 @@ import { namesOf, withFreeName, wrongName } from '../names';
 import { mostCells, type Applied } from './edit';
 import { gone, inSections, replaced } from './places';
 
+/** A cell under another name, which every formula that uses it follows. */
 export function renamed(notebook: Notebook, id: string, name: string): Applied {
   const cell = cellById(notebook, id);
   if (!cell) return gone;
@@ -58,6 +59,7 @@ export function following(cell: Cell, renames: ReadonlyMap<string, string>): Cel
   return touched ? mapped : cell;
 }
 
+/** A cell put into a section, before the one that stands at that place. */
 export function added(notebook: Notebook, sectionId: string, at: number, cell: Cell): Applied {
   if (allCells(notebook).length >= mostCells)
     return { refused: `A notebook has at most ${mostCells} cells.` };
@@ -71,6 +73,7 @@ export function added(notebook: Notebook, sectionId: string, at: number, cell: C
   );
 }
 
+/** A cell put into a section, its own or another: `at` counts the cells there without it. */
 export function moved(notebook: Notebook, id: string, section: string, at: number): Applied {
   const cell = cellById(notebook, id);
   if (!cell) return gone;
@@ -91,6 +94,7 @@ export function copyOf(notebook: Notebook, cell: Cell, id: string): Cell {
   return mapFormulas(named, (formula) => renameIn(formula, renames));
 }
 
+/** A copy of a cell after it, under names that are free. */
 export function duplicated(notebook: Notebook, id: string, newId: string): Applied {
   const cell = cellById(notebook, id);
   const section = notebook.sections.find(({ cells }) => cells.some((candidate) => candidate.id === id));

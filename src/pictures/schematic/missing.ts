@@ -21,6 +21,7 @@ export function missingOf(spec: SchematicSpec): Missing[] {
   });
 }
 
+/** Whether a piece has rows in a size: it cannot be drawn where it could not be worked. */
 export function isDrawable(size: SchematicPiece['sizes'][number]): boolean {
   return size.rows !== null && size.rows.length > 0;
 }

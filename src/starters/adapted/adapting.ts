@@ -33,6 +33,7 @@ export interface Adapting {
   readonly beside: { label: string; group: string; printed: string; mine: string }[];
 }
 
+/** What is begun with when a pattern is adapted: empty sections, and no name taken. */
 export function adapting(pattern: StatedPattern): Adapting {
   return {
     pattern,

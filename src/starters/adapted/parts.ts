@@ -37,6 +37,7 @@ export interface Parts {
 
 const bodyWords = /back|front|body|yoke|panel|side|piece|shoulder|hat|skirt|vest/iu;
 
+/** The pieces of a pattern with what each part of them follows: the body, the arm, lengths, or the pattern as it is. */
 export function partsOf(pattern: StatedPattern): Parts {
   const all: Part[] = [];
   for (const piece of pattern.pieces) {

@@ -417,6 +417,11 @@ function scaled(part: Part & { kind: 'work' }, times: number): Part {
   return { kind: 'work', uses: part.uses * times, makes: part.makes * times };
 }
 
+/**
+ * The stitches that parts use or make in all.
+ *
+ * @throws Unread where a part goes on to the end, and so takes as many as there are
+ */
 export function sum(parts: readonly Part[], of: 'uses' | 'makes'): number {
   return parts.reduce((total, part) => {
     if (part.kind === 'rest')

@@ -20,7 +20,7 @@ export function forSize(line: string, place: number, sizes: number): string | Wr
   const text = line.replace(list, (whole, first: string, rest: string) => {
     const values = [first, ...(rest.match(one) ?? [])];
     if (values.length === sizes) return values[place]!.replace(/[—-]/u, '–');
-    problem ??= `“${whole.trim()}” has ${values.length} numbers for ${sizes} ${sizes === 1 ? 'size' : 'sizes'}.`;
+    problem ??= `“${whole}” has ${values.length} numbers for ${sizes} ${sizes === 1 ? 'size' : 'sizes'}.`;
     return whole;
   });
   return problem === undefined ? text : { problem };

@@ -3,7 +3,7 @@ import { inSteps } from '../../../notebook/steps';
 import { numberIn as n, plainOf, stitchesOf, textOf, type Amount } from '../amount';
 import type { Shows, Work } from '../work';
 import { spaced } from './spaced';
-import { tapered, taperPlan } from './tapered';
+import { tapered, askedTaper } from './tapered';
 
 function across(work: Work, given: readonly Amount[]) {
   const [from, to, worked, ends] = given;
@@ -35,7 +35,8 @@ export const shaping = {
     return work.say('plain before each, and after the last', textOf(inSteps(plain.map(String))));
   },
   SHAPINGS: (work, ...given) => plainOf(across(work, given).shapings),
-  TAPEREVERY: (work, ...given) => tapered(work, taperPlan(given.slice(0, 7).map(n), String(given[7]!.value))),
+  TAPEREVERY: (work, ...given) =>
+    tapered(work, askedTaper(given.slice(0, 7).map(n), String(given[7]!.value))),
   GATHER: (work, from, to, rounds) => {
     const steps = gathered(work, whole(n(from!)), whole(n(to!)), whole(n(rounds!)));
     return work.say(

@@ -5,7 +5,8 @@ import { plainOf, rowsOf, stitchesOf, textOf, type Amount } from '../amount';
 import type { Work } from '../work';
 import { withRemainder } from './division';
 
-export interface Tapered {
+/** A taper as a formula asks for it. */
+export interface AskedTaper {
   readonly from: number;
   readonly to: number;
   readonly over: number;
@@ -17,7 +18,7 @@ export interface Tapered {
 }
 
 /** A taper worked out: the shaping rows there are, the rows there are for them, and the division that spreads them. */
-export function tapered(work: Work, plan: Tapered, startsOn: 'RS' | 'WS' = 'RS'): Amount {
+export function tapered(work: Work, plan: AskedTaper, startsOn: 'RS' | 'WS' = 'RS'): Amount {
   const { intervals, shapingRows } = taper({ ...plan, startsOn });
   const by = Math.abs(plan.from - plan.to);
   const more = plan.from > plan.to ? 'fewer' : 'more';
@@ -47,7 +48,8 @@ export function tapered(work: Work, plan: Tapered, startsOn: 'RS' | 'WS' = 'RS')
   return work.say('so shape', textOf(text));
 }
 
-export function taperPlan(values: readonly number[], order: string): Tapered {
+/** What stands in the arguments of a taper: seven numbers, and its order. */
+export function askedTaper(values: readonly number[], order: string): AskedTaper {
   const [from, to, over, perRow, every, before, after] = values.map((one) => whole(one));
   return {
     from: from!,
