@@ -1,4 +1,5 @@
 import type { CDPSession, Page } from 'playwright';
+import { canvasesHeld } from '../browser/canvases-held';
 import { settled } from '../browser/desk';
 import { longFile } from '../long-notebook';
 import { inPage } from './browser';
@@ -150,26 +151,6 @@ async function held(page: Page, session: CDPSession): Promise<Held> {
   const metric = (name: string): number => metrics.find((one) => one.name === name)?.value ?? NaN;
   const canvases = await canvasesHeld(session);
   return { bytes, listeners: metric('JSEventListeners'), nodes: metric('Nodes'), canvases };
-}
-
-/** How many canvases there are on the heap, counted there: what is handed over to be counted is held by that. */
-async function canvasesHeld(session: CDPSession): Promise<number> {
-  const objectGroup = 'counted';
-  const { result } = await session.send('Runtime.evaluate', {
-    expression: 'HTMLCanvasElement.prototype',
-    objectGroup,
-  });
-  const { objects } = await session.send('Runtime.queryObjects', {
-    prototypeObjectId: result.objectId!,
-    objectGroup,
-  });
-  const counted = await session.send('Runtime.callFunctionOn', {
-    objectId: objects.objectId!,
-    functionDeclaration: 'function () { return this.length; }',
-    returnByValue: true,
-  });
-  await session.send('Runtime.releaseObjectGroup', { objectGroup });
-  return counted.result.value as number;
 }
 
 /**

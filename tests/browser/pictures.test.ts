@@ -8,6 +8,7 @@ import { readPiece } from '../../src/sheet/piece-text';
 import { jacket } from '../../src/starters/jacket';
 import { longFile } from '../long-notebook';
 import { Worked } from '../sheet/worked';
+import { canvasesHeld } from './canvases-held';
 import { plotted, settled, type } from './desk';
 import { visiting } from './visiting';
 
@@ -345,6 +346,23 @@ describe('what cannot be drawn, or is very long', () => {
     expect(await page.locator('[data-drawing] .saying').textContent()).toContain(
       'Row 1: 180 sts, 75.0 cm. Decrease 1 at each end',
     );
+  });
+
+  it('hold no canvas once they are left', async () => {
+    const devtools = await page.context().newCDPSession(page);
+    await devtools.send('HeapProfiler.enable');
+    const held = async (): Promise<number> => {
+      await devtools.send('HeapProfiler.collectGarbage');
+      return canvasesHeld(devtools);
+    };
+    await page.locator('[data-drawing] canvas').waitFor();
+    const before = await held();
+    for (let visit = 0; visit < 3; visit++) {
+      await toPictures();
+      await page.getByRole('button', { name: 'Leaf', exact: true }).click();
+      await page.locator('[data-drawing] canvas').waitFor();
+    }
+    await expect.poll(held).toBe(before);
   });
 
   it('nothing scrolls sideways at 320 px', async () => {
