@@ -61,7 +61,7 @@ type Editing = Spot & { what: 'value' | 'formula' | 'label'; begin?: string };
 const markedFor = 2600;
 /** Values that are drawn when a notebook is opened, each cell's own words counted as eight; and of those, at once. */
 const mostDrawn = 6000;
-const drawnAtOnce = 1400;
+const drawnAtOnce = 500;
 /** How many cells more are drawn at a time. */
 const drawnNext = 40;
 
@@ -129,6 +129,11 @@ export class Desk {
   /** Whether results are still being worked, or shown. */
   get busy(): boolean {
     return this.#working || this.#telling.behind;
+  }
+
+  /** Whether some of the leaf is still to be drawn. */
+  get drawing(): boolean {
+    return this.view === 'leaf' && this.drawnYet.size > 0;
   }
 
   get settings(): Settings {
