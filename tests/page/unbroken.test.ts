@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { unbroken } from '../../src/page/working/unbroken';
+import { unbroken, unbrokenFormula } from '../../src/page/working/unbroken';
 
 const lines = (text: string) => unbroken([{ text }]).map((runs) => runs.map(({ text }) => text).join(''));
 
@@ -30,5 +30,17 @@ describe('a step that is longer than its line', () => {
     expect(
       unbroken([{ text: '102' }, { text: ' ' }, { text: 'cm', cancels: true }, { text: ' × 14' }]),
     ).toEqual([[{ text: '102' }, { text: ' ' }, { text: 'cm', cancels: true }], [{ text: '× 14' }]]);
+  });
+});
+
+describe('a formula that is longer than its line', () => {
+  it('breaks between what is given to its function; a function inside it stays whole, and so does a text', () => {
+    expect(unbrokenFormula('PIECE("a; (b"; 43; EVENROWS(44; body); f(x))')).toEqual([
+      'PIECE("a; (b";',
+      '43;',
+      'EVENROWS(44; body);',
+      'f(x))',
+    ]);
+    expect(unbrokenFormula('bust / 2 * body_sts')).toEqual(['bust / 2 * body_sts']);
   });
 });

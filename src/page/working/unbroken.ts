@@ -45,3 +45,25 @@ export function unbroken(runs: readonly Run[]): Run[][] {
   }
   return groups.filter((group) => group.length > 0);
 }
+
+/**
+ * A formula in what stays together on a line: what is given to its functions, one by one, a function inside another
+ * whole. A space belongs between any two of them.
+ *
+ * @example unbrokenFormula('PIECE("flat"; 43; EVENROWS(44; body); EVENROWS(9; body))')
+ * // ['PIECE("flat";', '43;', 'EVENROWS(44; body);', 'EVENROWS(9; body))']
+ */
+export function unbrokenFormula(formula: string): string[] {
+  const groups = [''];
+  let depth = 0;
+  // What is written between quotes is text, whatever stands in it.
+  for (const [token] of formula.matchAll(/"(?:[^"]|"")*"|;\s+|[^]/gu)) {
+    if (token === '(') depth++;
+    if (token === ')') depth--;
+    if (depth === 1 && token.startsWith(';')) {
+      groups[groups.length - 1] += ';';
+      groups.push('');
+    } else groups[groups.length - 1] += token;
+  }
+  return groups;
+}

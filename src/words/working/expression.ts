@@ -39,7 +39,7 @@ export type Lookup = (name: string) => { readonly amount: Amount; readonly of: R
 export function workFormula(tree: Syntax, work: Work, lookup: Lookup): Amount {
   const worked = workPart(tree, work, lookup);
   if (!worked.said) say(work, worked);
-  else if (work.steps.length === 0) work.say(tree.is === 'name' ? tree.name : 'as given', worked.amount);
+  else if (work.steps.length === 0) work.say(worked.of?.label ?? 'as given', worked.amount);
   return worked.amount;
 }
 

@@ -38,9 +38,22 @@ export class Work {
     return this.say(partsOf(shown), result, ratio);
   }
 
-  /** A list as a sum: "24 sts + 25 sts". */
+  /** A list as a sum: "24 sts + 25 sts"; three or more of the same that follow each other are one: "15 rows + 7 × 1 row". */
   sum(given: readonly Amount[]): string {
-    return given.map((one, at) => (at === 0 ? this.write(one) : this.plus(one))).join('');
+    const runs: { one: Amount; times: number }[] = [];
+    for (const one of given) {
+      const last = runs.at(-1);
+      if (last?.one.value === one.value) last.times++;
+      else runs.push({ one, times: 1 });
+    }
+    return runs
+      .flatMap(({ one, times }) => {
+        if (times > 2 && numberIn(one) >= 0) return [` + ${times} × ${this.write(one)}`];
+        return Array<string>(times).fill(this.plus(one));
+      })
+      .join('')
+      .replace(/^ \+ /, '')
+      .replace(/^ − /, '−');
   }
 
   /** What is added: " + 20 cm", or " − 4 cm" where it is less than nothing. */
