@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Notebook } from '../../src/notebook';
 import ClassSheet from '../../src/page/class-sheet/ClassSheet.svelte';
 import { blank, jacket, lessons } from '../../src/starters';
+import { formula, measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 
 async function open(notebook: Notebook) {
@@ -51,6 +52,26 @@ describe('the class sheet', () => {
     expect(step()).toBe('59 sts ÷ (Practice swatch, stitch gauge) = ');
     await user.click(screen.getByRole('button', { name: /^Practice swatch, stitch gauge, step 1/ }));
     expect(step()).toBe('59 sts ÷ (18 sts / 10 cm) = ');
+  });
+
+  it('names it in a function too: what is rounded, and the larger of two', async () => {
+    const cells = [
+      { ...measure('width', 'length', 41), label: 'Width' },
+      { ...formula('half', 'width / 2'), label: 'Half of it' },
+      { ...formula('whole', 'ROUND(half)'), label: 'To a whole one' },
+      { ...formula('larger', 'MAX(half; width)'), label: 'The larger' },
+    ];
+    const results = ['half', 'whole', 'larger'].map((cell) => ({ cell, key: 'value' }));
+    const { user } = await open({ ...notebookOf(cells), classSheet: { results } });
+    const steps = (name: string) =>
+      within(screen.getByRole('heading', { name }).closest('li')!)
+        .getAllByRole('listitem')
+        .map(({ textContent }) => textContent);
+    expect(steps('To a whole one')).toEqual(['Half of it → rounded to a whole number = ']);
+    expect(steps('The larger')).toEqual(['the greatest of Half of it, 41 cm = ']);
+    await user.click(screen.getByRole('button', { name: /^Half of it, step 1/ }));
+    expect(steps('To a whole one')).toEqual(['20.5 cm → rounded to a whole number = ']);
+    expect(steps('The larger')).toEqual(['the greatest of 20.5 cm, 41 cm = ']);
   });
 
   it('says above its results, once, what a section of lessons has to say', async () => {

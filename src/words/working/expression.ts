@@ -88,7 +88,7 @@ function workCall(tree: Syntax & { is: 'call' }, work: Work, lookup: Lookup): Am
   const given = (part: Syntax): Amount => {
     const worked = workPart(part, work, lookup);
     if (!worked.said) say(work, worked);
-    return worked.amount;
+    return worked.of ? { ...worked.amount, of: worked.of } : worked.amount;
   };
   if (tree.name === 'IF') {
     const [condition, then, otherwise] = tree.given;

@@ -74,7 +74,7 @@ describe('a working', () => {
       'cm',
       'cm',
     ]);
-    expect(count!.steps[0]).toMatchObject({ from: '142.8 sts', beside: '139 is below, 147 above' });
+    expect(count!.steps[0]).toMatchObject({ from: { text: '142.8 sts' }, beside: '139 is below, 147 above' });
     expect(working.further).toBe(false);
   });
 
