@@ -382,10 +382,11 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
   await page.keyboard.press('ArrowDown');
   expect.soft(await heard()).toBe('button "Back stitches, wanted, step 1: answer covered"');
   await page.keyboard.press('Space');
-  await hears(/^65\.8 sts$/);
+  // In the size in the middle: (94 + 10) ÷ 2 × 1.4.
+  await hears(/^72\.8 sts$/);
   await page.keyboard.press('Space');
-  await hears(/^67 sts, /);
-  expect.soft(await heard()).toBe('button "Back stitches, step 1: 67 sts, 63 is below, 67 above"');
+  await hears(/^75 sts, /);
+  expect.soft(await heard()).toBe('button "Back stitches, step 1: 75 sts, 67 is below, 75 above"');
 
   // The sheet that is printed has its answers as blanks again; the one on the screen stays as it was.
   await page.evaluate(() => {
