@@ -84,6 +84,25 @@ export function writeLength(
   return signed(cm, count, whole === 0 && part !== '' ? part : `${whole}${part}`);
 }
 
+/**
+ * A length as a result tells it: as {@link writeLength} does, and more finely where that would be more than a twentieth
+ * off. What is left between two lengths is often so short.
+ *
+ * @example writeFineLength(26.035, { unit: 'cm', decimal: '.' }) // '26.0'
+ * @example writeFineLength(0.16, { unit: 'cm', decimal: '.' })   // '0.16', which is not 0.2
+ * @example writeFineLength(0.16, { unit: 'in', decimal: '.' })   // '0.063'
+ */
+export function writeFineLength(cm: number, written: WrittenLength): string {
+  const inUnit = written.unit === 'in' ? cm / 2.54 : cm;
+  const steps = written.unit === 'in' ? 8 : 10;
+  const shown = roundNearest(Math.abs(inUnit) * steps) / steps;
+  const places = written.unit === 'in' ? 3 : 2;
+  const near = Math.abs(shown - Math.abs(inUnit)) <= Math.abs(inUnit) / 20;
+  // What even more places would not tell is nothing.
+  if (near || !isShown(cm) || Math.abs(inUnit) < 0.5 / 10 ** places) return writeLength(cm, written);
+  return writeNumber(inUnit, { decimal: written.decimal, places, trailingZero: false });
+}
+
 const eighths = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'];
 
 /**

@@ -15,7 +15,7 @@ import {
   stitches,
   unitSymbol,
   writeGauge,
-  writeLength,
+  writeFineLength,
   writeNumber,
   writePercent,
   type Entry,
@@ -38,7 +38,7 @@ export function showNumber(value: number, unit: Unit, settings: Settings, writte
   const { decimal } = settings;
   if (written === 'percent') return writePercent(value, { decimal });
   if (written === 'metres') return writeNumber(value / yarnUnit(settings).cm, { decimal, places: 0 });
-  if (sameUnit(unit, length)) return writeLength(value, { unit: settings.length, decimal });
+  if (sameUnit(unit, length)) return writeFineLength(value, { unit: settings.length, decimal });
   if (isGauge(unit)) return writeGauge(value, settings.gaugeOver, { decimal });
   // Endless degrees of freedom, as the sheet holds them.
   if (sameUnit(unit, plain) && value >= 1e9) return '∞';

@@ -377,6 +377,29 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
   expect.soft(await heard()).toBe('button "Put on the sheet"');
   await page.keyboard.press('Enter');
   await hears(/^Back stitches is on the class sheet\.$/);
+  // One goes on from there: to choose another, or to its first answer and through it.
+  expect.soft(await heard()).toBe('button "It is on the sheet" [disabled]');
+  await page.keyboard.press('ArrowDown');
+  expect.soft(await heard()).toBe('button "Back stitches, wanted, step 1: answer covered"');
+  await page.keyboard.press('Space');
+  // In the size in the middle: (94 + 10) ÷ 2 × 1.4.
+  await hears(/^72\.8 sts$/);
+  await page.keyboard.press('Space');
+  await hears(/^75 sts, /);
+  expect.soft(await heard()).toBe('button "Back stitches, step 1: 75 sts, 67 is below, 75 above"');
+
+  // The sheet that is printed has its answers as blanks again; the one on the screen stays as it was.
+  await page.evaluate(() => {
+    window.print = () => {
+      document.documentElement.dataset['printed'] = String(document.querySelectorAll('.blank').length);
+    };
+  });
+  await until('Shift+Tab', 'Print the sheet');
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(() => document.documentElement.dataset['printed'] === '2');
+  await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+  await page.waitForFunction(() => document.querySelectorAll('.class-sheet .blank').length === 0);
+  expect(await heard()).toBe('button "Print the sheet"');
 });
 
 /** To the notebook of a starter, from wherever the focus is. */

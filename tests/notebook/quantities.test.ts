@@ -7,6 +7,7 @@ import {
   readNumber,
   readPercent,
   writeGauge,
+  writeFineLength,
   writeLength,
   writeNumber,
   writePercent,
@@ -423,5 +424,35 @@ describe('there and back', () => {
       }),
       { numRuns: 5000 },
     );
+  });
+});
+
+describe('a short length that is left between two', () => {
+  const inCm = { unit: 'cm', decimal: '.' } as const;
+  const inInches = { unit: 'in', decimal: '.' } as const;
+
+  test('is told to the hundredth where a tenth would be more than a twentieth off: 4 in are 0.16 cm more than 10 cm', () => {
+    expect([0.16, -0.16, 0.05, 0.96, 0.83, 0.5].map((cm) => writeFineLength(cm, inCm))).toEqual([
+      '0.16',
+      '−0.16',
+      '0.05',
+      '1.0',
+      '0.8',
+      '0.5',
+    ]);
+    expect(writeFineLength(0.16, { unit: 'cm', decimal: ',' })).toBe('0,16');
+    expect(writeFineLength(0.16, inInches)).toBe('0.063');
+    expect(writeFineLength(0.75 * 2.54, inInches)).toBe('¾');
+  });
+
+  test('is told as every length is where it is longer than that, and where it is next to nothing', () => {
+    expect([26.035, 1.04, 0, 0.004, -1e-12].map((cm) => writeFineLength(cm, inCm))).toEqual([
+      '26.0',
+      '1.0',
+      '0.0',
+      '0.0',
+      '0.0',
+    ]);
+    expect(writeFineLength(26.035, inInches)).toBe('10¼');
   });
 });

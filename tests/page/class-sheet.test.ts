@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Notebook } from '../../src/notebook';
 import ClassSheet from '../../src/page/class-sheet/ClassSheet.svelte';
 import { blank, jacket, lessons } from '../../src/starters';
+import { formula, measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 
 async function open(notebook: Notebook) {
@@ -53,6 +54,26 @@ describe('the class sheet', () => {
     expect(step()).toBe('59 sts ÷ (18 sts / 10 cm) = ');
   });
 
+  it('names it in a function too: what is rounded, and the larger of two', async () => {
+    const cells = [
+      { ...measure('width', 'length', 41), label: 'Width' },
+      { ...formula('half', 'width / 2'), label: 'Half of it' },
+      { ...formula('whole', 'ROUND(half)'), label: 'To a whole one' },
+      { ...formula('larger', 'MAX(half; width)'), label: 'The larger' },
+    ];
+    const results = ['half', 'whole', 'larger'].map((cell) => ({ cell, key: 'value' }));
+    const { user } = await open({ ...notebookOf(cells), classSheet: { results } });
+    const steps = (name: string) =>
+      within(screen.getByRole('heading', { name }).closest('li')!)
+        .getAllByRole('listitem')
+        .map(({ textContent }) => textContent);
+    expect(steps('To a whole one')).toEqual(['Half of it → rounded to a whole number = ']);
+    expect(steps('The larger')).toEqual(['the greatest of Half of it, 41 cm = ']);
+    await user.click(screen.getByRole('button', { name: /^Half of it, step 1/ }));
+    expect(steps('To a whole one')).toEqual(['20.5 cm → rounded to a whole number = ']);
+    expect(steps('The larger')).toEqual(['the greatest of 20.5 cm, 41 cm = ']);
+  });
+
   it('says above its results, once, what a section of lessons has to say', async () => {
     await open(lessons());
     expect(screen.getAllByText(/An inch is 2\.54 cm exactly/)).toHaveLength(1);
@@ -78,12 +99,40 @@ describe('the class sheet', () => {
       'scarf-made',
       'scarf-sts',
     ]);
+    // It is said where the result is now, and the focus has gone along with it.
+    expect(desk.said).toBe('Width the scarf will have is number 2 of 13 on the class sheet.');
+    const focused = () => [
+      document.activeElement?.closest('[role=group]')?.getAttribute('aria-label'),
+      document.activeElement?.textContent,
+    ];
+    expect(focused()).toEqual(['Width the scarf will have', 'earlier']);
     await user.click(group('Width the scarf will have').getByRole('button', { name: 'begin further back' }));
+    expect(desk.said).toBe('The working of Width the scarf will have begins with the cells before it.');
     expect(desk.notebook.classSheet?.results[1]).toEqual({ cell: 'scarf-made', key: 'value', back: 1 });
     await user.click(group('Width the scarf will have').getByRole('button', { name: 'take off' }));
     expect(screen.queryByRole('heading', { name: 'Width the scarf will have' })).toBeNull();
+    expect(desk.said).toBe('Width the scarf will have is off the class sheet.');
+    expect(focused()).toEqual(['Stitches of the scarf', 'take off']);
     desk.undo();
     expect(await screen.findByRole('heading', { name: 'Width the scarf will have' })).toBeDefined();
+  });
+
+  it('does not move the first result earlier, nor lose the focus over it', async () => {
+    const { desk, user } = await open(lessons());
+    await user.click(screen.getByRole('button', { name: 'Choose and order' }));
+    const before = desk.notebook;
+    const group = within(screen.getByRole('group', { name: 'Practice swatch, stitch gauge' }));
+    const earlier = group.getByRole('button', { name: 'earlier' });
+    await user.click(earlier);
+    expect(desk.notebook).toBe(before);
+    expect(document.activeElement).toBe(earlier);
+  });
+
+  it('says that a result is on the sheet only where it could be put there', async () => {
+    const { desk, user } = await open(jacket());
+    desk.readOnly = 'Another window has this notebook.';
+    await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));
+    expect(desk.said).toBe('Another window has this notebook.');
   });
 
   it('says what it is for while it is empty, and takes a result there', async () => {
@@ -92,7 +141,12 @@ describe('the class sheet', () => {
     await user.selectOptions(screen.getByLabelText('Cell'), 'armhole');
     await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));
     expect(desk.notebook.classSheet?.results).toEqual([{ cell: 'armhole', key: 'value' }]);
-    expect(await screen.findByText(/the larger of 19\.69 cm|the larger of/)).toBeDefined();
+    const item = await screen.findByRole('heading', { name: 'Armhole' });
+    expect(item.closest('li')!.textContent).toContain('the larger of');
+    // What one chooses from stays, and with it the focus: the next result is put there in the same way.
+    const button = screen.getByRole('button', { name: 'It is on the sheet' });
+    expect(document.activeElement).toBe(button);
+    expect(desk.said).toBe('Armhole is on the class sheet.');
   });
 
   it('passes over what is no longer in the notebook, and a notebook without results has nothing to choose', async () => {

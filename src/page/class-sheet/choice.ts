@@ -50,41 +50,56 @@ export function isOnSheet(notebook: Notebook, place: Place): boolean {
   return notebook.classSheet?.results.some((result) => same(result, place)) ?? false;
 }
 
-/** The sheet with its results passed through a change; results whose cells are gone fall off it. */
-function changeResults(desk: Desk, change: (results: readonly ClassResult[]) => ClassResult[]): void {
+/**
+ * The sheet with its results passed through a change, and what is said once it is made; results whose cells are gone
+ * fall off it.
+ */
+function changeResults(
+  desk: Desk,
+  change: (results: readonly ClassResult[]) => ClassResult[],
+  said: string,
+): void {
   const kept = onSheet(desk.notebook).map(({ label: _label, ...result }) => result);
-  setSheet(desk, { ...desk.notebook.classSheet, results: change(kept) });
+  if (setSheet(desk, { ...desk.notebook.classSheet, results: change(kept) })) desk.said = said;
 }
 
-export function setSheet(desk: Desk, sheet: ClassSheet): void {
+/** @returns whether it could be done; where not, the desk says why */
+export function setSheet(desk: Desk, sheet: ClassSheet): boolean {
   const empty = sheet.results.length === 0 && sheet.size === undefined;
   desk.complaint = desk.do({ do: 'set class sheet', sheet: empty ? null : sheet }) ?? null;
+  return desk.complaint === null;
 }
 
 export function putOnSheet(desk: Desk, result: ClassResult): void {
-  changeResults(desk, (results) => [...results, result]);
-  desk.said = `${labelOf(desk.notebook, result)} is on the class sheet.`;
+  const said = `${labelOf(desk.notebook, result)} is on the class sheet.`;
+  changeResults(desk, (results) => [...results, result], said);
 }
 
 export function takeOffSheet(desk: Desk, place: Place): void {
-  const label = labelOf(desk.notebook, place);
-  changeResults(desk, (results) => results.filter((result) => !same(result, place)));
-  desk.said = `${label} is off the class sheet.`;
+  const said = `${labelOf(desk.notebook, place)} is off the class sheet.`;
+  changeResults(desk, (results) => results.filter((result) => !same(result, place)), said);
 }
 
 export function moveOnSheet(desk: Desk, place: Place, by: -1 | 1): void {
-  changeResults(desk, (results) => {
-    const at = results.findIndex((result) => same(result, place));
-    const to = at + by;
-    if (at < 0 || to < 0 || to >= results.length) return [...results];
-    return results.toSpliced(at, 1).toSpliced(to, 0, results[at]!);
-  });
+  const results = onSheet(desk.notebook);
+  const at = results.findIndex((result) => same(result, place));
+  const to = at + by;
+  if (at < 0 || to < 0 || to >= results.length) return;
+  changeResults(
+    desk,
+    (kept) => kept.toSpliced(at, 1).toSpliced(to, 0, kept[at]!),
+    `${results[at]!.label} is number ${to + 1} of ${results.length} on the class sheet.`,
+  );
 }
 
-/** How far back the working of a result begins. */
+/** How far back the working of a result begins: with its own cell, or so many cells before it. */
 export function beginBack(desk: Desk, place: Place, back: number): void {
-  changeResults(desk, (results) =>
-    results.map((result) => (same(result, place) ? { cell: result.cell, key: result.key, back } : result)),
+  const before = back === 0 ? 'its own cell' : back === 1 ? 'the cells before it' : `${back} cells before it`;
+  changeResults(
+    desk,
+    (results) =>
+      results.map((result) => (same(result, place) ? { cell: result.cell, key: result.key, back } : result)),
+    `The working of ${labelOf(desk.notebook, place)} begins with ${before}.`,
   );
 }
 

@@ -1,4 +1,4 @@
-import { isDimension, length, sameUnit, writeNumber, type Settings } from '../../notebook';
+import { isDimension, length, sameUnit, writeLength, writeNumber, type Settings } from '../../notebook';
 import type { Doubt, Share } from '../../sheet/doubt/give-or-take';
 import type { Offered } from '../offered';
 import { scaleOf } from '../scale';
@@ -16,10 +16,10 @@ export function valueAndDoubt(doubt: Doubt, place: Offered, settings: Settings):
 
 /** A number with as many digits as its doubt leaves a meaning to: of what is given or taken, two that count. */
 function shownTo(value: number, expanded: number, place: Offered, settings: Settings): string {
-  const shown = showNumber(expanded, place.unit, settings, place.written);
-  // A length is written as the notebook writes lengths, unless its doubt would read as none.
-  if (isLength(place) && /[1-9½¼¾⅛⅜⅝⅞]/.test(shown))
-    return showNumber(value, place.unit, settings, place.written);
+  const asLength = { unit: settings.length, decimal: settings.decimal };
+  // A length is written to the same place as its doubt, as the notebook writes lengths, unless that would read as none.
+  if (isLength(place) && /[1-9½¼¾⅛⅜⅝⅞]/.test(writeLength(expanded, asLength)))
+    return writeLength(value, asLength);
   const scale = scaleOf(place, settings);
   const places = Math.min(8, Math.max(0, 1 - Math.floor(Math.log10(expanded / scale))));
   return writeNumber(value / scale, { decimal: settings.decimal, places });

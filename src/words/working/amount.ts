@@ -10,11 +10,15 @@ import {
   type WrittenAs,
 } from '../../notebook';
 
+import type { Result } from './working';
+
 /** A value on its way through a working, with its unit. Lengths are cm, gauges per cm, as everywhere. */
 export interface Amount {
   readonly value: number | string | boolean;
   readonly unit: Unit;
   readonly written?: WrittenAs;
+  /** The result that it is the number of, where a formula gives a function one as it is. */
+  readonly of?: Result;
 }
 
 export const amount = (value: Amount['value'], unit: Unit): Amount => ({ value, unit });

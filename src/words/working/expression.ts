@@ -39,7 +39,7 @@ export type Lookup = (name: string) => { readonly amount: Amount; readonly of: R
 export function workFormula(tree: Syntax, work: Work, lookup: Lookup): Amount {
   const worked = workPart(tree, work, lookup);
   if (!worked.said) say(work, worked);
-  else if (work.steps.length === 0) work.say(tree.is === 'name' ? tree.name : 'as given', worked.amount);
+  else if (work.steps.length === 0) work.say(worked.of?.label ?? 'as given', worked.amount);
   return worked.amount;
 }
 
@@ -88,7 +88,7 @@ function workCall(tree: Syntax & { is: 'call' }, work: Work, lookup: Lookup): Am
   const given = (part: Syntax): Amount => {
     const worked = workPart(part, work, lookup);
     if (!worked.said) say(work, worked);
-    return worked.amount;
+    return worked.of ? { ...worked.amount, of: worked.of } : worked.amount;
   };
   if (tree.name === 'IF') {
     const [condition, then, otherwise] = tree.given;

@@ -11,7 +11,7 @@ export function inText({ lines }: Pick<Working, 'lines'>): string {
   const told: string[] = [];
   for (const { from, says, answer } of lines.flatMap(({ steps }) => steps)) {
     const text = `${says.map(({ text }) => text).join('')} = ${answer}`;
-    told.push(from !== undefined && from !== before ? `${from} → ${text}` : text);
+    told.push(from !== undefined && from.text !== before ? `${from.text} → ${text}` : text);
     before = answer;
   }
   return told.join(' → ');

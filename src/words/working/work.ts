@@ -18,10 +18,33 @@ export class Work {
     return writeAmount(given, this.settings);
   }
 
+  /** The same as a run of a step, which knows whose number it is. */
+  part(given: Amount): Part {
+    return { text: this.write(given), ...(given.of ? { of: given.of } : {}) };
+  }
+
+  /**
+   * The text of a step with amounts in it.
+   *
+   * @example work.tell`${body} − 2 × ${band}`
+   */
+  tell(texts: TemplateStringsArray, ...put: readonly (Amount | readonly Part[] | string | number)[]): Part[] {
+    return texts.flatMap((text, at): readonly Part[] => {
+      const one = put[at - 1];
+      if (one === undefined) return [{ text }];
+      if (typeof one !== 'object') return [{ text: `${one}${text}` }];
+      return [...(isParts(one) ? one : [this.part(one)]), { text }];
+    });
+  }
+
   /** Writes a step down, and gives what it comes to. */
-  say(says: string | readonly Part[], result: Amount, more: Partial<Omit<Step, 'says'>> = {}): Amount {
+  say(
+    says: string | readonly Part[],
+    { of: _given, ...result }: Amount,
+    more: Partial<Omit<Step, 'says'>> = {},
+  ): Amount {
     this.steps.push({
-      says: typeof says === 'string' ? [{ text: says }] : says,
+      says: typeof says === 'string' ? [{ text: says }] : says.filter(({ text }) => text !== ''),
       answer: this.write(result),
       ...more,
     });
@@ -33,26 +56,58 @@ export class Work {
     const [a, b] = [numberIn(left), numberIn(right)];
     const result = { value: by === '×' ? a * b : a / b, unit: productUnit(left, by, right) };
     const { settings } = this;
-    const shown = product(shownAmount(left, settings), by, shownAmount(right, settings), right);
+    const shown = product(
+      shownAmount(left, settings, left.of),
+      by,
+      shownAmount(right, settings, right.of),
+      right,
+    );
     const ratio = of === undefined ? {} : { answer: `${this.write({ ...result, unit: {} })} ${of}` };
     return this.say(partsOf(shown), result, ratio);
   }
 
-  /** A list as a sum: "24 sts + 25 sts". */
-  sum(given: readonly Amount[]): string {
-    return given.map((one, at) => (at === 0 ? this.write(one) : this.plus(one))).join('');
+  /** A list in one: "24 sts, 25 sts". */
+  joined(given: readonly (Amount | readonly Part[])[], between: string): Part[] {
+    return given.flatMap((one, at) => this.tell`${at === 0 ? '' : between}${one}`);
+  }
+
+  /**
+   * A list as a sum: "24 sts + 25 sts"; three or more of the same that follow each other are one: "15 rows + 7 × 1 row".
+   */
+  sum(given: readonly Amount[]): Part[] {
+    const runs: { one: Amount; times: number }[] = [];
+    for (const one of given) {
+      const last = runs.at(-1);
+      if (last?.one.value === one.value && last.one.of === one.of) last.times++;
+      else runs.push({ one, times: 1 });
+    }
+    const [first, ...rest] = runs.flatMap(({ one, times }) =>
+      times > 2 && numberIn(one) >= 0
+        ? [[{ text: ` + ${times} × ` }, this.part(one)]]
+        : Array<Part[]>(times).fill(this.plus(one)),
+    );
+    if (!first) return [];
+    // Before the first, a + goes, and a − stands close.
+    const sign = first[0]!.text.replace(' + ', '').replace(' − ', '−');
+    return [{ text: sign }, ...first.slice(1), ...rest.flat()];
   }
 
   /** What is added: " + 20 cm", or " − 4 cm" where it is less than nothing. */
-  plus(given: Amount): string {
+  plus(given: Amount): Part[] {
     const value = numberIn(given);
-    return value < 0 ? ` − ${this.write({ ...given, value: -value })}` : ` + ${this.write(given)}`;
+    return value < 0
+      ? [{ text: ' − ' }, this.part({ ...given, value: -value })]
+      : [{ text: ' + ' }, this.part(given)];
   }
 
   /** The sizes of hooks and needles are told in millimetres everywhere. */
   hook(given: Amount): string {
     return `${this.write({ value: numberIn(given) * 10, unit: {} })} mm`;
   }
+}
+
+function isParts(put: Amount | readonly Part[]): put is readonly Part[] {
+  return Array.isArray(put);
 }
 
 /** How a function is shown: it writes its steps down and gives what they come to. */

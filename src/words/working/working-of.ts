@@ -27,7 +27,9 @@ export type WorkingRead = Working | { readonly trouble: string };
 
 /**
  * The working of a result in a size: the formulas of its own cell that lead to it, each with its numbers put in, step by
- * step. `back` takes in the cells before it, so many generations of them.
+ * step. `back` takes in the cells before it, so many generations of them. A part of a cell that only takes a result over
+ * has no line: its number is that result's. What two parts of a cell work alike, as the two fronts of a band, is told
+ * once.
  *
  * @returns a sentence where the result, or something on the way to it, has none
  * @example workingOf(source, { cell: 'back-sts', key: 'count' }, 'm')
@@ -39,6 +41,8 @@ export function workingOf(source: WorkingSource, place: Place, size: string, bac
   const names = nameTable(source.notebook);
   const lines = new Map<string, WorkingLine>();
   const told = new Set<string>();
+  const firstWorked = new Map<string, Place>();
+  const sameAs = new Map<string, Place>();
   let further = false;
 
   const add = (at: Place, left: number): void => {
@@ -48,7 +52,7 @@ export function workingOf(source: WorkingSource, place: Place, size: string, bac
     const formula = part && formulaOf(part);
     if (!part || formula === undefined) return;
     for (const name of namesIn(formula)) {
-      const named = names.get(name);
+      const named = takenOver(source, names, at, names.get(name));
       const feeding = named && partAt(source, named);
       if (!named || !feeding || formulaOf(feeding) === undefined) continue;
       // A fabric or a piece stands whole in what is measured on it.
@@ -59,7 +63,17 @@ export function workingOf(source: WorkingSource, place: Place, size: string, bac
       if (here || left > 0) add(named, here ? left : left - 1);
       else further = true;
     }
-    const worked = line(source, at, part, formula, size, names);
+    const alike = `${at.cell} ${formula}`;
+    const first = firstWorked.get(alike);
+    if (first && at !== place) {
+      sameAs.set(id, first);
+      return;
+    }
+    firstWorked.set(alike, at);
+    const worked = line(source, at, part, formula, size, names, (named) => {
+      const from = takenOver(source, names, at, named) ?? named;
+      return sameAs.get(`${from.cell} ${from.key}`) ?? from;
+    });
     lines.set(id, { ...worked, steps: notYetTold(worked.steps, told) });
   };
 
@@ -94,6 +108,23 @@ function formulaOf(part: FormulaPart): string | undefined {
   return 'formula' in part.entry ? part.entry.formula : undefined;
 }
 
+/**
+ * The result whose number a name in a cell stands for: where it is a part of the same cell that only takes another result
+ * over, that one.
+ */
+function takenOver(
+  source: WorkingSource,
+  names: ReadonlyMap<string, Named>,
+  at: Place,
+  named: Named | undefined,
+): Named | undefined {
+  if (named?.cell !== at.cell) return named;
+  const part = partAt(source, named);
+  const formula = part && formulaOf(part);
+  const over = formula === undefined ? undefined : names.get(sameName(formula.trim()));
+  return over ? takenOver(source, names, at, over) : named;
+}
+
 function unitAt(source: WorkingSource, place: Place, part: FormulaPart): Unit {
   return part.unit === 'any' ? (source.unit(place.cell, place.key) ?? plain) : part.unit;
 }
@@ -110,6 +141,7 @@ function line(
   formula: string,
   size: string,
   names: ReadonlyMap<string, Named>,
+  whose: (named: Named) => Place,
 ): WorkingLine {
   const read = syntaxOf(formula);
   if ('problem' in read) throw new CraftError('not-read', read.problem);
@@ -119,7 +151,8 @@ function line(
     const named = names.get(sameName(name));
     const used = named && partAt(source, named);
     if (!named || !used) throw new CraftError('unknown', `There is no ${name} in this notebook.`);
-    return { amount: amountAt(source, named, used, size), of: resultAt(source, named, used) };
+    const of = whose(named);
+    return { amount: amountAt(source, named, used, size), of: resultAt(source, of, partAt(source, of)!) };
   });
   const result: Amount = { ...worked, ...(part.written ? { written: part.written } : {}) };
   const steps = work.steps.map((step, at) =>

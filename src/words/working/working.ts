@@ -17,7 +17,7 @@ export interface Result extends Place {
 /** One step: what is worked, and what it comes to. */
 export interface Step {
   /** What a rounding, or another decision, begins from; the step before has ended on it where there is one. */
-  readonly from?: string;
+  readonly from?: Part;
   /** "102 cm × 14 sts / 10 cm", "nearest multiple of 8 + 3" */
   readonly says: readonly Part[];
   /** "142.8 sts": what a class sheet covers. */

@@ -7,6 +7,7 @@ import {
   stitchGauge,
   unitSymbol,
   writeGauge,
+  writeFineLength,
   writeLength,
   writeNumber,
   writePercent,
@@ -120,8 +121,7 @@ export function writeAmount(given: Amount, settings: Settings): string {
 }
 
 /**
- * A result with its unit, to as many places as the leaf shows it, and a length of less than a centimetre or an inch to
- * more: what a working ends on.
+ * A result with its unit, to as many places as the leaf shows it: what a working ends on.
  *
  * @example writeResult({ value: 99.2857, unit: length }, settings) // '99.3 cm', or '39⅛ in'
  */
@@ -130,17 +130,13 @@ export function writeResult(given: Amount, settings: Settings): string {
   const { decimal } = settings;
   if (typeof value !== 'number' || !isDimension(unit)) return inWords(given);
   if (given.written === 'percent') return `${writePercent(value, { decimal })}%`;
-  const { number, units } = writtenApart(given, settings);
+  const { units } = writtenApart(given, settings);
   const behind = units.map(({ before, symbol }) => before + symbol).join('');
   if (given.written === 'metres') {
     const cm = settings.length === 'in' ? 36 * cmInInch : 100;
     return writeNumber(value / cm, { decimal, places: 0 }) + behind;
   }
-  if (sameUnit(unit, length)) {
-    // What is left between two lengths is often small: a tenth would tell little of it.
-    const small = Math.abs(value) < (settings.length === 'in' ? cmInInch : 1);
-    return (small ? number : writeLength(value, { unit: settings.length, decimal })) + behind;
-  }
+  if (sameUnit(unit, length)) return writeFineLength(value, { unit: settings.length, decimal }) + behind;
   if (sameUnit(unit, stitchGauge) || sameUnit(unit, rowGauge))
     return writeGauge(value, settings.gaugeOver, { decimal }) + behind;
   const lengths = unit.length ?? 0;

@@ -24,6 +24,13 @@ function fitted(): Notebook {
 }
 
 describe('a working', () => {
+  test('adds up rows of the same in one: a hat closed by seven rows of eight decreases', async () => {
+    const hat = starters.find(({ label }) => /hat/i.test(label))!.make();
+    expect(sentence(await workedSource(hat), 'hat', 'rows', hat.sizes[1]!.id)).toMatch(
+      /^15 rows \+ .* \+ 7 × 1 row, stretch by stretch = \d+ rows$/,
+    );
+  });
+
   test('goes from a width by its gauge to the nearest count of the repeat, and back to a width', async () => {
     const source = await workedSource(fitted());
     expect(sentence(source, 'made', 'value', 'm', 1)).toBe(
@@ -67,7 +74,7 @@ describe('a working', () => {
       'cm',
       'cm',
     ]);
-    expect(count!.steps[0]).toMatchObject({ from: '142.8 sts', beside: '139 is below, 147 above' });
+    expect(count!.steps[0]).toMatchObject({ from: { text: '142.8 sts' }, beside: '139 is below, 147 above' });
     expect(working.further).toBe(false);
   });
 
@@ -143,6 +150,22 @@ describe('in the jacket, size M', () => {
     expect(text).toContain('16 sts ÷ 2 sts a shaping row = 8 shaping rows');
     expect(text).toContain('61 rows ÷ 8 = 7, remainder 5');
     expect(text).toMatch(/74 rows in all, at the end = 40 sts$/);
+  });
+
+  test('what a part of a cell only takes over from another result has no line of its own', () => {
+    const working = workingOf(source, { cell: 'sleeve', key: 'piece' }, 'm');
+    if ('trouble' in working) throw new Error(working.trouble);
+    // The stitches to begin with, and those to end on, are other cells' results; rows are rounded here.
+    expect(working.lines.map(({ of }) => of.label)).toEqual(['Sleeve, over', 'Sleeve, rounds', 'Sleeve']);
+    expect(sentence(source, 'sleeve', 'start')).toBe('Sleeve stitches picked up = 74 sts');
+  });
+
+  test('a band is worked along one front: along the other it is the same', () => {
+    const working = workingOf(source, { cell: 'band', key: 'left_front.share' }, 'm');
+    if ('trouble' in working) throw new Error(working.trouble);
+    const formulas = working.lines.map(({ formula }) => formula);
+    expect(new Set(formulas).size).toBe(formulas.length);
+    expect(inText(working)).toMatch(/rows × 10 sts \/ 7 rows = .* its share: /);
   });
 });
 

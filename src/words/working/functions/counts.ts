@@ -42,12 +42,12 @@ function motifs(work: Work, given: readonly Amount[]): MotifFit {
     edge: whole(n(edge!)),
     worked: worked!.value as 'flat' | 'round',
   })[which ? whole(n(which)) - 1 : 0]!;
-  const parts = [`${fit.motifs} × ${work.write(motif!)}`];
+  const parts = [work.tell`${fit.motifs} × ${motif!}`];
   const gaps = flat ? fit.motifs - 1 : fit.motifs;
-  if (gaps > 0) parts.push(`${gaps} × ${work.write(stitchesOf(fit.gap))}`);
-  if (flat && n(edge!) > 0) parts.push(`2 × ${work.write(edge!)}`);
+  if (gaps > 0) parts.push(work.tell`${gaps} × ${stitchesOf(fit.gap)}`);
+  if (flat && n(edge!) > 0) parts.push(work.tell`2 × ${edge!}`);
   work.say(
-    `gaps of ${n(least!)} to ${work.write(most!)} tried, nearest to ${work.write(wanted!)}: ${parts.join(' + ')}`,
+    work.tell`gaps of ${n(least!)} to ${most!} tried, nearest to ${wanted!}: ${work.joined(parts, ' + ')}`,
     stitchesOf(fit.count),
   );
   return fit;
@@ -64,16 +64,15 @@ export const counts = {
       gaugeOf(read.map(([one, along]) => ({ count: n(one), over: n(along) }))).perCm,
       unit,
     );
-    const bracketed = (list: string): string => (read.length > 1 ? `(${list})` : list);
-    if (read.length === 1) return work.say(`${work.write(count)} ÷ ${work.write(over)}`, gauge);
+    if (read.length === 1) return work.say(work.tell`${count} ÷ ${over}`, gauge);
     return work.say(
-      `${bracketed(work.sum(read.map(([one]) => one)))} ÷ ${bracketed(work.sum(read.map(([, along]) => along)))}`,
+      work.tell`(${work.sum(read.map(([one]) => one))}) ÷ (${work.sum(read.map(([, along]) => along))})`,
       gauge,
     );
   },
   GUESSGAUGE: (work, gauge, hook, other) =>
     work.say(
-      `${work.write(gauge!)} × ${work.hook(hook!)} ÷ ${work.hook(other!)}, a guess until it is swatched`,
+      work.tell`${gauge!} × ${work.hook(hook!)} ÷ ${work.hook(other!)}, a guess until it is swatched`,
       amount(guessGauge({ perCm: n(gauge!), hook: n(hook!), other: n(other!) }).perCm, gauge!.unit),
     ),
   FABRIC: (work, sts, rowsPerCm, ...heights) => {
@@ -114,7 +113,7 @@ export const counts = {
     const counted = counts!.value === 'counts';
     const chain = foundationChain({ stitches: whole(n(sts!)), turning: whole(n(turning!)), counts: counted });
     return work.say(
-      `${work.write(sts!)} + ${n(turning!)} to turn${counted ? ' − 1, since the turning chain counts as a stitch' : ''}`,
+      work.tell`${sts!} + ${n(turning!)} to turn${counted ? ' − 1, since the turning chain counts as a stitch' : ''}`,
       stitchesOf(chain),
     );
   },
@@ -153,7 +152,7 @@ export const counts = {
     const sum = [`${n(count!)} × ${n(motif!)}`, `${gaps} × ${n(gap!)}`, ...(flat ? [`2 × ${n(edge!)}`] : [])];
     const all = work.say(sum.join(' + '), stitchesOf(before));
     return work.say(
-      `${work.write(all)} − ${narrowed.taken}, one stitch out of each gap`,
+      work.tell`${all} − ${narrowed.taken}, one stitch out of each gap`,
       stitchesOf(narrowed.count),
     );
   },
@@ -164,7 +163,7 @@ export const counts = {
   NEARESTSIZE: (work, wanted, ...list) => {
     const size = nearestSize(n(wanted!), list.map(n));
     return work.say(
-      `${work.write(list[size - 1]!)} is nearest to ${work.write(wanted!)}: which of the ${list.length} it is`,
+      work.tell`${list[size - 1]!} is nearest to ${wanted!}: which of the ${list.length} it is`,
       plainOf(size),
     );
   },

@@ -16,6 +16,7 @@ import {
 import { inGroups, inSteps, timed } from '../../../notebook/steps';
 import { amount, numberIn as n, plainOf, rowsOf, stitchesOf, textOf, truthOf, type Amount } from '../amount';
 import type { Shows, Work } from '../work';
+import type { Part } from '../working';
 import { withRemainder } from './division';
 import { fitted, multipleOf, ruleInWords } from './fitted';
 
@@ -24,7 +25,7 @@ function ratio(work: Work, rowGauge: Amount, stitchGauge: Amount) {
   const exact = work.times(stitchGauge, '÷', rowGauge, 'sts to a row end');
   const found = pickUpRatio({ rowsPerCm: n(rowGauge), stitchesPerCm: n(stitchGauge) });
   work.say('nearest fraction over 8 rows or fewer', plainOf(found.pick / found.of), {
-    from: `${work.write(plainOf(n(exact)))} sts to a row end`,
+    from: { text: `${work.write(plainOf(n(exact)))} sts to a row end` },
     answer: `${found.pick}/${found.of}`,
   });
   return found;
@@ -33,7 +34,7 @@ function ratio(work: Work, rowGauge: Amount, stitchGauge: Amount) {
 const edgeOf = ({ value }: Amount): EdgeStretch => JSON.parse(value as string) as EdgeStretch;
 
 /** A stretch of an edge: the exact stitches it takes are said, its plan goes on. */
-function edge(work: Work, says: string, plan: EdgeStretch): Amount {
+function edge(work: Work, says: readonly Part[], plan: EdgeStretch): Amount {
   const exact = pickUpEdge([plan]).unfitted;
   return work.say(says, amount(JSON.stringify(plan), 'edge'), { answer: work.write(stitchesOf(exact)) });
 }
@@ -68,10 +69,7 @@ export const edges = {
   },
   PICKUPOFF: (work, rowGauge, stitchGauge) => {
     const { pick, of, off } = ratio(work, rowGauge!, stitchGauge!);
-    return work.say(
-      `${pick}/${of} ÷ ${work.write(plainOf(n(stitchGauge!) / n(rowGauge!)))} − 1`,
-      plainOf(off),
-    );
+    return work.say(work.tell`${pick}/${of} ÷ ${plainOf(n(stitchGauge!) / n(rowGauge!))} − 1`, plainOf(off));
   },
   PICKUPCONVENTION: (work, fabric, rowGauge, stitchGauge) => {
     const { convention, difference } = pickUpBesideConvention({
@@ -81,7 +79,7 @@ export const edges = {
     });
     const exact = plainOf(n(work.times(stitchGauge!, '÷', rowGauge!, 'sts to a row end')));
     return work.say(
-      `in ${fabric!.value}, commonly ${convention.pick}/${convention.of}: ${convention.pick}/${convention.of} ÷ ${work.write(exact)} − 1`,
+      work.tell`in ${String(fabric!.value)}, commonly ${convention.pick}/${convention.of}: ${convention.pick}/${convention.of} ÷ ${exact} − 1`,
       plainOf(difference),
     );
   },
@@ -90,7 +88,7 @@ export const edges = {
     const { groups } = pickUp({ rows, stitches: count });
     const skipped = rows - count;
     if (skipped > 0 && skipped <= count) {
-      work.say(`${work.write(rowEnds!)} − ${count}`, plainOf(skipped), { answer: `${skipped} skipped` });
+      work.say(work.tell`${rowEnds!} − ${count}`, plainOf(skipped), { answer: `${skipped} skipped` });
       withRemainder(work, work.write(rowEnds!), `${skipped}, one skipped in each part`, rows, skipped);
     } else if (skipped <= 0) withRemainder(work, work.write(stitches!), `${rows} row ends`, count, rows);
     else withRemainder(work, work.write(rowEnds!), `${count}, one picked up in each part`, rows, count);
@@ -103,22 +101,22 @@ export const edges = {
     return work.say('so pick up', textOf(text));
   },
   EDGEROWS: (work, rows, pick, of) =>
-    edge(work, `${work.write(rows!)} × ${work.write(pick!)} / ${work.write(of!)}`, {
+    edge(work, work.tell`${rows!} × ${pick!} / ${of!}`, {
       kind: 'rows',
       rows: whole(n(rows!)),
       pick: whole(n(pick!)),
       of: whole(n(of!)),
     }),
   EDGESTITCHES: (work, stitches) =>
-    edge(work, `${work.write(stitches!)}, one for one`, { kind: 'stitches', count: whole(n(stitches!)) }),
+    edge(work, work.tell`${stitches!}, one for one`, { kind: 'stitches', count: whole(n(stitches!)) }),
   EDGEMOTIFS: (work, motifs, each) =>
-    edge(work, `${work.write(motifs!)} × ${work.write(each!)}`, {
+    edge(work, work.tell`${motifs!} × ${each!}`, {
       kind: 'motifs',
       motifs: whole(n(motifs!)),
       each: whole(n(each!)),
     }),
   EDGECURVE: (work, length, gauge) =>
-    edge(work, `${work.write(length!)} × ${work.write(gauge!)}`, {
+    edge(work, work.tell`${length!} × ${gauge!}`, {
       kind: 'curve',
       length: n(length!),
       stitchesPerCm: n(gauge!),
@@ -130,7 +128,7 @@ export const edges = {
     const at = whole(n(which!)) - 1;
     const own = pickUpEdge([edgeOf(given[3 + at]!)]).unfitted;
     return work.say(
-      `its share: ${work.write(stitchesOf(own))} × ${work.write(stitchesOf(total))} ÷ ${work.write(stitchesOf(exact))}, to a whole stitch`,
+      work.tell`its share: ${stitchesOf(own)} × ${stitchesOf(total)} ÷ ${stitchesOf(exact)}, to a whole stitch`,
       stitchesOf(perStretch[at]!),
     );
   },
@@ -138,7 +136,7 @@ export const edges = {
     const by = (rule?.value ?? 'nearest') as Rule;
     const exact = work.times(length!, '×', gauge!);
     const { rows } = sidewaysRib({ length: n(length!), rowsPerCm: n(gauge!), rule: by });
-    return work.say(ruleInWords(by, 'even number'), rowsOf(rows), { from: work.write(exact) });
+    return work.say(ruleInWords(by, 'even number'), rowsOf(rows), { from: work.part(exact) });
   },
   BUTTONHOLES: (work, length, ends, count, width) => {
     const plan = {
@@ -166,23 +164,23 @@ export const edges = {
     };
     const total = joinArmhole(plan);
     const exact = stitchesOf((plan.sideRows * plan.pick) / plan.of);
-    work.say(`one side: ${work.write(sideRows!)} × ${work.write(pick!)} / ${work.write(of!)}`, exact);
+    work.say(work.tell`one side: ${sideRows!} × ${pick!} / ${of!}`, exact);
     const side = stitchesOf((total - plan.underarm - plan.seam) / 2);
-    if (n(side) !== n(exact)) work.say('nearest whole number', side, { from: work.write(exact) });
+    if (n(side) !== n(exact)) work.say('nearest whole number', side, { from: work.part(exact) });
     const rest = [
-      ...(plan.underarm > 0 ? [`${work.write(underarm!)} at the underarm`] : []),
-      ...(plan.seam > 0 ? [`${work.write(seam!)} for the seam`] : []),
+      ...(plan.underarm > 0 ? [work.tell`${underarm!} at the underarm`] : []),
+      ...(plan.seam > 0 ? [work.tell`${seam!} for the seam`] : []),
     ];
-    return work.say([`2 × ${work.write(side)}`, ...rest].join(' + '), stitchesOf(total));
+    return work.say(work.joined([work.tell`2 × ${side}`, ...rest], ' + '), stitchesOf(total));
   },
   ARMHOLEFIT: (work, count, gauge, armhole) => {
     const width = work.times(count!, '÷', gauge!);
     const { off } = armholeFit({ count: whole(n(count!)), stitchesPerCm: n(gauge!), armhole: n(armhole!) });
-    return work.say(`${work.write(width)} ÷ ${work.write(armhole!)} − 1`, plainOf(off));
+    return work.say(work.tell`${width} ÷ ${armhole!} − 1`, plainOf(off));
   },
   JOINS: (work, ...given) => {
     const sides = given.map((count, at) => ({ name: `side ${at + 1}`, count: whole(n(count)) }));
     const holds = checkJoins([{ name: 'the join', by: 'stitch', sides }]).every((one) => one.holds);
-    return work.say(given.map((count) => work.write(count)).join(' = '), truthOf(holds));
+    return work.say(work.joined(given, ' = '), truthOf(holds));
   },
 } satisfies Record<string, Shows>;

@@ -24,5 +24,5 @@ export function fitted(
   const { count, below, above } = fitCount(numberIn(wanted), allowed.repeats, allowed.rule, allowed.parity);
   const result = { value: count, unit: wanted.unit };
   const neighbours = below === above ? 'exactly' : `${below ?? 'none'} is below, ${above} above`;
-  return work.say(allowed.says, result, { from: work.write(wanted), beside: neighbours });
+  return work.say(allowed.says, result, { from: work.part(wanted), beside: neighbours });
 }

@@ -38,7 +38,7 @@ const told =
     lengthOf(n(number!) * cm);
 
 function afterSeams(work: Work, seams: Amount, taken: Amount): Amount {
-  return work.say(`2 × ${work.write(seams)} × ${work.write(taken)}`, stitchesOf(2 * n(seams) * n(taken)));
+  return work.say(work.tell`2 × ${seams} × ${taken}`, stitchesOf(2 * n(seams) * n(taken)));
 }
 
 function stretched(work: Work, count: Amount, gauge: Amount, times: Amount): Amount {
@@ -49,13 +49,13 @@ function stretched(work: Work, count: Amount, gauge: Amount, times: Amount): Amo
     stretch: n(times),
     body: 1,
   }).opening;
-  return work.say(`${work.write(relaxed)} × ${work.write(times)}, stretched`, lengthOf(opening));
+  return work.say(work.tell`${relaxed} × ${times}, stretched`, lengthOf(opening));
 }
 
 /** g/cm² and the strain have no units that people carry in their heads, so the growth is told as one product. */
 function growth(work: Work, length: Amount, pull: Amount, mass: Amount): Amount {
   return work.say(
-    `${work.write(pull)} × ${work.write(mass)} × (${work.write(length)})² ÷ 2`,
+    work.tell`${pull} × ${mass} × (${length})² ÷ 2`,
     lengthOf(hangingGrowth({ length: n(length), strain: n(pull), mass: n(mass) })),
   );
 }
@@ -67,39 +67,37 @@ export const lengths = {
   IN: told(cmPerInch),
   YARDS: (_work, number) => metresOf(n(number!) * 36 * cmPerInch),
   FINISHED: (work, body, ease) =>
-    work.say(work.write(body!) + work.plus(ease!), lengthOf(finished(n(body!), { length: n(ease!) }))),
+    work.say(work.tell`${body!}${work.plus(ease!)}`, lengthOf(finished(n(body!), { length: n(ease!) }))),
   FINISHEDBY: (work, body, share) =>
     work.say(
-      `${work.write(body!)} × (100%${work.plus(percentOf(n(share!)))})`,
+      work.tell`${body!} × (100%${work.plus(percentOf(n(share!)))})`,
       lengthOf(finished(n(body!), { percent: n(share!) * 100 })),
     ),
   FITNAME: (work, bust, ease) => {
     const { name, between } = fitName(n(bust!), { length: n(ease!) });
     return work.say(
-      `${work.write(ease!)} of ease at a bust of ${work.write(bust!)}`,
+      work.tell`${ease!} of ease at a bust of ${bust!}`,
       textOf(between ? `nearest to ${name}` : name),
     );
   },
   DROPSLEEVE: (work, neckToWrist, bodyWidth) =>
     work.say(
-      `${work.write(neckToWrist!)} − ${work.write(bodyWidth!)} ÷ 2`,
+      work.tell`${neckToWrist!} − ${bodyWidth!} ÷ 2`,
       lengthOf(dropSleeveLength({ neckToWrist: n(neckToWrist!), bodyWidth: n(bodyWidth!) })),
     ),
   ARMHOLEDEPTH: (work, chartDepth, upperArm, ease) => {
     const half = work.say(
-      `half the arm and its ease, (${work.write(upperArm!)}${work.plus(ease!)}) ÷ 2`,
+      work.tell`half the arm and its ease, (${upperArm!}${work.plus(ease!)}) ÷ 2`,
       lengthOf((n(upperArm!) + n(ease!)) / 2),
     );
     const depth = armholeDepthFor({ chartDepth: n(chartDepth!), upperArm: n(upperArm!), ease: n(ease!) });
-    return work.say(
-      `the larger of ${work.write(chartDepth!)} in the chart and ${work.write(half)}`,
-      lengthOf(depth),
-      { beside: n(chartDepth!) >= n(half) ? 'the chart’s' : 'half the arm and its ease' },
-    );
+    return work.say(work.tell`the larger of ${chartDepth!} in the chart and ${half}`, lengthOf(depth), {
+      beside: n(chartDepth!) >= n(half) ? 'the chart’s' : 'half the arm and its ease',
+    });
   },
   FRONTWIDTH: (work, bust, back, band, closes) =>
     work.say(
-      `(${work.write(bust!)} − ${work.write(back!)} − ${closes!.value === 'overlapping' ? '' : '2 × '}${work.write(band!)}) ÷ 2`,
+      work.tell`(${bust!} − ${back!} − ${closes!.value === 'overlapping' ? '' : '2 × '}${band!}) ÷ 2`,
       lengthOf(
         frontWidth({
           bust: n(bust!),
@@ -110,16 +108,10 @@ export const lengths = {
       ),
     ),
   NECKWIDTH: (work, neck, band) =>
-    work.say(
-      `${work.write(neck!)} − 2 × ${work.write(band!)}`,
-      lengthOf(neckWidth({ neck: n(neck!), band: n(band!) })),
-    ),
+    work.say(work.tell`${neck!} − 2 × ${band!}`, lengthOf(neckWidth({ neck: n(neck!), band: n(band!) }))),
   SEAMEDWIDTH: (work, stitches, seams, taken, gauge) => {
     const lost = afterSeams(work, seams!, taken!);
-    const left = work.say(
-      `${work.write(stitches!)} − ${work.write(lost)}`,
-      stitchesOf(n(stitches!) - n(lost)),
-    );
+    const left = work.say(work.tell`${stitches!} − ${lost}`, stitchesOf(n(stitches!) - n(lost)));
     work.times(left, '÷', gauge!);
     return lengthOf(
       seamedWidth({
@@ -138,11 +130,11 @@ export const lengths = {
   },
   STRAIN: (work, length, pulled, width, grams) => {
     const grown = work.say(
-      `(${work.write(pulled!)} − ${work.write(length!)}) ÷ ${work.write(length!)}`,
+      work.tell`(${pulled!} − ${length!}) ÷ ${length!}`,
       plainOf((n(pulled!) - n(length!)) / n(length!)),
     );
     return work.say(
-      `${work.write(grown)} ÷ ${work.write(grams!)} × ${work.write(width!)}`,
+      work.tell`${grown} ÷ ${grams!} × ${width!}`,
       amount(
         strainOf({ length: n(length!), stretched: n(pulled!), width: n(width!), grams: n(grams!) }),
         strain,
@@ -153,7 +145,7 @@ export const lengths = {
   LENGTHTOWORK: (work, length, pull, mass) => {
     const grown = growth(work, length!, pull!, mass!);
     return work.say(
-      `${work.write(length!)} − ${work.write(grown)}`,
+      work.tell`${length!} − ${grown}`,
       lengthOf(lengthToWork({ length: n(length!), strain: n(pull!), mass: n(mass!) })),
     );
   },
@@ -176,15 +168,12 @@ export const lengths = {
       stretch: n(times!),
       body: n(body!),
     });
-    return work.say(`${work.write(opening)} ≥ ${work.write(body!)}`, truthOf(holds));
+    return work.say(work.tell`${opening} ≥ ${body!}`, truthOf(holds));
   },
   LEASTTOPASS: (work, gauge, times, body) => {
     const exact = work.times(body!, '×', gauge!);
-    const relaxed = work.say(
-      `${work.write(exact)} ÷ ${work.write(times!)}`,
-      stitchesOf(n(exact) / n(times!)),
-    );
+    const relaxed = work.say(work.tell`${exact} ÷ ${times!}`, stitchesOf(n(exact) / n(times!)));
     const { least } = passes({ count: 1, stitchesPerCm: n(gauge!), stretch: n(times!), body: n(body!) });
-    return work.say('up to a whole stitch', stitchesOf(least), { from: work.write(relaxed) });
+    return work.say('up to a whole stitch', stitchesOf(least), { from: work.part(relaxed) });
   },
 } satisfies Record<string, Shows>;

@@ -14,6 +14,7 @@ import {
 import { rowGauge, stitchGauge } from '../../../notebook';
 import { amount, areaOf, lengthOf, numberIn as n, rowsOf, stitchesOf, type Amount } from '../amount';
 import type { Shows, Work } from '../work';
+import type { Part } from '../working';
 import { gathered } from './shaping';
 import { spaced } from './spaced';
 import { tapered } from './tapered';
@@ -43,7 +44,7 @@ function measured(work: Work, rows: Row[]): Amount {
     const { fabric } = run[0]!;
     const count = rowsOf(run.length);
     if (!fabric.heights) return work.times(count, '÷', gauges(fabric).rows);
-    return work.say(`${work.write(count)}, each at the height it has in its repeat`, lengthOf(lengthIn(run)));
+    return work.say(work.tell`${count}, each at the height it has in its repeat`, lengthOf(lengthIn(run)));
   });
   const all = lengthOf(lengthIn(rows));
   return lengths.length === 1 ? all : work.say(work.sum(lengths), all);
@@ -59,7 +60,7 @@ function rowsOfStretch(piece: Amount, which: Amount): Row[] {
   throw new CraftError('no-rows', 'This stretch has no rows.');
 }
 
-function counted(work: Work, stretches: readonly Stretch[], rows: readonly Row[]): string {
+function counted(work: Work, stretches: readonly Stretch[], rows: readonly Row[]): Part[] {
   return work.sum(
     stretches.flatMap((_stretch, at) => {
       const own = rows.filter(({ stretch }) => stretch === at).length;
@@ -82,7 +83,7 @@ function stretchSteps(
     [ends.atStart, ends.atEnd].filter((count) => count > 0).map(sts);
   switch (stretch.kind) {
     case 'even':
-      work.say(`${work.write(rowsOf(stretch.rows))} even`, stitchesOf(from));
+      work.say(work.tell`${rowsOf(stretch.rows)} even`, stitchesOf(from));
       break;
     case 'taper':
       tapered(work, { order: 'longFirst', ...stretch, from }, startsOn);
@@ -113,10 +114,7 @@ function stretchSteps(
       );
       break;
     case 'rows':
-      work.say(
-        `${work.write(rowsOf(stretch.counts.length))}, told one by one`,
-        stitchesOf(rows.at(-1)!.count),
-      );
+      work.say(work.tell`${rowsOf(stretch.counts.length)}, told one by one`, stitchesOf(rows.at(-1)!.count));
   }
 }
 
@@ -159,7 +157,7 @@ export const pieces = {
       else from = own.at(-1)?.count ?? from;
     });
     const text = JSON.stringify(plan);
-    return work.say(`${work.write(rowsOf(rows.length))} in all, at the end`, amount(text, 'piece'), {
+    return work.say(work.tell`${rowsOf(rows.length)} in all, at the end`, amount(text, 'piece'), {
       answer: work.write(stitchesOf(from)),
     });
   },
@@ -167,7 +165,7 @@ export const pieces = {
   PIECEROWS: (work, piece) => {
     const rows = rowsIn(piece!);
     return work.say(
-      `${counted(work, planOf(piece!).stretches, rows)}, stretch by stretch`,
+      work.tell`${counted(work, planOf(piece!).stretches, rows)}, stretch by stretch`,
       rowsOf(rows.length),
     );
   },
@@ -186,7 +184,7 @@ export const pieces = {
     const width = widthAt(rows, n(at!));
     let up = 0;
     const row = rows.find((one) => (up += one.height) >= n(at!) - 1e-9) ?? rows.at(-1)!;
-    const count = work.say(`at ${work.write(at!)}, row ${row.number}`, stitchesOf(row.count));
+    const count = work.say(work.tell`at ${at!}, row ${row.number}`, stitchesOf(row.count));
     work.times(count, '÷', gauges(row.fabric).stitches);
     return lengthOf(width);
   },
@@ -196,12 +194,12 @@ export const pieces = {
       const { fabric } = run[0]!;
       const { stitches, rows: rowsPerCm } = gauges(fabric);
       const all = work.say(
-        `${work.write(rowsOf(run.length))}, their stitches added up`,
+        work.tell`${rowsOf(run.length)}, their stitches added up`,
         stitchesOf(stitchesIn(run)),
       );
-      const high = fabric.heights ? 'its row’s height' : `1 row ÷ (${work.write(rowsPerCm)})`;
+      const high = fabric.heights ? 'its row’s height' : work.tell`1 row ÷ (${rowsPerCm})`;
       return work.say(
-        `${work.write(all)}, each 1 st ÷ (${work.write(stitches)}) wide and ${high} high`,
+        work.tell`${all}, each 1 st ÷ (${stitches}) wide and ${high} high`,
         areaOf(areaIn(run)),
       );
     });
@@ -217,8 +215,8 @@ export const pieces = {
       const [first, last] = [of[0]!.count, of.at(-1)!.count];
       const says =
         stretch.kind === 'even' || of.length === 1
-          ? `${work.write(rowsOf(of.length))} × ${work.write(stitchesOf(first))}`
-          : `${work.write(rowsOf(of.length))} from ${first} to ${work.write(stitchesOf(last))}, added up`;
+          ? work.tell`${rowsOf(of.length)} × ${stitchesOf(first)}`
+          : work.tell`${rowsOf(of.length)} from ${first} to ${stitchesOf(last)}, added up`;
       return [work.say(says, all)];
     });
     const all = stitchesOf(stitchesIn(rows));

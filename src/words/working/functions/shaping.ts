@@ -54,7 +54,7 @@ export const shaping = {
     });
     const sign = n(by!) < 0 ? '−' : '+';
     return work.say(
-      `${work.write(count!)} ${sign} ${n(repeats!)} × ${work.write(stitchesOf(Math.abs(n(by!))))}`,
+      work.tell`${count!} ${sign} ${n(repeats!)} × ${stitchesOf(Math.abs(n(by!)))}`,
       stitchesOf(after),
     );
   },

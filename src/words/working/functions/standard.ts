@@ -1,15 +1,15 @@
 import { CraftError, roundDown, roundNearest, roundUp, whole } from '../../../craft';
 import { isDimension, plain, type Unit } from '../../../notebook';
-import { amount, numberIn as n, plainOf, truthOf, type Amount } from '../amount';
-import type { Shows, Work } from '../work';
-
-const listed = (work: Work, given: readonly Amount[]): string =>
-  given.map((one) => work.write(one)).join(', ');
+import { amount, numberIn as n, plainOf, truthOf } from '../amount';
+import type { Shows } from '../work';
 
 const extreme =
   (called: string, of: (...numbers: number[]) => number): Shows =>
   (work, ...given) =>
-    work.say(`${called} of ${listed(work, given)}`, { ...given[0]!, value: of(...given.map(n)) });
+    work.say(work.tell`${called} of ${work.joined(given, ', ')}`, {
+      ...given[0]!,
+      value: of(...given.map(n)),
+    });
 
 /** Rounding, as the sheet has it: OASIS OpenDocument 1.3, part 4, 6.17, after the trade's float edge. */
 const rounding =
@@ -20,7 +20,7 @@ const rounding =
     const to =
       !places || n(places) === 0 ? 'whole' : `${n(places)} decimal ${n(places) === 1 ? 'place' : 'places'}`;
     const says = to === 'whole' ? `${called} to a whole number` : `${called} to ${to}`;
-    return work.say(says, { ...given!, value: n(given!) < 0 ? -size : size }, { from: work.write(given!) });
+    return work.say(says, { ...given!, value: n(given!) < 0 ? -size : size }, { from: work.part(given!) });
   };
 
 function rootOf(unit: Unit): Unit {
@@ -45,17 +45,17 @@ export const standard = {
   SUM: (work, ...given) =>
     work.say(work.sum(given), { ...given[0]!, value: given.reduce((sum, one) => sum + n(one), 0) }),
   AVERAGE: (work, ...given) =>
-    work.say(`(${work.sum(given)}) ÷ ${given.length}`, {
+    work.say(work.tell`(${work.sum(given)}) ÷ ${given.length}`, {
       ...given[0]!,
       value: given.reduce((sum, one) => sum + n(one), 0) / given.length,
     }),
   ABS: (work, given) =>
-    work.say(`${work.write(given!)}, without its sign`, { ...given!, value: Math.abs(n(given!)) }),
+    work.say(work.tell`${given!}, without its sign`, { ...given!, value: Math.abs(n(given!)) }),
   INT: (work, given) =>
     work.say(
       'down to a whole number',
       { ...given!, value: roundDown(n(given!)) },
-      { from: work.write(given!) },
+      { from: work.part(given!) },
     ),
   ROUND: rounding('rounded', roundNearest),
   ROUNDUP: rounding('rounded up', roundUp),
@@ -64,11 +64,11 @@ export const standard = {
     if (n(by!) === 0)
       throw new CraftError('division-by-zero', 'Nothing is left over from a division by zero.');
     const value = whole(n(given!) - n(by!) * roundDown(n(given!) / n(by!)));
-    return work.say(`left over from ${work.write(given!)} ÷ ${work.write(by!)}`, { ...given!, value });
+    return work.say(work.tell`left over from ${given!} ÷ ${by!}`, { ...given!, value });
   },
   SQRT: (work, given) => {
     if (n(given!) < 0) throw new CraftError('negative', 'There is no square root of a number below zero.');
-    return work.say(`√(${work.write(given!)})`, amount(Math.sqrt(n(given!)), rootOf(given!.unit)));
+    return work.say(work.tell`√(${given!})`, amount(Math.sqrt(n(given!)), rootOf(given!.unit)));
   },
   TRUE: () => truthOf(true),
   FALSE: () => truthOf(false),

@@ -28,7 +28,7 @@ export function tapered(work: Work, plan: AskedTaper, startsOn: 'RS' | 'WS' = 'R
     answer: `${sts(by)} ${more}`,
   });
   const shapings = work.say(
-    `${work.write(change)} ÷ ${sts(plan.perRow)} a shaping row`,
+    work.tell`${change} ÷ ${sts(plan.perRow)} a shaping row`,
     plainOf(shapingRows.length),
     { answer: `${shapingRows.length} shaping ${shapingRows.length === 1 ? 'row' : 'rows'}` },
   );
@@ -38,10 +38,10 @@ export function tapered(work: Work, plan: AskedTaper, startsOn: 'RS' | 'WS' = 'R
     const plain = [plan.before, plan.after]
       .filter((count) => count > 0)
       .map((count) => work.write(rowsOf(count)));
-    room = work.say(`${work.write(room)} − ${plain.join(' − ')} plain`, rowsOf(all));
+    room = work.say(work.tell`${room} − ${plain.join(' − ')} plain`, rowsOf(all));
   }
   const units = Math.floor(all / plan.every);
-  if (plan.every === 2) work.say(`${work.write(room)} ÷ 2, right-side rows only`, plainOf(units));
+  if (plan.every === 2) work.say(work.tell`${room} ÷ 2, right-side rows only`, plainOf(units));
   const pairs = plan.every === 2 ? `${units} pairs of rows` : work.write(room);
   withRemainder(work, pairs, work.write(shapings), units, shapingRows.length);
   const text = inGroups(intervals.map(shapedEvery));

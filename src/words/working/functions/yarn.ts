@@ -28,7 +28,7 @@ export const yarn = {
   YARNGRAMS: (work, area, swatchArea, swatchGrams, given) => {
     const reserve = given ?? percentOf(0.1);
     const bare = work.say(
-      `${work.write(area!)} × ${work.write(swatchGrams!)} / ${work.write(swatchArea!)}`,
+      work.tell`${area!} × ${swatchGrams!} / ${swatchArea!}`,
       gramsOf((n(area!) * n(swatchGrams!)) / n(swatchArea!)),
     );
     const { grams } = yarnFor({
@@ -36,17 +36,17 @@ export const yarn = {
       swatch: { area: n(swatchArea!), grams: n(swatchGrams!) },
       reserve: n(reserve),
     });
-    return work.say(`${work.write(bare)}${work.plus(percentOf(n(reserve)))} in reserve`, gramsOf(grams));
+    return work.say(work.tell`${bare}${work.plus(percentOf(n(reserve)))} in reserve`, gramsOf(grams));
   },
   BALLS: (work, grams, ball) => {
     const exact = work.times(grams!, '÷', ball!);
     const { balls } = pooled(n(grams!), { grams: n(ball!), metres: 1 });
-    return work.say('up to whole balls', plainOf(balls), { from: work.write(exact) });
+    return work.say('up to whole balls', plainOf(balls), { from: work.part(exact) });
   },
   YARNMETRES: (work, grams, ball, length) => {
     const { metres } = pooled(n(grams!), { grams: n(ball!), metres: n(length!) / cmPerMetre });
     return work.say(
-      `${work.write(grams!)} × ${work.write(metresOf(n(length!)))} / ${work.write(ball!)}`,
+      work.tell`${grams!} × ${metresOf(n(length!))} / ${ball!}`,
       metresOf(whole(metres * cmPerMetre)),
     );
   },
@@ -54,7 +54,10 @@ export const yarn = {
     const key = fabric!.value === 'stockinette' ? 'stockinette' : 'singleCrochet';
     const found = yarnWeightsFor({ stitchesPerCm: n(gauge!), fabric: key });
     const text = found.map(({ number, name }) => `${number} ${name}`).join(' or ') || 'none';
-    return work.say(`${work.write(gauge!)} in ${fabric!.value}, among the published ranges`, textOf(text));
+    return work.say(
+      work.tell`${gauge!} in ${String(fabric!.value)}, among the published ranges`,
+      textOf(text),
+    );
   },
   NOTIONS: (work, ...given) => sites(work, given),
   NOTIONLENGTH: (work, all, every, first, each, waste) => {
@@ -66,18 +69,18 @@ export const yarn = {
       lengthEach: n(each!),
       waste: waste ? n(waste) : 0,
     });
-    const bare = work.say(`${work.write(pieces)} × ${work.write(each!)}`, lengthOf(n(pieces) * n(each!)));
+    const bare = work.say(work.tell`${pieces} × ${each!}`, lengthOf(n(pieces) * n(each!)));
     const result = metresOf(whole(metres * cmPerMetre));
     if (!waste || n(waste) === 0) return result;
-    return work.say(`${work.write(bare)}${work.plus(percentOf(n(waste)))} for waste`, result);
+    return work.say(work.tell`${bare}${work.plus(percentOf(n(waste)))} for waste`, result);
   },
   WORKHOURS: (work, stitches, perMinute) => {
     const minutes = work.say(
-      `${work.write(stitches!)} ÷ ${work.write(perMinute!)} a minute`,
+      work.tell`${stitches!} ÷ ${perMinute!} a minute`,
       plainOf(n(stitches!) / n(perMinute!)),
       { answer: `${work.write(plainOf(n(stitches!) / n(perMinute!)))} minutes` },
     );
     const { hours } = timeFor({ stitches: whole(n(stitches!)), perMinute: n(perMinute!) });
-    return work.say(`${work.write(minutes)} ÷ 60`, plainOf(hours));
+    return work.say(work.tell`${minutes} ÷ 60`, plainOf(hours));
   },
 } satisfies Record<string, Shows>;
