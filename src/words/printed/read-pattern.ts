@@ -8,6 +8,7 @@ import { measureIn, type MeasureContext } from './measure-in';
 import { phrasesOf } from './phrase';
 import { PieceReader } from './piece-reader';
 import { sizeListsIn, type LengthUnit } from './size-list-at';
+import { sizesAsRows } from './sizes-as-rows';
 import { sizesIn } from './sizes-in';
 import { rowAsLine } from './table-row';
 import type {
@@ -39,9 +40,10 @@ export const mostCharactersOfAPattern = 200_000;
  * contradicts itself, a doubt says so at its place.
  */
 export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
-  const lines = logicalLines(text.slice(0, mostCharactersOfAPattern)).map(withoutMarks).map(rowAsLine);
   const doubts: Doubt[] = [];
   const doubt = (one: Doubt): void => void doubts.push(one);
+  const printedLines = logicalLines(text.slice(0, mostCharactersOfAPattern)).map(withoutMarks);
+  const lines = sizesAsRows(printedLines, doubt).map(rowAsLine);
   const sizes = sizesOf(lines, decimal, doubt);
   const read: ReadLine[] = [];
   const gauges: StatedGauge[] = [];
@@ -57,7 +59,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
 
   for (let at = 0; at < lines.length; at++) {
     const line = lines[at]!;
-    const as: string[] = [];
+    const as: string[] = line.as === undefined ? [] : [line.as];
     const counted = takeCounted(at, as);
     if (counted > 1) {
       for (const one of lines.slice(at, at + counted - 1)) {

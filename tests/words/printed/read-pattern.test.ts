@@ -170,6 +170,79 @@ describe('parts of a pattern in other dress', () => {
     }
   });
 
+  describe('a table with a size to a row', () => {
+    const under = (rows: readonly (readonly string[])[], between: string): string =>
+      `Finished measurements\n${rows.map((row) => row.join(between)).join('\n')}`;
+    const turned = (rows: readonly (readonly string[])[]): string[][] =>
+      rows[0]!.map((_cell, column) => rows.map((row) => row[column]!));
+    const numbers = ({ pattern }: PatternReading) => ({
+      sizes: pattern.sizes,
+      measures: pattern.measures.map(({ of, on, label, values, step }) => ({ of, on, label, values, step })),
+    });
+
+    test('says the same as the table with a size to a column', () => {
+      const heads = ['Bust (cm)', 'Upper arm (cm)', 'Length in cm', 'Hem (cm)', 'Sleeve length (in)'];
+      const cell = fc.oneof(
+        fc.integer({ min: 1, max: 999 }).map((tenths) => String(tenths / 10)),
+        fc.constantFrom('–', '17½', '17 1/2', '40'),
+      );
+      const table = fc
+        .record({
+          heads: fc.uniqueArray(fc.constantFrom(...heads.slice(1)), { maxLength: 4 }),
+          sizes: fc.uniqueArray(fc.constantFrom('XS', 'S', 'M', 'L', '2X', '34', 'One up'), {
+            minLength: 2,
+          }),
+        })
+        .chain(({ heads: others, sizes }) =>
+          fc
+            .array(fc.array(cell, { minLength: others.length + 1, maxLength: others.length + 1 }), {
+              minLength: sizes.length,
+              maxLength: sizes.length,
+            })
+            .map((rows) => [['Size', heads[0]!, ...others], ...rows.map((row, at) => [sizes[at]!, ...row])]),
+        );
+      fc.assert(
+        fc.property(table, fc.constantFrom('\t', ' | ', '    '), (rows, between) => {
+          // A line of dashes alone is the rule under a head, in either table.
+          fc.pre([...rows, ...turned(rows)].every((row) => row.slice(1).some((one) => one !== '–')));
+          expect(numbers(read(under(rows, between)))).toEqual(numbers(read(under(turned(rows), between))));
+        }),
+        { numRuns: 200 },
+      );
+    });
+
+    test('in Markdown, its corner empty, marked as read', () => {
+      const reading = read(
+        'Sizes: S (M, L)\n\nFinished measurements\n\n|  | Bust | Upper arm |\n|---|---|---|\n| L | 106 cm | 38 cm |\n| S | 90 cm | 34 cm |\n',
+      );
+      // The rows name their sizes: they may stand in another order, and need not be all.
+      expect(reading.pattern.measures.map(({ of, values }) => [of, values])).toEqual([
+        ['bust', [90, null, 106]],
+        ['upper arm', [34, null, 38]],
+      ]);
+      expect(told(reading)).toEqual([]);
+      expect(reading.lines.map(({ line, as }) => [line, as]).slice(4, 8)).toEqual([
+        [5, ['the sizes']],
+        [6, []],
+        [7, ['a size, and its measurements']],
+        [8, ['a size, and its measurements']],
+      ]);
+    });
+
+    test('a column of ranges or of counts is doubted at its head, and the others are read', () => {
+      const reading = read(
+        'Finished measurements in cm\nSize\tBust\tUpper arm\tCuff stitches\nS\t86-90\t34\t40\nM\t91-96\t36\t42',
+      );
+      expect(reading.pattern.measures.map(({ of, values }) => [of, values])).toEqual([
+        ['upper arm', [34, 36]],
+      ]);
+      expect(told(reading)).toEqual([
+        '2: The column "Bust" is kept as it stands: give each of its sizes one number, or a dash.',
+        '2: The column "Cuff stitches" is kept as it stands: counts belong to the instructions of a piece.',
+      ]);
+    });
+  });
+
   test('inches with fractions, in cm', () => {
     const { pattern } = read('Sizes: S (M)\nFinished bust: 35 1/2 (39¾)"');
     expect(pattern.measures[0]!.values).toEqual([35.5 * 2.54, 39.75 * 2.54]);
