@@ -7,6 +7,7 @@ import { logicalLines, type LogicalLine } from './lines';
 import { measureIn, type MeasureContext } from './measure-in';
 import { phrasesOf } from './phrase';
 import { PieceReader } from './piece-reader';
+import { setInCaps } from './set-in-caps';
 import { sizeListsIn, type LengthUnit } from './size-list-at';
 import { sizesAsRows } from './sizes-as-rows';
 import { sizesIn } from './sizes-in';
@@ -83,7 +84,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     pieces: pieces.pieces,
     yarn,
   };
-  doubts.push(...contradictions(pattern));
+  doubts.push(...contradictions(pattern), ...setInCaps(pattern));
   if (text.length > mostCharactersOfAPattern) {
     doubts.push({
       place: { line: printed.length, from: 0, to: 0 },

@@ -243,6 +243,26 @@ describe('parts of a pattern in other dress', () => {
     });
   });
 
+  test('the cap of a set-in sleeve is followed, and it is said that nothing compares it with its armhole', () => {
+    const sleeve = (cap: string): string =>
+      `Sizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\nSleeve\nCast on 60 (64) sts.\nWork 10 rows even.\n${cap}`;
+    const shaping = 'Dec 1 st at each end of every 2nd row 10 (12) times.\nBind off all sts.';
+    const reading = read(sleeve(`Bind off 4 sts at beg of next 2 rows.\n${shaping}`));
+    expect(reading.pattern.pieces[0]!.stretches.map(({ kind }) => kind)).toEqual([
+      'even',
+      'leave',
+      'even',
+      'leave',
+      'even',
+      'taper',
+    ]);
+    expect(told(reading)).toEqual([
+      '6: The cap of Sleeve begins here. It is followed and fitted row by row, but nothing here compares its edge with that of the armhole it is sewn into: measure both, from underarm to underarm, before you sew.',
+    ]);
+    // A sleeve that narrows from shoulder to wrist has no cap.
+    expect(told(read(sleeve(shaping)))).toEqual([]);
+  });
+
   test('inches with fractions, in cm', () => {
     const { pattern } = read('Sizes: S (M)\nFinished bust: 35 1/2 (39¾)"');
     expect(pattern.measures[0]!.values).toEqual([35.5 * 2.54, 39.75 * 2.54]);
