@@ -21,6 +21,7 @@ import type {
   StatedYarn,
   TextPlace,
 } from './types';
+import { workAs } from './work-as';
 import { yarnIn } from './yarn-in';
 
 /** Headings under which no piece is worked. */
@@ -122,10 +123,19 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       as.push('the unit of what follows');
       return;
     }
+    const same = workAs(
+      line.text,
+      pieces.pieces.map(({ label }) => label),
+    );
+    if (same) {
+      takeSame(line, same, as);
+      return;
+    }
     const gauge = gaugeIn(line, decimal);
     if (gauge) {
-      gauges.push(gauge.gauge);
       gauge.doubts.forEach(doubt);
+      if (!gauge.gauge) return;
+      gauges.push(gauge.gauge);
       const { over } = gauge.gauge;
       as.push(
         over === 'another length'
@@ -181,6 +191,21 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     const what = pieces.counted(rows, place);
     if (what) as.push(what);
     return told ? many : 1;
+  }
+
+  function takeSame(line: LogicalLine, same: NonNullable<ReturnType<typeof workAs>>, as: string[]): void {
+    const place = line.place(line.text.length - line.text.trimStart().length, line.text.length);
+    if (same.label) pieces.heading(same.label);
+    if (!same.more && pieces.sameAs(same.piece, place)) {
+      as.push(`a piece like ${same.piece}`);
+      return;
+    }
+    pieces.leave();
+    doubt({
+      place,
+      kind: 'unread',
+      message: `What is worked here as ${same.piece} is not read: write its lines out under a heading of its own, from its first stitches on.`,
+    });
   }
 
   function takeMeasure(line: LogicalLine, as: string[]): boolean {

@@ -243,6 +243,56 @@ describe('parts of a pattern in other dress', () => {
     });
   });
 
+  describe('a piece that is worked as another', () => {
+    const garment = (front: string): PatternReading =>
+      read(
+        `Sizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\nBack\nCast on 90 (98) sts.\nWork 100 rows even.\nBind off all sts.\n\n${front}\n\nSleeve\nCast on 40 (44) sts.\nWork 80 rows even.\nBind off all sts.`,
+      );
+    const counts = ({ pattern }: PatternReading) =>
+      pattern.pieces.map(({ label, start }) => [label, start.count]);
+
+    test.each(['Front\nWork as Back.', 'Front\nWork the same as given for the back', 'Front: Same as Back.'])(
+      'has the same stitches and rows: %j',
+      (front) => {
+        const reading = garment(front);
+        expect(told(reading)).toEqual([]);
+        expect(counts(reading)).toEqual([
+          ['Back', [90, 98]],
+          ['Front', [90, 98]],
+          ['Sleeve', [40, 44]],
+        ]);
+        expect(reading.pattern.pieces[1]!.stretches).toEqual(reading.pattern.pieces[0]!.stretches);
+      },
+    );
+
+    test('a part of a piece that is worked as another piece has it is no piece', () => {
+      const reading = garment('Front\nCast on 90 (98) sts.\nWork 60 rows even.\nArmholes\nWork as Back.');
+      expect(counts(reading).map(([label]) => label)).toEqual(['Back', 'Front', 'Sleeve']);
+      expect(told(reading)[0]).toMatch(/^12: What is worked here as Back is not read/u);
+    });
+
+    test('only in part is doubted, and the piece after it keeps its own name', () => {
+      const reading = garment('Front\nWork as Back to armholes.\nWork 20 rows even.');
+      expect(told(reading)).toEqual([
+        '9: What is worked here as Back is not read: write its lines out under a heading of its own, from its first stitches on.',
+      ]);
+      expect(counts(reading)).toEqual([
+        ['Back', [90, 98]],
+        ['Sleeve', [40, 44]],
+      ]);
+      // Nor do its rows become rows of the back.
+      expect(reading.pattern.pieces[0]!.stretches).toHaveLength(1);
+    });
+  });
+
+  test('a gauge of nothing is none, and that is said', () => {
+    const reading = read('Sizes: S (M)\nGauge: 0 sts and 28 rows = 10 cm\nBack\nCast on 90 (98) sts.');
+    expect(reading.pattern.gauges).toEqual([]);
+    expect(told(reading)[0]).toBe(
+      '2: A gauge is more than 0: correct the stitches or the rows of this line.',
+    );
+  });
+
   test('the cap of a set-in sleeve is followed, and it is said that nothing compares it with its armhole', () => {
     const sleeve = (cap: string): string =>
       `Sizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\nSleeve\nCast on 60 (64) sts.\nWork 10 rows even.\n${cap}`;
