@@ -294,8 +294,12 @@ function readFraction(text: string): Ratio | Problem | undefined {
   return { top: Number(whole ?? 0) * under + over, bottom: under };
 }
 
-/** A count or gauge without the stitches or rows behind it. */
-function withoutWord(text: string): string {
+/**
+ * A count or gauge without the stitches or rows behind it.
+ *
+ * @example withoutWord('13.5 rows') // '13.5'
+ */
+export function withoutWord(text: string): string {
   return tidy(text).replace(/\s*(sts?|stitch(es)?|rows?|rnds?|rounds?)\.?\s*$/i, '');
 }
 

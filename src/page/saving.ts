@@ -16,9 +16,16 @@ export function saveText(text: string, name: string, type: string): void {
   saveAsFile(new Blob([text], { type }), name);
 }
 
+/** The notebook on the desk as a file. */
+export function fileOf(desk: Desk): File {
+  return new File([desk.file()], `${nameFrom(desk.notebook.title)}.notebook.json`, {
+    type: 'application/json',
+  });
+}
+
 /** Hands the notebook on the desk to the person as a file. */
 export function saveNotebook(desk: Desk): void {
-  const name = `${nameFrom(desk.notebook.title)}.notebook.json`;
-  saveText(desk.file(), name, 'application/json');
-  desk.said = `Saved as ${name}.`;
+  const file = fileOf(desk);
+  saveAsFile(file, file.name);
+  desk.said = `Saved as ${file.name}.`;
 }

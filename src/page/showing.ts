@@ -14,6 +14,7 @@ import {
   stitchGauge,
   stitches,
   unitSymbol,
+  withoutWord,
   writeGauge,
   writeFineLength,
   writeNumber,
@@ -124,7 +125,8 @@ export function typedNumber(
   if (isGauge(unit)) return readGauge(typed, settings.gaugeOver, { decimal });
   if (input.must?.whole && isCount(unit))
     return readCount(typed, { decimal, least: input.must.least ?? -Infinity });
-  return readNumber(typed, { decimal });
+  // The stitches counted in a swatch need not be whole: half of one counts.
+  return readNumber(isCount(unit) ? withoutWord(typed) : typed, { decimal });
 }
 
 /** The number at a place: from the results, or, until they arrive, the value that was given. */

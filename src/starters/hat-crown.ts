@@ -1,5 +1,5 @@
 import { bodySurvey } from '../craft';
-import { usualSettings, type Cell, type Notebook, type PieceStretch, type Size } from '../notebook';
+import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
 import { check, chosen, each, even, f, fit, formula, measure, piece, swatch, value } from './cells';
 
 /*
@@ -10,6 +10,7 @@ import { check, chosen, each, even, f, fit, formula, measure, piece, swatch, val
 const sizes: Size[] = [
   { id: 'women', label: 'Women' },
   { id: 'men', label: 'Men' },
+  { id: 'me', label: 'For me' },
 ];
 
 const swatches: Cell[] = [
@@ -29,10 +30,10 @@ const swatches: Cell[] = [
 ];
 
 const measures: Cell[] = [
-  measure('Head', 'length', each(sizes, [bodySurvey.women.head.mean, bodySurvey.men.head.mean]), {
-    note: 'Means of the women and the men of the ANSUR II survey (US Army, 2012, Natick/TR-15/007); there were no children among them. Measure the head that will wear it.',
+  measure('Head', 'length', each(sizes, [bodySurvey.women.head.mean, bodySurvey.men.head.mean, 55]), {
+    note: 'Round the widest part. Under “For me” type your own over what stands there. Women and Men: means of the ANSUR II survey (US Army, 2012, Natick/TR-15/007); there were no children among them.',
   }),
-  chosen('Depth of the hat', 'length', each(sizes, [21, 22.5]), {
+  chosen('Depth of the hat', 'length', each(sizes, [21, 22.5, 20.5]), {
     name: 'depth',
     note: 'From the edge of the brim to the middle of the crown.',
   }),
@@ -57,27 +58,26 @@ const counts: Cell[] = [
   formula('Stitches of a wedge', 'hat_sts / hat_sts_multiple', { name: 'wedge_sts' }),
   formula('Rounds of the brim', 'ROUNDCOUNT(brim_depth * rib_rows)', { name: 'brim_rounds' }),
   measure('Wedge where every round is decreased', 'stitches', value(8), {
-    name: 'steep_sts',
+    name: 'steep_from',
     note: 'Down to so many stitches, every second round is decreased; from there to the end, every round.',
+  }),
+  formula('Wedge at the steep part of the crown', 'MIN(steep_from; wedge_sts)', {
+    name: 'steep_sts',
+    note: 'In thick wool the wedges are no wider to begin with: then every round is decreased from the start.',
   }),
   formula('Rounds decreased every second round', 'ROWS(2 * (wedge_sts - steep_sts) / STS(1))', {
     name: 'slow_rounds',
   }),
-  formula('Rounds to the crown', 'ROUNDCOUNT((depth - brim_depth) * fabric_rows) - slow_rounds - ROWS(7)', {
-    name: 'even_rounds',
-    note: 'What the brim and the crown leave of the depth.',
-  }),
+  formula('Rounds decreased every round', 'ROWS((steep_sts - STS(1)) / STS(1))', { name: 'steep_rounds' }),
+  formula(
+    'Rounds to the crown',
+    'ROUNDCOUNT((depth - brim_depth) * fabric_rows) - slow_rounds - steep_rounds',
+    {
+      name: 'even_rounds',
+      note: 'What the brim and the crown leave of the depth.',
+    },
+  ),
 ];
-
-/** From 8 stitches in a wedge to 1: a round in which each wedge loses one. */
-const steep = Array.from({ length: 7 }, (_round, at): PieceStretch => ({
-  kind: 'eachRepeat',
-  name: `close_${at + 1}`,
-  label: `Each wedge to ${7 - at}`,
-  fabric: 'fabric',
-  repeats: f('hat_sts_multiple'),
-  by: value(-1),
-}));
 
 const hat: Cell[] = [
   piece(
@@ -100,7 +100,19 @@ const hat: Cell[] = [
         after: value(0),
         order: 'longFirst',
       },
-      ...steep,
+      {
+        kind: 'taper',
+        name: 'close',
+        label: 'Crown, every round',
+        fabric: 'fabric',
+        to: f('STS(hat_sts_multiple)'),
+        over: f('steep_rounds'),
+        perRow: f('STS(hat_sts_multiple)'),
+        every: 1,
+        before: value(0),
+        after: value(0),
+        order: 'longFirst',
+      },
     ],
     {
       ends: 'held',

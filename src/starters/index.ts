@@ -31,7 +31,7 @@ export const starters: readonly Starter[] = [
   {
     label: 'Hat crown',
     about:
-      'A hat knit in the round, smaller than the head by its negative ease, whose crown closes in eight wedges.',
+      'A hat knit in the round, smaller than the head by its negative ease, its crown closed in eight wedges: for women, for men and to your own measure.',
     make: hatCrown,
   },
   {

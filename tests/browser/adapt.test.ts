@@ -74,6 +74,8 @@ describe('a printed pattern in nine sizes, put in by pasting', () => {
     await page.getByText('no doubts').waitFor();
     await page.getByRole('button', { name: 'Make the notebook', exact: true }).click();
     await page.getByRole('heading', { name: '2. Your swatch, your body' }).waitFor();
+    // It stands below the text, and is gone to.
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('adapt-maker');
     await page.getByText('The joins are proven in every column', { exact: false }).waitFor();
     await settled(page);
     // At the pattern's own gauge every number is the pattern's.

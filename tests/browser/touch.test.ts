@@ -1,12 +1,22 @@
+import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright';
 import { beforeAll, expect, it } from 'vitest';
 import { settled } from './desk';
 import { visiting } from './visiting';
 
+/** A stand-in for the device's own ways to send something on. */
+interface Told {
+  readonly given: { readonly title: string; readonly url: string; readonly files: readonly string[][] }[];
+  readonly takesFiles: boolean;
+  /** The name of the error it answers with; empty where it takes what it is given. */
+  readonly refuses: string;
+}
+
+const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
 const visit = visiting();
 let page: Page;
 beforeAll(async () => {
-  page = await visit({ viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true });
+  page = await visit(phone);
   page.setDefaultTimeout(10_000);
 });
 
@@ -193,4 +203,107 @@ it('every dialog of the tools fits the phone and can be closed by touch', async 
       .tap();
     await dialog.waitFor({ state: 'detached' }).catch(() => dialog.waitFor({ state: 'hidden' }));
   }
+});
+
+it('a sleeve to one’s own measure, by touch alone: own swatch and arm, the pattern taken along in one size', async () => {
+  page = await visit({ ...phone, acceptDownloads: true });
+  await tap('Begin a notebook of your own');
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^One sleeve/ })
+    .tap();
+  await place('Sleeve fabric, stitches counted').waitFor();
+  await settled(page);
+  await enter('Sleeve fabric, stitches counted', '17 sts');
+  await enter('Sleeve fabric, rows counted', '13,5');
+  await enter('Upper arm, size For me', '36,5');
+  await enter('Wrist, size For me', '18');
+  await enter('Hand, size For me', '23.5');
+  await enter('Underarm to wrist, size For me', '44');
+  // 20 cm of rib at 16 to 10 cm are 32; 42.5 cm at 17 are 72.25, the even count 72, and a stitch of the seam on each side.
+  expect(await shownAt('Cuff stitches, size For me')).toBe('32 sts');
+  expect(await shownAt('Stitches at the underarm, size For me')).toBe('74 sts');
+  await page.getByText('Both checks hold in every size.').first().waitFor();
+
+  await tap('Pattern');
+  await page.getByLabel('Sizes', { exact: true }).selectOption({ label: 'For me alone' });
+  await page.getByText('Proven by recount in size For me').waitFor();
+  expect(await hindrances()).toEqual([]);
+  const [file] = await Promise.all([page.waitForEvent('download'), tap('Save as HTML')]);
+  const taken = readFileSync(await file.path(), 'utf8');
+  expect(taken).toContain('Ch 33.');
+  expect(taken).toContain('[74 sts]');
+  expect(taken).not.toContain('34.0');
+});
+
+it('what is said of keys is not said where there are none', async () => {
+  page = await visit(phone);
+  await tap('What-ifs');
+  await page.getByText('A what-if is other values').waitFor();
+  expect(await page.locator('kbd, .keys').filter({ visible: true }).count()).toBe(0);
+});
+
+it('two fingers make the page larger, and smaller again', async () => {
+  page = await visit(phone);
+  const fingers = await page.context().newCDPSession(page);
+  const scale = () => page.evaluate(() => visualViewport!.scale);
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart?: number) =>
+    fingers.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints:
+        apart === undefined ? [] : [-1, 1].map((side, id) => ({ id, x: 180, y: 400 + side * apart })),
+    });
+  const pinch = async (from: number, to: number): Promise<void> => {
+    await touch('touchStart', from);
+    for (let step = 1; step <= 10; step++) await touch('touchMove', from + ((to - from) * step) / 10);
+    await touch('touchEnd');
+  };
+  await pinch(60, 150);
+  await expect.poll(scale).toBeGreaterThan(1.5);
+  await pinch(200, 20);
+  await expect.poll(scale).toBe(1);
+});
+
+it('Share hands the notebook to the device’s own ways: a link, the file where it is taken; closing them is no fault', async () => {
+  page = await visit(phone);
+  await page.evaluate(() => {
+    Object.assign(window, { given: [], takesFiles: true, refuses: 'AbortError' });
+    const told = window as unknown as Told;
+    navigator.canShare = () => told.takesFiles;
+    navigator.share = async ({ title, url, files } = {}) => {
+      told.given.push({
+        title: title ?? '',
+        url: url ?? '',
+        files: await Promise.all((files ?? []).map(async (file) => [file.name, await file.text()])),
+      });
+      if (told.refuses) throw new DOMException('', told.refuses);
+    };
+  });
+  await tap('More tools');
+  await page.getByRole('button', { name: 'Share', exact: true }).tap();
+  const dialog = page.getByRole('dialog');
+  const given = (): Promise<Told['given']> => page.evaluate(() => (window as unknown as Told).given);
+  const send = async (set: Partial<Told>): Promise<Told['given'][number]> => {
+    const before = (await given()).length;
+    await page.evaluate((set) => void Object.assign(window, set), set);
+    await dialog.getByRole('button', { name: 'Send it on' }).tap();
+    await expect.poll(async () => (await given()).length).toBe(before + 1);
+    return (await given())[before]!;
+  };
+  const whole = await send({});
+  expect(whole.title).toBe('Slipway jacket');
+  expect(whole.files.map(([name]) => name)).toEqual(['slipway_jacket.notebook.json']);
+  expect(JSON.parse(whole.files[0]![1]!)).toHaveProperty('format');
+  expect(await dialog.getByRole('status').innerText()).toBe('');
+  expect(await dialog.getByRole('alert').count()).toBe(0);
+  // The link opens the notebook that was sent.
+  const theirs = await visit(phone);
+  await theirs.goto(whole.url);
+  await theirs.getByText('came in a link').first().waitFor();
+
+  expect((await send({ takesFiles: false })).files).toEqual([]);
+  await send({ refuses: 'NotAllowedError' });
+  await dialog.getByText('This device did not take it.').waitFor();
+  await send({ refuses: '' });
+  expect(await dialog.getByRole('status').innerText()).toBe('');
 });

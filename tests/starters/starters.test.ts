@@ -61,9 +61,34 @@ describe('what the starters come to', () => {
     expect(at('men', 'hat-sts', 'count')).toBe(120);
     // From 14 to 8 stitches a wedge loses one every second round, and from 8 to 1 in each of seven rounds.
     expect(at('women', 'hat', 'crown.worked_rows')).toBe(12);
-    expect(at('women', 'hat', 'close_7.last')).toBe(8);
+    expect(at('women', 'hat', 'close.worked_rows')).toBe(7);
+    expect(at('women', 'hat', 'end')).toBe(8);
     expect(at('women', 'hat', 'length')).toBeCloseTo(21, 6);
   });
+
+  it.each([
+    // 51.62 cm: 46.5, 62.0, 64.0 and 144.5 stitches, in eights 48, 64, 64 and 144.
+    [9, 6, 0, 5],
+    [12, 8, 0, 7],
+    [12.4, 8, 0, 7],
+    [28, 18, 20, 7],
+  ])(
+    'in wool of %d stitches to 10 cm, %d to a wedge, the crown closes to 8 stitches in %d and %d rounds',
+    async (stitches, wedge, slow, steep) => {
+      const counted = {
+        do: 'give',
+        cell: 'fabric',
+        key: 'sts.0.count',
+        size: null,
+        value: stitches,
+      } as const;
+      const at = await work(edited(hatCrown(), counted));
+      expect(at('women', 'wedge-sts', 'value')).toBe(wedge);
+      expect(at('women', 'hat', 'crown.worked_rows')).toBe(slow);
+      expect(at('women', 'hat', 'close.worked_rows')).toBe(steep);
+      expect(at('women', 'hat', 'end')).toBe(8);
+    },
+  );
 
   it('the sleeve for an arm of 28 cm goes from 28 stitches of rib to 54, in 52 rows', async () => {
     const at = await work(singleSleeve());

@@ -2,8 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { Notebook, Settings } from '../../src/notebook';
 import { hatCrown, jacket, singleSleeve } from '../../src/starters';
 import { patternOf, plainText, prove, sentencesOf } from '../../src/words';
+import { edited } from '../notebook/edited';
 import { badGrammar } from './grammar';
 import { sourceOf } from './source-of';
+
+/** Its wedges are no wider than where every round is decreased. */
+const hatInThickWool = (): Notebook =>
+  edited(hatCrown(), { do: 'give', cell: 'fabric', key: 'sts.0.count', size: null, value: 10 });
 
 /*
  * The patterns of the starters, word for word: read them as a person would whenever they change.
@@ -18,6 +23,7 @@ const read: readonly (readonly [string, () => Notebook, Partial<Settings>])[] = 
   ['sleeve, crochet, UK', singleSleeve, { terms: 'UK' }],
   ['sleeve, knitting, US', singleSleeve, { craft: 'knitting' }],
   ['hat, knitting, US', hatCrown, {}],
+  ['hat in thick wool, knitting, US', hatInThickWool, {}],
 ];
 
 describe.each(read)('%s', (name, make, settings) => {

@@ -13,7 +13,7 @@ const length =
 export function gaugeIn(
   line: LogicalLine,
   decimal: '.' | ',',
-): { gauge: StatedGauge; doubts: Doubt[] } | undefined {
+): { gauge?: StatedGauge; doubts: Doubt[] } | undefined {
   const { text } = line;
   const counted = (what: string): number | undefined => {
     const found = new RegExp(`([\\d½¼¾.,/ ]*[\\d½¼¾])\\s*(?:${what})\\b`, 'iu').exec(text);
@@ -38,6 +38,17 @@ export function gaugeIn(
   const over = Number(first[1]!.replace(',', '.'));
   const overCm = inInches ? over * 2.54 : over;
   const place = line.place(text.length - text.trimStart().length, text.length);
+  if (stitches === 0 || rows === 0) {
+    return {
+      doubts: [
+        {
+          place,
+          kind: 'unread',
+          message: 'A gauge is more than 0: correct the stitches or the rows of this line.',
+        },
+      ],
+    };
+  }
   const doubts: Doubt[] = [];
   const other = lengths.find((one) => /^c/iu.test(one[2]!) === inInches);
   if (other) {

@@ -5,8 +5,10 @@ export interface LogicalLine {
   readonly text: string;
   /** The first of its lines, from 1. */
   readonly line: number;
-  /** How many lines of the text it takes. */
+  /** How many lines of the text it takes; none where it is of a table whose lines are told by another. */
   readonly lines: number;
+  /** What it was read as before any reader saw it. */
+  readonly as?: string;
   /** A cell of a table stands for the whole row. */
   place(from: number, to: number): TextPlace;
 }

@@ -20,7 +20,7 @@ const kinds: readonly (readonly [MeasureOf, RegExp])[] = [
 ];
 
 /** What a label says a measurement is of. */
-function measureOf(label: string): MeasureOf {
+export function measureOf(label: string): MeasureOf {
   return kinds.find(([, words]) => words.test(label))?.[0] ?? 'other';
 }
 

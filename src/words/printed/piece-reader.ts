@@ -46,6 +46,8 @@ export class PieceReader {
   #headings: string[] = [];
   /** A foundation chain whose first row has not told its stitches yet. */
   #chain: TextPlace | undefined;
+  /** Whether the last stitches of the piece at hand were bound off or held. */
+  #ended = false;
   readonly #context: PieceContext;
 
   constructor(context: PieceContext) {
@@ -58,6 +60,21 @@ export class PieceReader {
 
   heading(text: string): void {
     this.#headings.push(text);
+  }
+
+  /**
+   * The piece under a heading is worked as another: it gets the same stretches. False where the heading may be of a part
+   * of the piece at hand, or the other goes on in parts of its own; what follows is then no part of a piece before it.
+   */
+  sameAs(label: string, place: TextPlace): boolean {
+    const [heading, ...parts] = this.#headings;
+    const between = this.#open !== undefined && !this.#ended;
+    const at = this.pieces.findIndex((piece) => piece.label === label);
+    const inParts = this.pieces.slice(at + 1).some(({ start }) => start.kind === 'from');
+    this.leave();
+    if (heading === undefined || parts.length > 0 || between || inParts) return false;
+    this.pieces.push({ ...this.pieces[at]!, ...namedPiece(heading), place });
+    return true;
   }
 
   /** Ends the piece at hand: what follows is no instruction. */
@@ -347,6 +364,7 @@ export class PieceReader {
         const [count] = given;
         if (count) this.#compare(count, line.place(instruction.count!.from, instruction.count!.to));
         open.ends = instruction.held ? 'held' : 'bound off';
+        this.#ended = true;
         return instruction.held ? 'stitches held' : 'the end of a piece';
       }
     }
@@ -478,6 +496,7 @@ export class PieceReader {
       place,
     };
     this.pieces.push(this.#open);
+    this.#ended = false;
     this.#counts = start.count;
     this.#rows = start.count.map(() => 0);
     this.#chain = undefined;

@@ -7,7 +7,9 @@ import { logicalLines, type LogicalLine } from './lines';
 import { measureIn, type MeasureContext } from './measure-in';
 import { phrasesOf } from './phrase';
 import { PieceReader } from './piece-reader';
+import { setInCaps } from './set-in-caps';
 import { sizeListsIn, type LengthUnit } from './size-list-at';
+import { sizesAsRows } from './sizes-as-rows';
 import { sizesIn } from './sizes-in';
 import { rowAsLine } from './table-row';
 import type {
@@ -19,6 +21,7 @@ import type {
   StatedYarn,
   TextPlace,
 } from './types';
+import { workAs } from './work-as';
 import { yarnIn } from './yarn-in';
 
 /** Headings under which no piece is worked. */
@@ -39,9 +42,10 @@ export const mostCharactersOfAPattern = 200_000;
  * contradicts itself, a doubt says so at its place.
  */
 export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
-  const lines = logicalLines(text.slice(0, mostCharactersOfAPattern)).map(withoutMarks).map(rowAsLine);
   const doubts: Doubt[] = [];
   const doubt = (one: Doubt): void => void doubts.push(one);
+  const printedLines = logicalLines(text.slice(0, mostCharactersOfAPattern)).map(withoutMarks);
+  const lines = sizesAsRows(printedLines, doubt).map(rowAsLine);
   const sizes = sizesOf(lines, decimal, doubt);
   const read: ReadLine[] = [];
   const gauges: StatedGauge[] = [];
@@ -57,7 +61,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
 
   for (let at = 0; at < lines.length; at++) {
     const line = lines[at]!;
-    const as: string[] = [];
+    const as: string[] = line.as === undefined ? [] : [line.as];
     const counted = takeCounted(at, as);
     if (counted > 1) {
       for (const one of lines.slice(at, at + counted - 1)) {
@@ -81,7 +85,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     pieces: pieces.pieces,
     yarn,
   };
-  doubts.push(...contradictions(pattern));
+  doubts.push(...contradictions(pattern), ...setInCaps(pattern));
   if (text.length > mostCharactersOfAPattern) {
     doubts.push({
       place: { line: printed.length, from: 0, to: 0 },
@@ -119,10 +123,19 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       as.push('the unit of what follows');
       return;
     }
+    const same = workAs(
+      line.text,
+      pieces.pieces.map(({ label }) => label),
+    );
+    if (same) {
+      takeSame(line, same, as);
+      return;
+    }
     const gauge = gaugeIn(line, decimal);
     if (gauge) {
-      gauges.push(gauge.gauge);
       gauge.doubts.forEach(doubt);
+      if (!gauge.gauge) return;
+      gauges.push(gauge.gauge);
       const { over } = gauge.gauge;
       as.push(
         over === 'another length'
@@ -178,6 +191,21 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     const what = pieces.counted(rows, place);
     if (what) as.push(what);
     return told ? many : 1;
+  }
+
+  function takeSame(line: LogicalLine, same: NonNullable<ReturnType<typeof workAs>>, as: string[]): void {
+    const place = line.place(line.text.length - line.text.trimStart().length, line.text.length);
+    if (same.label) pieces.heading(same.label);
+    if (!same.more && pieces.sameAs(same.piece, place)) {
+      as.push(`a piece like ${same.piece}`);
+      return;
+    }
+    pieces.leave();
+    doubt({
+      place,
+      kind: 'unread',
+      message: `What is worked here as ${same.piece} is not read: write its lines out under a heading of its own, from its first stitches on.`,
+    });
   }
 
   function takeMeasure(line: LogicalLine, as: string[]): boolean {

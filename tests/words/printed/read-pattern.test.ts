@@ -170,6 +170,149 @@ describe('parts of a pattern in other dress', () => {
     }
   });
 
+  describe('a table with a size to a row', () => {
+    const under = (rows: readonly (readonly string[])[], between: string): string =>
+      `Finished measurements\n${rows.map((row) => row.join(between)).join('\n')}`;
+    const turned = (rows: readonly (readonly string[])[]): string[][] =>
+      rows[0]!.map((_cell, column) => rows.map((row) => row[column]!));
+    const numbers = ({ pattern }: PatternReading) => ({
+      sizes: pattern.sizes,
+      measures: pattern.measures.map(({ of, on, label, values, step }) => ({ of, on, label, values, step })),
+    });
+
+    test('says the same as the table with a size to a column', () => {
+      const heads = ['Bust (cm)', 'Upper arm (cm)', 'Length in cm', 'Hem (cm)', 'Sleeve length (in)'];
+      const cell = fc.oneof(
+        fc.integer({ min: 1, max: 999 }).map((tenths) => String(tenths / 10)),
+        fc.constantFrom('–', '17½', '17 1/2', '40'),
+      );
+      const table = fc
+        .record({
+          heads: fc.uniqueArray(fc.constantFrom(...heads.slice(1)), { maxLength: 4 }),
+          sizes: fc.uniqueArray(fc.constantFrom('XS', 'S', 'M', 'L', '2X', '34', 'One up'), {
+            minLength: 2,
+          }),
+        })
+        .chain(({ heads: others, sizes }) =>
+          fc
+            .array(fc.array(cell, { minLength: others.length + 1, maxLength: others.length + 1 }), {
+              minLength: sizes.length,
+              maxLength: sizes.length,
+            })
+            .map((rows) => [['Size', heads[0]!, ...others], ...rows.map((row, at) => [sizes[at]!, ...row])]),
+        );
+      fc.assert(
+        fc.property(table, fc.constantFrom('\t', ' | ', '    '), (rows, between) => {
+          // A line of dashes alone is the rule under a head, in either table.
+          fc.pre([...rows, ...turned(rows)].every((row) => row.slice(1).some((one) => one !== '–')));
+          expect(numbers(read(under(rows, between)))).toEqual(numbers(read(under(turned(rows), between))));
+        }),
+        { numRuns: 200 },
+      );
+    });
+
+    test('in Markdown, its corner empty, marked as read', () => {
+      const reading = read(
+        'Sizes: S (M, L)\n\nFinished measurements\n\n|  | Bust | Upper arm |\n|---|---|---|\n| L | 106 cm | 38 cm |\n| S | 90 cm | 34 cm |\n',
+      );
+      // The rows name their sizes: they may stand in another order, and need not be all.
+      expect(reading.pattern.measures.map(({ of, values }) => [of, values])).toEqual([
+        ['bust', [90, null, 106]],
+        ['upper arm', [34, null, 38]],
+      ]);
+      expect(told(reading)).toEqual([]);
+      expect(reading.lines.map(({ line, as }) => [line, as]).slice(4, 8)).toEqual([
+        [5, ['the sizes']],
+        [6, []],
+        [7, ['a size, and its measurements']],
+        [8, ['a size, and its measurements']],
+      ]);
+    });
+
+    test('a column of ranges or of counts is doubted at its head, and the others are read', () => {
+      const reading = read(
+        'Finished measurements in cm\nSize\tBust\tUpper arm\tCuff stitches\nS\t86-90\t34\t40\nM\t91-96\t36\t42',
+      );
+      expect(reading.pattern.measures.map(({ of, values }) => [of, values])).toEqual([
+        ['upper arm', [34, 36]],
+      ]);
+      expect(told(reading)).toEqual([
+        '2: The column "Bust" is kept as it stands: give each of its sizes one number, or a dash.',
+        '2: The column "Cuff stitches" is kept as it stands: counts belong to the instructions of a piece.',
+      ]);
+    });
+  });
+
+  describe('a piece that is worked as another', () => {
+    const garment = (front: string): PatternReading =>
+      read(
+        `Sizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\nBack\nCast on 90 (98) sts.\nWork 100 rows even.\nBind off all sts.\n\n${front}\n\nSleeve\nCast on 40 (44) sts.\nWork 80 rows even.\nBind off all sts.`,
+      );
+    const counts = ({ pattern }: PatternReading) =>
+      pattern.pieces.map(({ label, start }) => [label, start.count]);
+
+    test.each(['Front\nWork as Back.', 'Front\nWork the same as given for the back', 'Front: Same as Back.'])(
+      'has the same stitches and rows: %j',
+      (front) => {
+        const reading = garment(front);
+        expect(told(reading)).toEqual([]);
+        expect(counts(reading)).toEqual([
+          ['Back', [90, 98]],
+          ['Front', [90, 98]],
+          ['Sleeve', [40, 44]],
+        ]);
+        expect(reading.pattern.pieces[1]!.stretches).toEqual(reading.pattern.pieces[0]!.stretches);
+      },
+    );
+
+    test('a part of a piece that is worked as another piece has it is no piece', () => {
+      const reading = garment('Front\nCast on 90 (98) sts.\nWork 60 rows even.\nArmholes\nWork as Back.');
+      expect(counts(reading).map(([label]) => label)).toEqual(['Back', 'Front', 'Sleeve']);
+      expect(told(reading)[0]).toMatch(/^12: What is worked here as Back is not read/u);
+    });
+
+    test('only in part is doubted, and the piece after it keeps its own name', () => {
+      const reading = garment('Front\nWork as Back to armholes.\nWork 20 rows even.');
+      expect(told(reading)).toEqual([
+        '9: What is worked here as Back is not read: write its lines out under a heading of its own, from its first stitches on.',
+      ]);
+      expect(counts(reading)).toEqual([
+        ['Back', [90, 98]],
+        ['Sleeve', [40, 44]],
+      ]);
+      // Nor do its rows become rows of the back.
+      expect(reading.pattern.pieces[0]!.stretches).toHaveLength(1);
+    });
+  });
+
+  test('a gauge of nothing is none, and that is said', () => {
+    const reading = read('Sizes: S (M)\nGauge: 0 sts and 28 rows = 10 cm\nBack\nCast on 90 (98) sts.');
+    expect(reading.pattern.gauges).toEqual([]);
+    expect(told(reading)[0]).toBe(
+      '2: A gauge is more than 0: correct the stitches or the rows of this line.',
+    );
+  });
+
+  test('the cap of a set-in sleeve is followed, and it is said that nothing compares it with its armhole', () => {
+    const sleeve = (cap: string): string =>
+      `Sizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\nSleeve\nCast on 60 (64) sts.\nWork 10 rows even.\n${cap}`;
+    const shaping = 'Dec 1 st at each end of every 2nd row 10 (12) times.\nBind off all sts.';
+    const reading = read(sleeve(`Bind off 4 sts at beg of next 2 rows.\n${shaping}`));
+    expect(reading.pattern.pieces[0]!.stretches.map(({ kind }) => kind)).toEqual([
+      'even',
+      'leave',
+      'even',
+      'leave',
+      'even',
+      'taper',
+    ]);
+    expect(told(reading)).toEqual([
+      '6: The cap of Sleeve begins here. It is followed and fitted row by row, but nothing here compares its edge with that of the armhole it is sewn into: measure both, from underarm to underarm, before you sew.',
+    ]);
+    // A sleeve that narrows from shoulder to wrist has no cap.
+    expect(told(read(sleeve(shaping)))).toEqual([]);
+  });
+
   test('inches with fractions, in cm', () => {
     const { pattern } = read('Sizes: S (M)\nFinished bust: 35 1/2 (39¾)"');
     expect(pattern.measures[0]!.values).toEqual([35.5 * 2.54, 39.75 * 2.54]);
