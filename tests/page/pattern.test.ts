@@ -50,11 +50,24 @@ describe('the written pattern', () => {
     expect(await screen.findByText(/Written in UK terms/)).toBeDefined();
   });
 
-  it('of one size can be read and not reworded', async () => {
+  it('of one size is reworded in all of them, since a sentence is worded for every size', async () => {
     const { user } = await open(hatCrown());
-    expect(screen.getAllByRole('button', { name: /^Reword: / }).length).toBeGreaterThan(5);
     await user.selectOptions(screen.getByLabelText('Sizes'), 'women');
-    expect(screen.queryAllByRole('button', { name: /^Reword: / })).toEqual([]);
+    const [first] = screen.getAllByRole('button', { name: /^Reword in all sizes: / });
+    await user.click(first!);
+    expect(screen.getByLabelText<HTMLSelectElement>('Sizes').value).toBe('all');
+    expect(await screen.findByRole('textbox', { name: 'Sentence' })).toBeDefined();
+  });
+
+  it('of one size, where it has a sentence that all sizes have not, leads to where theirs stand', async () => {
+    const { user, desk } = await open(jacket());
+    await user.selectOptions(screen.getByLabelText('Sizes'), 's');
+    const [own] = screen.getAllByRole('button', { name: /^Reword in all sizes: Dec 1 st at the neck/ });
+    await user.click(own!);
+    expect(screen.getByLabelText<HTMLSelectElement>('Sizes').value).toBe('all');
+    await waitFor(() => expect(desk.said).toMatch(/in other words, by size/));
+    expect(screen.queryByRole('textbox', { name: 'Sentence' })).toBeNull();
+    expect(document.activeElement?.className).toContain('sentence');
   });
 
   it('of an empty notebook is a title and no trouble', async () => {
