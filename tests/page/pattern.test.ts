@@ -44,6 +44,27 @@ describe('the written pattern', () => {
     );
   });
 
+  it('measures a piece in one place: at the letters of its schematic', async () => {
+    await open(jacket());
+    const article = screen.getByRole('article');
+    const rows = within(article)
+      .getAllByRole('rowheader')
+      .map(({ textContent }) => textContent ?? '');
+    expect(rows.filter((label) => /Back\W+width at the start/.test(label))).toHaveLength(1);
+    expect(rows).toContain('Finished bust');
+  });
+
+  it('of an adapted pattern draws the pieces that are written, and not those it is compared with', async () => {
+    const adapt = starters.find(({ label }) => label === 'A pattern to adapt')!;
+    const { desk } = await open(adapt.make());
+    const aside = desk.notebook.sections
+      .flatMap(({ cells }) => cells)
+      .filter((cell) => cell.kind === 'piece' && cell.aside !== undefined);
+    expect(aside.length).toBeGreaterThan(0);
+    const measured = within(screen.getByRole('article')).getByRole('group', { name: /^The schematic in/ });
+    for (const { label } of aside) expect(measured.textContent).not.toContain(label);
+  });
+
   it('in UK terms says so', async () => {
     const { desk } = await open(singleSleeve());
     desk.do({ do: 'set', settings: { terms: 'UK' } });
