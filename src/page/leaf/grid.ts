@@ -150,7 +150,10 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     } else if (step.lines !== 0) {
       upOrDown(from, row, step.lines);
     } else {
-      const places = placesIn(row);
+      // Left and right read on through a sentence; Home and End are of the line.
+      const places = Number.isFinite(step.sizes)
+        ? placesIn(row)
+        : (lineBeside(from, row, 0) ?? placesIn(row));
       const at = places.indexOf(from) + step.sizes;
       go(places[Math.min(Math.max(at, 0), places.length - 1)]);
     }
