@@ -1,7 +1,7 @@
 import { CraftError, workPiece, type Piece, type Row, type Stretch } from '../craft';
 import { allCells, type PieceCell, type Size, type Swatch } from '../notebook';
 import { uncapital } from '../notebook/capital';
-import type { PatternNote } from './pattern-document';
+import type { LeftOut, PatternNote } from './pattern-document';
 import type { PatternSource } from './source';
 
 /** A piece in one size. */
@@ -22,6 +22,7 @@ export interface Gathered {
   readonly sizes: readonly Size[];
   readonly pieces: readonly GatheredPiece[];
   readonly notes: readonly PatternNote[];
+  readonly leftOut: LeftOut;
 }
 
 /** More than any piece that is followed by hand; beyond it a line could not be read. */
@@ -62,7 +63,7 @@ export function gathered(source: PatternSource): Gathered {
     if (sizes.some((one) => 'plan' in one)) return true;
     const why = first && 'trouble' in first ? ` ${first.trouble}` : '';
     notes.push({
-      text: `${cell.label} is left out: it works out in no size.${why}`,
+      text: `${cell.label} is left out: it ${notebook.sizes.length > 1 ? 'works out in no size' : 'does not work out'}.${why}`,
       about: { cell: cell.id },
     });
     return false;
@@ -84,14 +85,16 @@ export function gathered(source: PatternSource): Gathered {
       text: `Several sizes are labelled ${twice}: give each a label of its own, or nobody can tell which line is theirs.`,
     });
   }
+  const pieces = written.length === 0 ? [] : some;
   const kept = notebook.sizes.flatMap((size, at) => (written.includes(size) ? [at] : []));
   return {
     sizes: written,
-    pieces:
-      written.length === 0
-        ? []
-        : some.map(({ cell, sizes }) => ({ cell, sizes: kept.map((at) => sizes[at] as WorkedPlan) })),
+    pieces: pieces.map(({ cell, sizes }) => ({ cell, sizes: kept.map((at) => sizes[at] as WorkedPlan) })),
     notes,
+    leftOut: {
+      pieces: cells.filter((cell) => !pieces.some((piece) => piece.cell === cell)).map(({ label }) => label),
+      sizes: notebook.sizes.filter((size) => !written.includes(size)).map(({ label }) => label),
+    },
   };
 }
 

@@ -52,7 +52,7 @@ export function html(
 </head>
 <body>
 <h1 dir="auto">${text(document.title)}</h1>
-${sizes}${parts.join('')}${proof ? `<footer><p>${text(proofWords(proof))}</p></footer>\n` : ''}</body>
+${sizes}${parts.join('')}${proof ? `<footer><p>${text(proofWords(proof, document))}</p></footer>\n` : ''}</body>
 </html>
 `;
 }

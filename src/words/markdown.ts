@@ -21,7 +21,7 @@ export function markdown(
     blocks.push(`## ${escaped(part.heading)}`);
     for (const block of part.blocks) blocks.push(...blockOf(block, pictures));
   }
-  if (proof) blocks.push(`*${escaped(proofWords(proof))}*`);
+  if (proof) blocks.push(`*${escaped(proofWords(proof, document))}*`);
   return `${blocks.join('\n\n')}\n`;
 }
 

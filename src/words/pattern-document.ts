@@ -11,7 +11,14 @@ export interface PatternDocument {
   readonly sizes: readonly { readonly id: string; readonly label: string }[];
   /** What the designer has to know and the maker does not read: sizes and values left out, wordings that no longer fit. */
   readonly notes: readonly PatternNote[];
+  /** Labels of the pieces and sizes of the notebook that are not written, since they cannot be worked. */
+  readonly leftOut: LeftOut;
   readonly parts: readonly PatternPart[];
+}
+
+export interface LeftOut {
+  readonly pieces: readonly string[];
+  readonly sizes: readonly string[];
 }
 
 export interface PatternNote {

@@ -40,6 +40,7 @@ export function patternOf(source: PatternSource): PatternDocument {
     terms,
     sizes: found.sizes.map(({ id, label }) => ({ id, label: shown(label) })),
     notes: [...found.notes, ...sentences.notes],
+    leftOut: { pieces: found.leftOut.pieces.map(shown), sizes: found.leftOut.sizes.map(shown) },
     parts,
   };
 }

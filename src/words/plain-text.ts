@@ -21,7 +21,7 @@ export function plainText(document: PatternDocument, { proof }: Leaving = {}): s
     lines.push('', part.heading, underline(part.heading, '-'));
     for (const block of part.blocks) lines.push(...blockLines(block));
   }
-  if (proof) lines.push('', proofWords(proof));
+  if (proof) lines.push('', proofWords(proof, document));
   return `${lines.join('\n')}\n`;
 }
 

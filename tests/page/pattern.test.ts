@@ -22,7 +22,7 @@ describe('the written pattern', () => {
       const pieces = notebook.sections.some(({ cells }) => cells.some(({ kind }) => kind === 'piece'));
       await waitFor(() =>
         expect(screen.getAllByRole('status')[0]!.textContent).toMatch(
-          pieces ? /Proven by recount/ : /no piece to count yet/,
+          pieces ? /Proven by recount/ : /There is no piece yet/,
         ),
       );
     },
@@ -44,17 +44,51 @@ describe('the written pattern', () => {
     );
   });
 
+  it('measures a piece in one place: at the letters of its schematic', async () => {
+    await open(jacket());
+    const article = screen.getByRole('article');
+    const rows = within(article)
+      .getAllByRole('rowheader')
+      .map(({ textContent }) => textContent ?? '');
+    expect(rows.filter((label) => /Back\W+width at the start/.test(label))).toHaveLength(1);
+    expect(rows).toContain('Finished bust');
+  });
+
+  it('of an adapted pattern draws the pieces that are written, and not those it is compared with', async () => {
+    const adapt = starters.find(({ label }) => label === 'A pattern to adapt')!;
+    const { desk } = await open(adapt.make());
+    const aside = desk.notebook.sections
+      .flatMap(({ cells }) => cells)
+      .filter((cell) => cell.kind === 'piece' && cell.aside !== undefined);
+    expect(aside.length).toBeGreaterThan(0);
+    const measured = within(screen.getByRole('article')).getByRole('group', { name: /^The schematic in/ });
+    for (const { label } of aside) expect(measured.textContent).not.toContain(label);
+  });
+
   it('in UK terms says so', async () => {
     const { desk } = await open(singleSleeve());
     desk.do({ do: 'set', settings: { terms: 'UK' } });
     expect(await screen.findByText(/Written in UK terms/)).toBeDefined();
   });
 
-  it('of one size can be read and not reworded', async () => {
+  it('of one size is reworded in all of them, since a sentence is worded for every size', async () => {
     const { user } = await open(hatCrown());
-    expect(screen.getAllByRole('button', { name: /^Reword: / }).length).toBeGreaterThan(5);
     await user.selectOptions(screen.getByLabelText('Sizes'), 'women');
-    expect(screen.queryAllByRole('button', { name: /^Reword: / })).toEqual([]);
+    const [first] = screen.getAllByRole('button', { name: /^Reword in all sizes: / });
+    await user.click(first!);
+    expect(screen.getByLabelText<HTMLSelectElement>('Sizes').value).toBe('all');
+    expect(await screen.findByRole('textbox', { name: 'Sentence' })).toBeDefined();
+  });
+
+  it('of one size, where it has a sentence that all sizes have not, leads to where theirs stand', async () => {
+    const { user, desk } = await open(jacket());
+    await user.selectOptions(screen.getByLabelText('Sizes'), 's');
+    const [own] = screen.getAllByRole('button', { name: /^Reword in all sizes: Dec 1 st at the neck/ });
+    await user.click(own!);
+    expect(screen.getByLabelText<HTMLSelectElement>('Sizes').value).toBe('all');
+    await waitFor(() => expect(desk.said).toMatch(/in other words, by size/));
+    expect(screen.queryByRole('textbox', { name: 'Sentence' })).toBeNull();
+    expect(document.activeElement?.className).toContain('sentence');
   });
 
   it('of an empty notebook is a title and no trouble', async () => {

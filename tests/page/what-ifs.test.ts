@@ -7,6 +7,7 @@ import Place from '../../src/page/leaf/Place.svelte';
 import AskWhatIf from '../../src/page/what-ifs/AskWhatIf.svelte';
 import Strip from '../../src/page/what-ifs/Strip.svelte';
 import WhatIfs from '../../src/page/what-ifs/WhatIfs.svelte';
+import { blank } from '../../src/starters';
 import { deskWith } from './desk';
 import { small } from './small-notebook';
 
@@ -109,6 +110,35 @@ describe('what-ifs side by side', () => {
   it('an empty list teaches how to make one', async () => {
     await shown(small());
     expect(screen.getByText(/A what-if is other values beside the notebook/)).toBeTruthy();
+  });
+});
+
+describe('a first what-if', () => {
+  it('is one press away, and is then no longer offered', async () => {
+    const { desk, user, differences } = await shown(
+      small({
+        kind: 'ease',
+        id: 'finished',
+        label: 'Finished bust',
+        name: 'finished',
+        by: 'length',
+        body: { formula: 'bust' },
+        ease: { value: 10 },
+      }),
+    );
+    await user.click(screen.getByRole('button', { name: 'Finished bust, 5 cm more ease' }));
+    expect(desk.notebook.whatIfs).toMatchObject([{ name: 'Finished bust, 5 cm more ease', on: true }]);
+    await vi.waitFor(async () => expect((await differences()).length).toBeGreaterThan(3));
+    expect([...document.querySelectorAll('.ready button')].map((one) => one.textContent)).toEqual([
+      'Finished bust, 5 cm less ease',
+    ]);
+    expect(document.activeElement?.tagName).toBe('SUMMARY');
+  });
+
+  it('of an empty notebook says what the notebook needs first', async () => {
+    await shown(blank());
+    expect(screen.getByText(/give it a swatch or a measure on the\s+leaf first/)).toBeTruthy();
+    expect(screen.queryByRole('button', { name: 'What if …' })).toBeNull();
   });
 });
 

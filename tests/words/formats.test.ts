@@ -49,6 +49,18 @@ function labelled(label: string, sizes: readonly string[] = ['S', 'M']): Pattern
   };
 }
 
+/** The same with a second piece like its first. */
+function withSecond(source: PatternSource, label: string, plan: PatternSource['plan']): PatternSource {
+  const { notebook } = source;
+  const sections = notebook.sections.map((section) => {
+    const second = section.cells
+      .filter(({ kind }) => kind === 'piece')
+      .map((cell) => ({ ...cell, id: 'second', name: 'second', label }));
+    return { ...section, cells: [...section.cells, ...second] };
+  });
+  return { ...source, notebook: { ...notebook, sections }, plan };
+}
+
 describe('a pattern leaves as text', () => {
   const source = labelled('Square');
   const document = patternOf(source);
@@ -68,6 +80,43 @@ describe('a pattern leaves as text', () => {
     };
     expect(plainText(document, { proof: broken })).toContain(
       'Not proven: counted again from these words, it does not come out in Square.',
+    );
+  });
+
+  it('with the pieces named that are not in it, and nothing claimed of them', () => {
+    const without = withSecond(source, 'Sleeve', (size, cell) =>
+      cell === 'second' ? { trouble: 'It has no stitches.' } : source.plan(size, cell),
+    );
+    const document = patternOf(without);
+    const proof = prove(document, without);
+    expect(document.leftOut).toEqual({ pieces: ['Sleeve'], sizes: [] });
+    for (const text of [
+      plainText(document, { proof }),
+      markdown(document, { proof }),
+      html(document, { proof }),
+    ]) {
+      expect(text).toContain(
+        'What stands here was counted again from these words alone, row by row, in every size. This is not the whole garment: Sleeve cannot be worked and is neither written nor counted.',
+      );
+    }
+  });
+
+  it('without a claim where there is no piece to count', () => {
+    const source = { ...labelled('Square'), plan: () => ({ trouble: 'It has no stitches.' }) };
+    const document = patternOf(source);
+    expect(plainText(document, { proof: prove(document, source) })).toContain(
+      'No piece is written here, so nothing was counted: Square cannot be worked.',
+    );
+  });
+
+  it('without a claim where no size has every piece', () => {
+    const two = withSecond(source, 'Other', (size, cell) =>
+      (size === 's0') === (cell === 'square') ? { trouble: 'No.' } : source.plan(size, cell),
+    );
+    const document = patternOf(two);
+    expect(document.leftOut.sizes).toEqual(['S', 'M']);
+    expect(plainText(document, { proof: prove(document, two) })).toContain(
+      'nothing was counted: there is no size in which every piece can be worked.',
     );
   });
 

@@ -3,12 +3,15 @@ import { Choosing, cornerOf, isValuePlace, type Step } from './choosing';
 import type { Block } from './block';
 import type { Desk } from '../desk.svelte';
 import { fillAlong } from './filling';
+import { linesDrawn } from './lines-drawn';
 import { SelectKeys } from './select-keys';
 import { tapping } from './tapping';
 
 /** How many rows Page Up and Page Down go. */
 const page = 10;
 const place = '[data-place]:not(:disabled)';
+/** A row that is a sentence, on as many lines as it takes. */
+const sentence = 'tr.words';
 
 const steps: Readonly<Record<string, Step>> = {
   ArrowRight: { lines: 0, sizes: 1 },
@@ -113,11 +116,23 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     return found;
   }
 
+  /** The line of a sentence above or below a place of it. */
+  function lineBeside(from: HTMLElement, row: Element, by: number): HTMLElement[] | undefined {
+    if (!row.matches(sentence) || Math.abs(by) > 1) return undefined;
+    const lines = linesDrawn(placesIn(row));
+    return lines[lines.findIndex((line) => line.includes(from)) + by];
+  }
+
+  /** Where a row is come to from above or below. */
+  function nearestLine(row: Element | undefined, by: number): HTMLElement[] | undefined {
+    if (!row?.matches(sentence)) return row && placesIn(row);
+    return linesDrawn(placesIn(row)).at(by > 0 ? 0 : -1);
+  }
+
   function upOrDown(from: HTMLElement, row: Element, by: number): void {
-    const to = rowFrom(row, by);
-    if (!to) return;
+    const places = lineBeside(from, row, by) ?? nearestLine(rowFrom(row, by), by);
+    if (!places) return;
     const { size, x } = (column ??= { size: from.dataset['size'], x: middle(from) });
-    const places = placesIn(to);
     const same = places.find((other) => size !== undefined && other.dataset['size'] === size);
     go(
       same ?? places.toSorted((a, b) => Math.abs(middle(a) - x) - Math.abs(middle(b) - x))[0],
@@ -135,7 +150,10 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     } else if (step.lines !== 0) {
       upOrDown(from, row, step.lines);
     } else {
-      const places = placesIn(row);
+      // Left and right read on through a sentence; Home and End are of the line.
+      const places = Number.isFinite(step.sizes)
+        ? placesIn(row)
+        : (lineBeside(from, row, 0) ?? placesIn(row));
       const at = places.indexOf(from) + step.sizes;
       go(places[Math.min(Math.max(at, 0), places.length - 1)]);
     }

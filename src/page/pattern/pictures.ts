@@ -18,17 +18,20 @@ export function schematicFor(
   size: string | 'all',
 ): SchematicSpec | undefined {
   const written = new Set(document.sizes.map(({ id }) => id));
-  const whole = schematicOf(desk, size);
+  const pieces = new Set(
+    document.parts.flatMap(({ kind, cell }) => (kind === 'piece' && cell ? [cell] : [])),
+  );
+  const whole = schematicOf(desk, size, pieces);
   // What cannot be worked is told to the designer, and is not in what the maker reads.
-  const pieces = whole.pieces
+  const drawn = whole.pieces
     .map((piece) => ({ ...piece, sizes: piece.sizes.filter(({ id }) => written.has(id)) }))
     .filter(({ sizes }) => sizes.some(({ rows }) => rows !== null && rows.length > 0));
-  if (pieces.length === 0) return undefined;
+  if (drawn.length === 0) return undefined;
   return {
     ...whole,
     key: false,
     sizes: whole.sizes.filter(({ id }) => written.has(id)),
-    pieces,
+    pieces: drawn,
   };
 }
 
@@ -50,7 +53,7 @@ export function addressOf(svg: string): string {
 }
 
 /**
- * A pattern with what its schematic is read by: under the drawing, what its capital letters stand for in every size, and
+ * A pattern with what its schematic is read by, in place of the pieces' measurements without letters: under the drawing, what its capital letters stand for in every size, and
  * what its small letters join. As tables, they are printed as large as all else, go over a page, and leave in every format.
  */
 export function withMeasurements(
@@ -58,10 +61,14 @@ export function withMeasurements(
   spec: SchematicSpec | undefined,
 ): PatternDocument {
   if (!spec) return document;
-  const blocks = (block: PatternBlock): PatternBlock[] =>
-    block.kind === 'picture slot'
-      ? [{ ...block, caption: `${shown(titleOf(spec))}. ${drawnForPaper(spec).about}` }, ...tablesOf(spec)]
-      : [block];
+  const blocks = (block: PatternBlock): PatternBlock[] => {
+    if (block.kind === 'table' && block.key === 'measurements of pieces') return [];
+    if (block.kind !== 'picture slot') return [block];
+    return [
+      { ...block, caption: `${shown(titleOf(spec))}. ${drawnForPaper(spec).about}` },
+      ...tablesOf(spec),
+    ];
+  };
   return {
     ...document,
     parts: document.parts.map((part) => ({ ...part, blocks: part.blocks.flatMap(blocks) })),

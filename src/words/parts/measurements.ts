@@ -2,7 +2,7 @@ import { bracketed } from '../../notebook/bracketed';
 import { uncapital } from '../../notebook/capital';
 import { allCells, namesIn, sameName, writeLength, type EaseCell } from '../../notebook';
 import type { Gathered, WorkedPlan } from '../gathered';
-import type { PatternPart } from '../pattern-document';
+import type { PatternPart, PatternTable } from '../pattern-document';
 import { shown, type Sentences } from '../sentence';
 import { notInSize } from '../size-list';
 import { tableOf } from '../name-table';
@@ -29,6 +29,8 @@ export function measurementsPart(
       ),
     ),
     ...eases.map((cell) => row(shown(cell.label), (size) => source.number(size, cell.id, 'finished'))),
+  ];
+  const ofPieces: string[][] = [
     ...found.pieces.flatMap(({ cell, sizes }) => {
       const label = shown(cell.label);
       const round = cell.worked === 'round';
@@ -48,6 +50,12 @@ export function measurementsPart(
       ];
     }),
   ];
+  const inUnit = length === 'cm' ? 'In centimetres' : 'In inches';
+  const table = (key: string, caption: string, rows: readonly string[][]): PatternTable[] => {
+    const known = rows.filter(([, ...values]) => values.some((value) => value !== notInSize));
+    const head = ['', ...found.sizes.map(({ label }) => shown(label))];
+    return known.length > 0 ? [{ kind: 'table', key, caption, head, rows: known }] : [];
+  };
   if (found.pieces.length === 0 && rows.length === 0) return undefined;
   return {
     key: 'measurements',
@@ -61,13 +69,8 @@ export function measurementsPart(
             }),
           ]
         : []),
-      {
-        kind: 'table',
-        key: 'measurements table',
-        caption: length === 'cm' ? 'In centimetres' : 'In inches',
-        head: ['', ...found.sizes.map(({ label }) => shown(label))],
-        rows: rows.filter(([, ...values]) => values.some((value) => value !== notInSize)),
-      },
+      ...table('measurements table', inUnit, rows),
+      ...table('measurements of pieces', `${inUnit}, piece by piece`, ofPieces),
       { kind: 'picture slot', key: 'schematic', picture: 'schematic', caption: 'Schematic' },
     ],
   };

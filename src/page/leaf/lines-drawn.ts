@@ -1,0 +1,19 @@
+/**
+ * Places of one row by the lines they are drawn on: a sentence that is wider than the leaf goes over several, and so do
+ * the counts of a swatch.
+ *
+ * @param places in the order they are read
+ */
+export function linesDrawn<T extends Pick<Element, 'getBoundingClientRect'>>(places: readonly T[]): T[][] {
+  const lines: T[][] = [];
+  let bottom = -Infinity;
+  for (const place of places) {
+    const box = place.getBoundingClientRect();
+    if (lines.length === 0 || (box.top + box.bottom) / 2 > bottom) {
+      lines.push([]);
+      bottom = box.bottom;
+    }
+    lines.at(-1)!.push(place);
+  }
+  return lines;
+}
