@@ -1,20 +1,13 @@
 import { readFileSync } from 'node:fs';
-import type { BrowserContext, Page } from 'playwright';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { type } from './desk';
-import { hand, windowIn } from './kept';
-import { profiles } from './visiting';
+import { hand, ownProfile } from './kept';
 
-const profile = profiles();
-let context: BrowserContext;
-beforeEach(async () => {
-  context = await profile();
-});
-const open = (): Promise<Page> => windowIn(context);
+const own = ownProfile();
 
 describe('a fault in the page', () => {
   it('shows a sentence, the notebook to save, and a way to go on', async () => {
-    const page = await open();
+    const page = await own.open();
     await page.evaluate(() => {
       const own = Array.prototype.flatMap;
       Object.assign(window, { mend: () => (Array.prototype.flatMap = own) });
@@ -40,7 +33,7 @@ describe('a fault in the page', () => {
   });
 
   it('that nobody would see is said, and the page goes on', async () => {
-    const page = await open();
+    const page = await own.open();
     const said = page.getByRole('alert');
     await page.evaluate(() => {
       void Promise.reject(new TypeError('Failed to fetch dynamically imported module: x.js'));

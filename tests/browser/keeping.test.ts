@@ -1,18 +1,12 @@
 import { readFileSync } from 'node:fs';
-import type { BrowserContext, Page } from 'playwright';
-import { beforeEach, describe, expect, inject, it, onTestFinished } from 'vitest';
+import type { Page } from 'playwright';
+import { describe, expect, inject, it, onTestFinished } from 'vitest';
 import { killedInABurst, opened } from './burst';
 import { begin, settled, type } from './desk';
-import { closeList, hand, kept, listed, notice, title, windowIn } from './kept';
+import { closeList, hand, kept, listed, notice, title, ownProfile } from './kept';
 import { newProfile, removeProfile, startOn } from './profile';
-import { profiles } from './visiting';
 
-const profile = profiles();
-let context: BrowserContext;
-beforeEach(async () => {
-  context = await profile();
-});
-const open = (): Promise<Page> => windowIn(context);
+const own = ownProfile();
 
 describe('every edit is kept', () => {
   it('through the death of the browser in a burst of edits, twice: all that was made more than a second before', async () => {
@@ -33,7 +27,7 @@ describe('every edit is kept', () => {
   });
 
   it('a first visit begins with the jacket, the next with what was open last', async () => {
-    const page = await open();
+    const page = await own.open();
     expect(await title(page)).toBe('Slipway jacket');
     expect(await listed(page)).toEqual([]);
     await closeList(page);
@@ -52,7 +46,7 @@ describe('every edit is kept', () => {
 
 describe('the list of notebooks', () => {
   it('has what was kept, to open, rename, duplicate, and delete with undo', async () => {
-    const page = await open();
+    const page = await own.open();
     await type(page, 'hand', 'value', '21.5');
     await kept(page);
     await begin(page, 'Blank');
@@ -84,7 +78,7 @@ describe('the list of notebooks', () => {
   });
 
   it('keeps earlier states, to look at and to bring back, which undo takes back too', async () => {
-    const page = await open();
+    const page = await own.open();
     const noon = new Date('2026-03-02T12:00:00').getTime();
     for (const [minutes, value] of [
       [0, '21'],
@@ -148,17 +142,17 @@ async function goesOnInMemory(page: Page, says: RegExp): Promise<void> {
 
 describe('where the browser does not keep', () => {
   it('because it is denied: the work goes on in memory, is said not to be kept, and can be saved', async () => {
-    await context.addInitScript(() => {
+    await own.context.addInitScript(() => {
       IDBFactory.prototype.open = () => {
         throw new DOMException('Denied.', 'SecurityError');
       };
     });
-    await goesOnInMemory(await open(), /keeps nothing for this page/);
+    await goesOnInMemory(await own.open(), /keeps nothing for this page/);
   });
 
   it('because what it kept is damaged: the same', async () => {
     // As a browser answers whose files of the database are damaged beyond repair.
-    await context.addInitScript(() => {
+    await own.context.addInitScript(() => {
       IDBFactory.prototype.open = () => {
         const request = new EventTarget() as IDBOpenDBRequest;
         Object.defineProperty(request, 'error', {
@@ -171,12 +165,12 @@ describe('where the browser does not keep', () => {
         return request;
       };
     });
-    await goesOnInMemory(await open(), /cannot be read or written/);
+    await goesOnInMemory(await own.open(), /cannot be read or written/);
   });
 
   it('because the device is full: the same, and it is kept as soon as there is room again', async () => {
-    const page = await open();
-    const devtools = await context.newCDPSession(page);
+    const page = await own.open();
+    const devtools = await own.context.newCDPSession(page);
     const { origin } = new URL(inject('address'));
     await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
     await type(page, 'hand', 'value', '21.5');
@@ -200,7 +194,7 @@ describe('where the browser does not keep', () => {
   });
 
   it('a notebook that was damaged where it is kept is not opened and not written over, and can be saved', async () => {
-    const page = await open();
+    const page = await own.open();
     await type(page, 'hand', 'value', '20');
     await kept(page);
     await page.evaluate(

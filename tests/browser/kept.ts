@@ -1,13 +1,33 @@
-import type { BrowserContext, Page } from 'playwright';
-import { expect, inject } from 'vitest';
+import type { BrowserContext, BrowserContextOptions, Page } from 'playwright';
+import { beforeEach, expect, inject } from 'vitest';
 import { opened } from './burst';
 import { settled } from './desk';
+import { profiles } from './visiting';
 
-/** A window on the page, once what is kept has been looked for. */
-export async function windowIn(context: BrowserContext): Promise<Page> {
-  const page = await context.newPage();
-  await opened(page, inject('address'));
-  return page;
+/** A profile, and windows in it. */
+export interface Own {
+  context: BrowserContext;
+  /** A window on the page, once what is kept has been looked for. */
+  open(): Promise<Page>;
+  /** Another profile, which knows nothing of what this one keeps. */
+  another: ReturnType<typeof profiles>;
+}
+
+/** For the tests of one file: a profile of its own to each. */
+export function ownProfile(options?: BrowserContextOptions): Own {
+  const another = profiles();
+  const own: Partial<Own> = {};
+  beforeEach(async () => {
+    own.context = await another(options);
+  });
+  return Object.assign(own as Own, {
+    another,
+    async open() {
+      const page = await own.context!.newPage();
+      await opened(page, inject('address'));
+      return page;
+    },
+  });
 }
 
 /** Waits until the notebook on the desk is kept. */

@@ -1,24 +1,18 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { BrowserContext } from 'playwright';
 import { preview } from 'vite';
-import { beforeEach, describe, expect, inject, it, onTestFinished } from 'vitest';
+import { describe, expect, inject, it, onTestFinished } from 'vitest';
 import { opened } from './burst';
 import { settled, type } from './desk';
 import { watch } from './hostile-files';
-import { hand, kept, notice } from './kept';
-import { profiles } from './visiting';
+import { hand, kept, notice, ownProfile } from './kept';
 
-const profile = profiles();
-let context: BrowserContext;
-beforeEach(async () => {
-  context = await profile({ serviceWorkers: 'allow' });
-});
+const own = ownProfile({ serviceWorkers: 'allow' });
 
 describe('offline', () => {
   it('the page works without a network after the first visit, drawings, dialogs and links too', async () => {
-    const page = await context.newPage();
+    const page = await own.context.newPage();
     const { wrong } = watch(page, inject('address'));
     await opened(page, inject('address'));
     await type(page, 'hand', 'value', '21.5');
@@ -26,7 +20,7 @@ describe('offline', () => {
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready;
     });
-    await context.setOffline(true);
+    await own.context.setOffline(true);
     await page.reload();
     await settled(page);
     expect(await hand(page)).toBe('21.5');
@@ -39,7 +33,7 @@ describe('offline', () => {
       await page.keyboard.press('Escape');
     }
     expect(wrong.filter((what) => !what.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
-    await context.setOffline(false);
+    await own.context.setOffline(false);
     const manifest = await page.evaluate(async () => (await fetch('./manifest.webmanifest')).json());
     for (const { src } of manifest.icons as { src: string }[])
       expect(await page.evaluate(async (icon) => (await fetch(icon)).ok, src)).toBe(true);
@@ -60,7 +54,7 @@ describe('a newer version of the page', () => {
       rmSync(built, { recursive: true });
     });
     const address = server.resolvedUrls!.local[0]!;
-    const page = await context.newPage();
+    const page = await own.context.newPage();
     await opened(page, address);
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready;
@@ -71,7 +65,7 @@ describe('a newer version of the page', () => {
       writeFileSync(join(built, file), readFileSync(join(built, file), 'utf8').replace(from, to));
     change('index.html', '<title>', '<meta name="newer" /><title>');
     change('offline-worker.js', /(index\.html[`"'],\s*revision:\s*[`"'])\w/, '$1-');
-    const before = await context.newPage();
+    const before = await own.context.newPage();
     await opened(before, address);
     await notice(before, 'A newer version of this page is ready').waitFor();
     await before.reload();
@@ -81,7 +75,7 @@ describe('a newer version of the page', () => {
     await expect
       .poll(
         async () => {
-          const after = await context.newPage();
+          const after = await own.context.newPage();
           await opened(after, address);
           const newer = await after.locator('meta[name=newer]').count();
           await after.close();

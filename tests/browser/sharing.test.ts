@@ -3,25 +3,18 @@ import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from '
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Papa from 'papaparse';
-import type { BrowserContext, Page } from 'playwright';
-import { beforeEach, describe, expect, inject, it, onTestFinished } from 'vitest';
+import { describe, expect, inject, it, onTestFinished } from 'vitest';
 import { handMade, hostileFile } from '../notebook/hostile';
 import { opened } from './burst';
 import { settled, shown, type } from './desk';
 import { answered, given, watch } from './hostile-files';
-import { hand, kept, listed, notice, windowIn } from './kept';
-import { profiles } from './visiting';
+import { hand, kept, listed, notice, ownProfile } from './kept';
 
-const profile = profiles();
-let context: BrowserContext;
-beforeEach(async () => {
-  context = await profile();
-});
-const open = (): Promise<Page> => windowIn(context);
+const own = ownProfile();
 
 describe('a file from outside', () => {
   it('hostile anyhow is refused or opens, and nothing of the open work is lost; no dialog, script or request', async () => {
-    const page = await context.newPage();
+    const page = await own.context.newPage();
     const { wrong } = watch(page, inject('address'));
     await opened(page, inject('address'));
     await type(page, 'hand', 'value', '21.5');
@@ -57,8 +50,8 @@ describe('a file from outside', () => {
 
 describe('a notebook goes from one to another', () => {
   it('made in one profile it opens in another, from a file and from a link; the link shows it first', async () => {
-    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-    const page = await open();
+    await own.context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    const page = await own.open();
     await type(page, 'hand', 'value', '21.5');
     const [file] = await Promise.all([
       page.waitForEvent('download'),
@@ -69,7 +62,7 @@ describe('a notebook goes from one to another', () => {
     const link = await page.getByLabel('Link').inputValue();
     expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(link);
 
-    const other = await profile({ viewport: { width: 390, height: 800 } });
+    const other = await own.another({ viewport: { width: 390, height: 800 } });
     const theirs = await other.newPage();
     await opened(theirs, inject('address'));
     await theirs.setInputFiles('input[type=file]', await file.path());
@@ -106,8 +99,8 @@ describe('a notebook goes from one to another', () => {
   });
 
   it('the numbers go out as CSV and as a table on the clipboard, as the page shows them', async () => {
-    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-    const page = await open();
+    await own.context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    const page = await own.open();
     await page.getByRole('button', { name: 'Share', exact: true }).click();
     const [file] = await Promise.all([
       page.waitForEvent('download'),

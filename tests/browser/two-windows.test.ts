@@ -1,22 +1,15 @@
-import type { BrowserContext, Page } from 'playwright';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { settled, type } from './desk';
-import { hand, kept, listed, notice, title, windowIn } from './kept';
-import { profiles } from './visiting';
+import { hand, kept, listed, notice, title, ownProfile } from './kept';
 
-const profile = profiles();
-let context: BrowserContext;
-beforeEach(async () => {
-  context = await profile();
-});
-const open = (): Promise<Page> => windowIn(context);
+const own = ownProfile();
 
 describe('two windows on one notebook', () => {
   it('one writes and the other follows live, takes over when asked, and when the first is closed', async () => {
-    const first = await open();
+    const first = await own.open();
     await type(first, 'hand', 'value', '21');
     await kept(first);
-    const second = await open();
+    const second = await own.open();
     await notice(second, 'being edited in another window').waitFor();
     await type(first, 'hand', 'value', '22');
     await expect.poll(() => hand(second)).toBe('22.0');
@@ -45,10 +38,10 @@ describe('two windows on one notebook', () => {
   });
 
   it('a window that slept while its turn was taken overwrites nothing: its work becomes a notebook of its own', async () => {
-    const first = await open();
+    const first = await own.open();
     await type(first, 'hand', 'value', '21');
     await kept(first);
-    const second = await open();
+    const second = await own.open();
     await notice(second, 'being edited in another window').waitFor();
     // The first window sleeps before what it did last is kept.
     await type(first, 'hand', 'value', '77');

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Notebook } from '../../../src/notebook';
-import { jacket, singleSleeve, starters } from '../../../src/starters';
+import type { Notebook, PieceStretch } from '../../../src/notebook';
+import { hatCrown, jacket, singleSleeve, starters } from '../../../src/starters';
 import { inText, workingOf, type WorkingSource } from '../../../src/words/working';
 import { exampleOf, withExamples } from '../../sheet/functions/with-examples';
 import { fit, formula, measure, notebookOf, swatch } from '../../sheet/notebook-of';
@@ -25,8 +25,22 @@ function fitted(): Notebook {
 
 describe('a working', () => {
   test('adds up rows of the same in one: a hat closed by seven rows of eight decreases', async () => {
-    const hat = starters.find(({ label }) => /hat/i.test(label))!.make();
-    expect(sentence(await workedSource(hat), 'hat', 'rows', hat.sizes[1]!.id)).toMatch(
+    const hat = hatCrown();
+    const closing = Array.from({ length: 7 }, (_row, at): PieceStretch => ({
+      kind: 'eachRepeat',
+      name: `close_${at + 1}`,
+      label: `Each wedge to ${7 - at}`,
+      fabric: 'fabric',
+      repeats: { formula: 'hat_sts_multiple' },
+      by: { value: -1 },
+    }));
+    const sections = hat.sections.map((section) => ({
+      ...section,
+      cells: section.cells.map((cell) =>
+        cell.kind === 'piece' ? { ...cell, stretches: [...cell.stretches.slice(0, 3), ...closing] } : cell,
+      ),
+    }));
+    expect(sentence(await workedSource({ ...hat, sections }), 'hat', 'rows', hat.sizes[1]!.id)).toMatch(
       /^15 rows \+ .* \+ 7 × 1 row, stretch by stretch = \d+ rows$/,
     );
   });
