@@ -87,7 +87,7 @@ function arrival(): { all: Promise<Watched> } {
       observer.disconnect();
       const { arrived } = watched;
       const look = (): void => {
-        if (watched.drawn > arrived && watched.painted > watched.drawn) resolve({ ...watched, arrived });
+        if (watched.drawn > arrived && watched.painted >= watched.drawn) resolve({ ...watched, arrived });
         else setTimeout(look, 4);
       };
       look();
