@@ -45,3 +45,15 @@ export async function begin(page: Page, label: string): Promise<void> {
   await page.getByRole('dialog').getByRole('button', { name: label }).first().click();
   await settled(page);
 }
+
+/** The tools of the page that open a dialog, by what stands on their buttons. */
+export const toolsWithDialogs = [
+  'Units and terms',
+  'Sizes',
+  'Add a check',
+  'Keys and touch',
+  'Notebooks',
+  'Earlier states',
+  'Share',
+  'Starters',
+] as const;

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright';
 import { beforeAll, expect, it } from 'vitest';
-import { settled } from './desk';
+import { settled, toolsWithDialogs } from './desk';
 import { visiting } from './visiting';
 
 /** A stand-in for the device's own ways to send something on. */
@@ -178,16 +178,7 @@ it('a result is looked at with a tap and opened with another; what was typed wro
 });
 
 it('every dialog of the tools fits the phone and can be closed by touch', async () => {
-  for (const tool of [
-    'Units and terms',
-    'Sizes',
-    'Add a check',
-    'Keys and touch',
-    'Notebooks',
-    'Earlier states',
-    'Share',
-    'Starters',
-  ]) {
+  for (const tool of toolsWithDialogs) {
     await tap('More tools');
     await page.getByRole('button', { name: tool, exact: true }).tap();
     const dialog = page.locator('dialog[open]');

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { beforeAll, expect, it } from 'vitest';
-import { begin } from './desk';
+import { begin, toolsWithDialogs } from './desk';
 import { obscured } from './obscured';
 import { visiting } from './visiting';
 
@@ -78,16 +78,7 @@ it.each(['Pictures', 'Pattern', 'Adapt', 'What-ifs', 'Range', 'Work back', 'Give
   },
 );
 
-it.each([
-  'Units and terms',
-  'Sizes',
-  'Add a check',
-  'Keys and touch',
-  'Notebooks',
-  'Earlier states',
-  'Share',
-  'Starters',
-])(
+it.each(toolsWithDialogs)(
   'at 400 % the dialog %s begins at its heading or its first field, and the focus is seen all through it',
   async (name) => {
     await tool(name);
