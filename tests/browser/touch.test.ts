@@ -130,6 +130,7 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
   await add('Piece', 'Sleeve');
   await enter('Sleeve, start with', '30');
   await enter('Sleeve, rows, every size', '10');
+  await page.getByRole('button', { name: 'Add a stretch to Sleeve' }).tap();
   await page.getByRole('combobox', { name: 'Add a stretch to Sleeve' }).selectOption({ label: 'a taper' });
   await point('Sleeve, to', 'Top stitches: change');
   await enter('Sleeve, over', '60');

@@ -1,5 +1,5 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
-import userEvent from '@testing-library/user-event';
+import userEvent, { type UserEvent } from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
 import { cellById, type Cell, type Notebook } from '../../src/notebook';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
@@ -86,45 +86,68 @@ describe('going about the leaf', () => {
     after.remove();
   });
 
-  /** A list of choices in a browser that says which list is open, or in one that does not know the selector. */
-  function choices(open: () => boolean): HTMLSelectElement {
-    const list = screen.getAllByRole<HTMLSelectElement>('combobox')[0]!;
-    const matches = list.matches.bind(list);
+  const choice = (): HTMLElement => screen.getByRole('button', { name: /^Stitches: which count is taken/ });
+  const list = (): HTMLSelectElement => screen.getByRole<HTMLSelectElement>('combobox');
+  /** In a browser that says which list is open, or in one that does not know the selector. */
+  function say(open: () => boolean): void {
+    const matches = list().matches.bind(list());
     const told = (selector: string): boolean => (selector === ':open' ? open() : matches(selector));
-    Object.defineProperty(list, 'matches', { value: told });
-    list.focus();
-    return list;
+    Object.defineProperty(list(), 'matches', { value: told });
   }
-  const press = (list: HTMLElement, key: string, altKey = false): Promise<boolean> =>
-    fireEvent.keyDown(list, { key, altKey });
+  const press = (key: string, altKey = false): Promise<boolean> =>
+    fireEvent.keyDown(document.activeElement!, { key, altKey });
 
-  it('goes on from a list of choices without changing it', async () => {
-    const { user, desk } = await open(small(fit));
-    const list = choices(() => false);
+  it('goes on from a choice without changing it', async () => {
+    const { user, desk, at } = await open(small(fit));
     const before = desk.notebook;
+    at(/^Stitches: which count is taken: the nearest/);
     await user.keyboard('{ArrowDown}');
-    expect(document.activeElement).not.toBe(list);
+    expect(document.activeElement).not.toBe(choice());
     expect(desk.notebook).toBe(before);
   });
 
-  it('leaves the arrows to a list that is open', async () => {
-    await open(small(fit));
-    const list = choices(() => true);
-    expect(await press(list, 'ArrowDown')).toBe(true);
-    expect(document.activeElement).toBe(list);
+  it.each([
+    ['Enter', (user: UserEvent) => user.keyboard('{Enter}')],
+    ['F2', (user: UserEvent) => user.keyboard('{F2}')],
+    ['Alt and an arrow', (user: UserEvent) => user.keyboard('{Alt>}{ArrowDown}{/Alt}')],
+    ['a press', (user: UserEvent) => user.click(choice())],
+  ])('opens the list of a choice with %s, and is back on the choice once it is made', async (_, opening) => {
+    const { user, desk } = await open(small(fit));
+    choice().focus();
+    await opening(user);
+    expect(document.activeElement).toBe(list());
+    await user.selectOptions(list(), 'the next up');
+    expect(cellById(desk.notebook, 'sts')).toMatchObject({ rule: 'up' });
+    expect(document.activeElement).toBe(choice());
+    expect(choice().textContent).toBe('the next up');
   });
 
-  it('takes a list for open from Alt and an arrow until Escape, where the browser does not say', async () => {
-    await open(small(fit));
-    const list = choices(() => {
+  it('leaves the arrows to a list that is open, and goes on from one that was closed', async () => {
+    const { user } = await open(small(fit));
+    choice().focus();
+    await user.keyboard('{Enter}');
+    say(() => true);
+    expect(await press('ArrowDown')).toBe(true);
+    expect(document.activeElement).toBe(list());
+    say(() => false);
+    expect(await press('ArrowDown')).toBe(false);
+    expect(screen.queryByRole('combobox')).toBeNull();
+    expect(document.activeElement).not.toBe(choice());
+  });
+
+  it('leaves the arrows to the list until Escape, where the browser does not say whether it is open', async () => {
+    const { user, desk } = await open(small(fit));
+    const before = desk.notebook;
+    choice().focus();
+    await user.keyboard('{Enter}');
+    say(() => {
       throw new SyntaxError('unknown selector');
     });
-    expect(await press(list, 'ArrowDown', true)).toBe(true);
-    expect(await press(list, 'ArrowDown')).toBe(true);
-    expect(document.activeElement).toBe(list);
-    await press(list, 'Escape');
-    expect(await press(list, 'ArrowDown')).toBe(false);
-    expect(document.activeElement).not.toBe(list);
+    expect(await press('ArrowDown')).toBe(true);
+    expect(document.activeElement).toBe(list());
+    await press('Escape');
+    expect(document.activeElement).toBe(choice());
+    expect(desk.notebook).toBe(before);
   });
 });
 

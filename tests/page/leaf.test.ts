@@ -161,6 +161,17 @@ it('every kind of cell has its lines', async () => {
   expect(screen.getByText('Try it <b>on</b>.')).toBeDefined();
 });
 
+it('no field stands on the leaf before something is edited: the browser would lay all of it out to fill it in', async () => {
+  const { desk } = await open();
+  for (const cell of allCells(desk.notebook)) desk.toggle(cell.id);
+  await vi.dynamicImportSettled();
+  expect(screen.getAllByRole('button', { name: /^Section of/ }).length).toBeGreaterThan(10);
+  const fields = () => screen.getByRole('grid').querySelectorAll('input, select, textarea');
+  expect(fields()).toHaveLength(0);
+  screen.getByRole('button', { name: 'How Back is worked: flat' }).click();
+  expect(fields()).toHaveLength(1);
+});
+
 describe('a large notebook', () => {
   /** So many cells, each of one size. */
   const large = (cells: number): Notebook => {

@@ -1,4 +1,4 @@
-import { render, screen } from '@testing-library/svelte';
+import { fireEvent, render, screen } from '@testing-library/svelte';
 import { tick } from 'svelte';
 import { expect, it } from 'vitest';
 import type { Settings } from '../../src/notebook';
@@ -16,25 +16,29 @@ async function open(settings: Partial<Settings>) {
   await settled();
   render(Leaf, { desk, folded: false });
   const swatch = () => document.querySelector('[data-cell-rows="rib"]')!.textContent;
-  const ends = () =>
-    [...screen.getByRole('combobox', { name: /last stitches of Hat/ }).querySelectorAll('option')].map(
-      (option) => option.textContent,
-    );
+  const ends = async () => {
+    const name = /last stitches of Hat/;
+    await fireEvent.click(screen.getByRole('button', { name }));
+    const list = screen.getByRole('combobox', { name });
+    const offered = [...list.querySelectorAll('option')].map((option) => option.textContent);
+    await fireEvent.keyDown(list, { key: 'Escape' });
+    return offered;
+  };
   return { desk, swatch, ends };
 }
 
 it('a knitter in the US reads gauge and bound off; in the UK, tension and cast off', async () => {
   const { desk, swatch, ends } = await open({ craft: 'knitting', terms: 'US' });
   expect(swatch()).toContain('gauge');
-  expect(ends()).toEqual(['bound off', 'held']);
+  expect(await ends()).toEqual(['bound off', 'held']);
   desk.do({ do: 'set', settings: { terms: 'UK' } });
   await tick();
   expect(swatch()).toContain('tension');
   expect(swatch()).not.toContain('gauge');
-  expect(ends()).toEqual(['cast off', 'held']);
+  expect(await ends()).toEqual(['cast off', 'held']);
 });
 
 it('crochet is fastened off', async () => {
   const { ends } = await open({ craft: 'crochet', terms: 'UK' });
-  expect(ends()).toEqual(['fastened off', 'held']);
+  expect(await ends()).toEqual(['fastened off', 'held']);
 });

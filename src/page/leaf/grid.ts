@@ -4,7 +4,6 @@ import type { Block } from './block';
 import type { Desk } from '../desk.svelte';
 import { fillAlong } from './filling';
 import { linesDrawn } from './lines-drawn';
-import { SelectKeys } from './select-keys';
 import { tapping } from './tapping';
 
 /** How many rows Page Up and Page Down go. */
@@ -31,7 +30,6 @@ const steps: Readonly<Record<string, Step>> = {
  */
 export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   const choosing = new Choosing(node, desk);
-  const selects = new SelectKeys();
   const taps = tapping(node);
   let stop: HTMLElement | null = null;
   /** The column that going up and down keeps to, past rows that do not have it. */
@@ -203,7 +201,6 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   function onKey(event: KeyboardEvent): void {
     const at = event.target as HTMLElement;
     if (!at.matches(place)) return;
-    if (at instanceof HTMLSelectElement && selects.takes(at, event)) return;
     if (event.altKey || event.defaultPrevented) return;
     if (handled(at, event)) event.preventDefault();
   }
@@ -212,17 +209,12 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     const at = (event.target as HTMLElement).closest<HTMLElement>(place);
     if (!at) return;
     settle(at);
-    selects.left(at);
     if (travelling !== 'down the column') column = null;
     if (travelling !== 'choosing') choosing.clear();
   }
 
-  const onChange = (): void => selects.chosen();
-
   function onPress(event: MouseEvent): void {
-    const target = event.target as Element;
-    selects.pointed(target);
-    const to = target.closest(place);
+    const to = (event.target as Element).closest(place);
     const from = document.activeElement;
     if (!event.shiftKey || !isValuePlace(to) || !isValuePlace(from) || !node.contains(from)) return;
     event.preventDefault();
@@ -262,7 +254,6 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   node.addEventListener('keydown', onKey);
   node.addEventListener('focusin', onFocus);
   node.addEventListener('mousedown', onPress);
-  node.addEventListener('change', onChange);
   // Without marked text, browsers send these to the page rather than to the place in focus.
   document.addEventListener('copy', onCopy);
   document.addEventListener('cut', onCopy);
@@ -274,7 +265,6 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
       node.removeEventListener('keydown', onKey);
       node.removeEventListener('focusin', onFocus);
       node.removeEventListener('mousedown', onPress);
-      node.removeEventListener('change', onChange);
       document.removeEventListener('copy', onCopy);
       document.removeEventListener('cut', onCopy);
       document.removeEventListener('paste', onPaste);
