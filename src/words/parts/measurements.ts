@@ -22,12 +22,14 @@ export function measurementsPart(
     label,
     ...found.sizes.map(({ id }, place) => write(of(id, place))),
   ];
-  const rows: string[][] = [
-    ...eases.map((cell) =>
-      row(`To fit: ${uncapital(shown(bodyLabel(source, cell)))}`, (size) =>
-        source.number(size, cell.id, 'body'),
-      ),
+  const toFit = eases.map((cell) =>
+    row(`To fit: ${uncapital(shown(bodyLabel(source, cell)))}`, (size) =>
+      source.number(size, cell.id, 'body'),
     ),
+  );
+  const rows: string[][] = [
+    // A body measure that several eases go out from is one line.
+    ...new Map(toFit.map((line) => [line.join('\t'), line])).values(),
     ...eases.map((cell) => row(shown(cell.label), (size) => source.number(size, cell.id, 'finished'))),
   ];
   const ofPieces: string[][] = [
@@ -76,12 +78,12 @@ export function measurementsPart(
   };
 }
 
-/** What the body measure of an ease is called: the cell its formula names, or the cell of the ease itself. */
+/** What the body measure of an ease is called: the cell its formula names, or what the ease itself finishes. */
 function bodyLabel(source: PatternSource, cell: EaseCell): string {
   if ('formula' in cell.body) {
     const [name] = namesIn(cell.body.formula);
     const named = name === undefined ? undefined : tableOf(source.notebook).get(sameName(name));
     if (named) return named.label;
   }
-  return cell.label;
+  return cell.label.replace(/\bfinished\s+(?=\S)/iu, '');
 }
