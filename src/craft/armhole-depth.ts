@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { cm, finite, said, times } from './numbers';
+import { cm, finite, saidCm, times } from './numbers';
 
 /**
  * How deep an armhole has to be.
@@ -32,7 +32,7 @@ export function armholeDepthFor({
   if (sleeve <= 0) {
     throw new CraftError(
       'nothing-left',
-      `An ease of ${said(ease)} cm on an upper arm of ${said(arm)} cm leaves no sleeve: take more than ${said(-arm)} cm.`,
+      `An ease of ${saidCm(ease)} on an upper arm of ${saidCm(arm)} leaves no sleeve: take more than ${saidCm(-arm)}.`,
     );
   }
   return Math.max(depth, times(cm(sleeve, "The sleeve's width"), 0.5));

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { cm, notNegative, oneOf, said } from './numbers';
+import { cm, notNegative, oneOf, saidCm } from './numbers';
 
 /**
  * The width of each front of a cardigan, from what the whole has to measure.
@@ -32,7 +32,7 @@ export function frontWidth(o: {
   if (front <= 0) {
     throw new CraftError(
       'nothing-left',
-      `A back of ${said(back)} cm and bands of ${said(bands)} cm leave nothing of ${said(bust)} cm for the fronts: take a narrower back or band.`,
+      `A back of ${saidCm(back)} and bands of ${saidCm(bands)} leave nothing of ${saidCm(bust)} for the fronts: take a narrower back or band.`,
     );
   }
   return front;
@@ -55,7 +55,7 @@ export function neckWidth(o: { neck: number; band: number }): number {
   if (2 * band >= neck) {
     throw new CraftError(
       'nothing-left',
-      `A band of ${said(band)} cm on each side closes a neck of ${said(neck)} cm: take a band of less than ${said(neck / 2)} cm, or a wider neck.`,
+      `A band of ${saidCm(band)} on each side closes a neck of ${saidCm(neck)}: take a band of less than ${saidCm(neck / 2)}, or a wider neck.`,
     );
   }
   return neck - 2 * band;

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { cm, minus, said, times } from './numbers';
+import { cm, minus, saidCm, times } from './numbers';
 
 /**
  * The sleeve length of a dropped shoulder.
@@ -29,7 +29,7 @@ export function dropSleeveLength({
   if (length <= 0) {
     throw new CraftError(
       'no-sleeve-left',
-      `A body ${said(bodyWidth)} cm wide reaches ${said(half)} cm down each arm, all of the ${said(neckToWrist)} cm from neck to wrist: no sleeve is left. A body narrower than ${said(2 * neckToWrist)} cm leaves one.`,
+      `A body ${saidCm(bodyWidth)} wide reaches ${saidCm(half)} down each arm, all of the ${saidCm(neckToWrist)} from neck to wrist: no sleeve is left. A body narrower than ${saidCm(2 * neckToWrist)} leaves one.`,
     );
   }
   return length;

@@ -1,7 +1,7 @@
 import { CraftError } from './craft-error';
 import { fitBands } from './fit-bands';
 import type { FitBand } from './fit-bands';
-import { cm, cmPerInch, finite, said } from './numbers';
+import { cm, cmPerInch, finite, said, saidCm } from './numbers';
 import type { Cm } from './numbers';
 import type { Ease } from './types';
 
@@ -29,7 +29,7 @@ export function finished(body: number, ease: Ease): number {
   if (to <= 0) {
     throw new CraftError(
       'nothing-left',
-      `An ease of ${easeSaid(ease)} on a body measurement of ${said(body)} cm leaves nothing: take an ease of more than ${said(-body)} cm (-100 %).`,
+      `An ease of ${easeSaid(ease)} on a body measurement of ${saidCm(body)} leaves nothing: take an ease of more than ${saidCm(-body)} (−100 %).`,
     );
   }
   return cm(to, 'The finished measurement');
@@ -47,7 +47,7 @@ function easeAt(body: Cm, ease: Ease): Cm {
 }
 
 function easeSaid(ease: Ease): string {
-  return 'length' in ease ? `${said(ease.length)} cm` : `${said(ease.percent)} %`;
+  return 'length' in ease ? `${saidCm(ease.length)}` : `${said(ease.percent)} %`;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { cm, minus, notNegative, positive, said } from './numbers';
+import { cm, minus, notNegative, positive, saidCm } from './numbers';
 import type { Cm } from './numbers';
 
 /** A fabric as a weighted swatch shows it: `strain` per gram per cm of width, and `mass` in grams per cm². */
@@ -46,7 +46,7 @@ export function lengthToWork(o: Hanging): number {
   if (growth >= o.length) {
     throw new CraftError(
       'grows-too-much',
-      `Hanging, ${said(o.length)} cm of this fabric would grow by ${said(growth)} cm: weigh the swatch again, or choose a firmer fabric.`,
+      `Hanging, ${saidCm(o.length)} of this fabric would grow by ${saidCm(growth)}: weigh the swatch again, or choose a firmer fabric.`,
     );
   }
   return minus(o.length as Cm, growth as Cm);
@@ -71,7 +71,7 @@ export function strainOf(o: { length: number; stretched: number; width: number; 
   if (stretched < length) {
     throw new CraftError(
       'shorter-when-weighted',
-      `The weighted swatch is ${said(stretched)} cm and the other ${said(length)} cm: exchange the two.`,
+      `The weighted swatch is ${saidCm(stretched)} and the other ${saidCm(length)}: exchange the two.`,
     );
   }
   return ((stretched - length) / length / positive(o.grams, 'The weight')) * width;

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { cm, greatest, perCm, positive, rows, said, stitches, wholeCount, widthOf } from './numbers';
+import { cm, greatest, perCm, positive, rows, said, saidCm, stitches, wholeCount, widthOf } from './numbers';
 import type { Stitches } from './numbers';
 
 /** How far a sleeve's width may be from its armhole before it shows: our own default, with no source. */
@@ -78,7 +78,7 @@ export function armholeFit(o: { count: number; stitchesPerCm: number; armhole: n
   const within = positive(o.within ?? noticeable, 'The difference allowed');
   const off = width / armhole - 1;
   const holds = Math.abs(off) <= within + 1e-9;
-  const measured = `The sleeve is ${said(width)} cm where the armhole is ${said(armhole)} cm`;
+  const measured = `The sleeve is ${saidCm(width)} where the armhole is ${saidCm(armhole)}`;
   const message = holds
     ? `${measured}: it lies flat.`
     : `${measured}, ${said(Math.round(Math.abs(off) * 1000) / 10)} % ${off > 0 ? 'more: it will flare. Pick up fewer stitches' : 'less: it will pucker. Pick up more stitches'}, or change the depth of the armhole.`;

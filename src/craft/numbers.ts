@@ -108,8 +108,16 @@ export function said(x: unknown): string {
   if (Math.abs(x) > greatest)
     return x > 0 ? 'more than a million million' : 'less than minus a million million';
   if (x !== 0 && Math.abs(x) < 1e-6) return x > 0 ? 'next to nothing' : 'a hair below 0';
-  if (Number.isInteger(x)) return String(x + 0);
-  return String(Number(x.toPrecision(6)));
+  const shown = Number.isInteger(x) ? x + 0 : Number(x.toPrecision(6));
+  return String(shown).replace('-', '−');
+}
+
+/**
+ * A length as it stands in a sentence. A space that does not break holds its unit to it: so who shows the sentence can
+ * tell a length in it from words that only look like one, and write it in other units.
+ */
+export function saidCm(cm: unknown): string {
+  return `${said(cm)}\u00a0cm`;
 }
 
 /** Any number that is one and not beyond reason; `what` opens the sentence ("The ease"). */

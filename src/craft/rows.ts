@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { listed, notNegative, said, same } from './numbers';
+import { listed, notNegative, saidCm, same } from './numbers';
 import type { Row } from './types';
 
 /**
@@ -50,7 +50,7 @@ export function widthAt(rows: Row[], length: number): number {
   }
   throw new CraftError(
     'too-long',
-    `The piece is ${said(worked)} cm long: it has no width at ${said(length)} cm. Measure at ${said(worked)} cm or less.`,
+    `The piece is ${saidCm(worked)} long: it has no width at ${saidCm(length)}. Measure at ${saidCm(worked)} or less.`,
   );
 }
 

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { cm, perCm, roundUp, said, same, stitches, widthOf } from './numbers';
+import { cm, perCm, roundUp, said, saidCm, same, stitches, widthOf } from './numbers';
 import type { Cm } from './numbers';
 
 /**
@@ -32,8 +32,8 @@ export function passes(o: { count: number; stitchesPerCm: number; stretch: numbe
   const holds = opening >= body || same(opening, body);
   const least = stitches(Math.max(1, roundUp((body * gauge) / stretch)), 'The stitches that would pass');
   const message = holds
-    ? `The opening stretches to ${said(opening)} cm and passes ${said(body)} cm.`
-    : `The opening stretches to ${said(opening)} cm, short of the ${said(body)} cm that have to pass: ${least} stitches would do, or a stretchier fabric, or a fastening.`;
+    ? `The opening stretches to ${saidCm(opening)} and passes ${saidCm(body)}.`
+    : `The opening stretches to ${saidCm(opening)}, short of the ${saidCm(body)} that have to pass: ${least} stitches would do, or a stretchier fabric, or a fastening.`;
   return { opening, holds, least, message };
 }
 

@@ -51,6 +51,9 @@ const numbers = {
   ',': /(?:\d+(?:,\d*)?|,\d+)(?:[eE][-+]?\d+)?/y,
 };
 
+/** A unit behind its number, as in "10 cm": here it stands before, as a function. */
+const unitAfter = /\s*(?:cm|mm|in|sts|rows|grams)(?![\p{L}\p{M}\p{N}_]|\s*\()/iuy;
+
 /**
  * Reads a formula as stored (`decimal` left out) or as a person typed it. The tokens cover the text whole,
  * spaces included. A leading `=` is passed over.
@@ -78,12 +81,21 @@ export function readFormula(
     tokens.push(token);
     at = token.end;
   }
-  return grammar(tokens, formula.length) ?? { tokens };
+  return grammar(tokens, formula) ?? { tokens };
 }
 
 function tokenAt(formula: string, at: number, decimal: '.' | ','): Token | FormulaProblem {
   const number = match(numbers[decimal], formula, at);
   if (number) {
+    const unit = match(unitAfter, formula, at + number.length);
+    if (unit) {
+      const called = unit.trim();
+      return problem(
+        `Write ${called.toUpperCase()}(${number}) for ${number} ${called}.`,
+        at,
+        at + number.length + unit.length,
+      );
+    }
     const after = formula[at + number.length];
     if (after !== undefined && (letter.test(after) || after === '_')) {
       return problem(
@@ -140,7 +152,7 @@ function problem(sentence: string, start: number, end: number): FormulaProblem {
 }
 
 /** One pass that knows only whether a value or an operator is due; and the brackets that are open. */
-function grammar(tokens: readonly Token[], end: number): FormulaProblem | undefined {
+function grammar(tokens: readonly Token[], formula: string): FormulaProblem | undefined {
   const open: { token: Token; call?: Token; count: number }[] = [];
   let due: 'value' | 'operator' = 'value';
   let before: Token | undefined;
@@ -175,7 +187,9 @@ function grammar(tokens: readonly Token[], end: number): FormulaProblem | undefi
       case 'separator':
         if (!bracket?.call)
           return problem(
-            `"${token.text}" stands only between the arguments of a function.`,
+            formula[token.start] === ','
+              ? 'A comma stands only between the arguments of a function; decimals have a point here, as in 1.5.'
+              : '";" stands only between the arguments of a function.',
             token.start,
             token.end,
           );
@@ -208,7 +222,8 @@ function grammar(tokens: readonly Token[], end: number): FormulaProblem | undefi
     }
     before = token;
   }
-  if (!before) return problem('The formula is empty: write something such as bust + CM(10).', 0, end);
+  if (!before)
+    return problem('The formula is empty: write something such as bust + CM(10).', 0, formula.length);
   if (due === 'value') return problem(`Something is missing after ${before.text}.`, before.start, before.end);
   const left = open.at(-1);
   if (left) return problem('This bracket is not closed: add ).', left.token.start, left.token.end);

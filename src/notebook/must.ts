@@ -1,17 +1,20 @@
+import { capital } from './capital';
 import type { Input } from './kind';
 
 /**
  * Why a number cannot stand in an input, or undefined where it can.
  *
  * @example wrongValue({ label: 'Stitches counted', must: { above: 0 } }, 0)
- * // 'Stitches counted has to be more than 0.'
+ * // 'Stitches counted must be more than 0.'
  */
 export function wrongValue(input: Pick<Input, 'label' | 'must'>, value: number): string | undefined {
   const { whole, above, least } = input.must ?? {};
-  if (!Number.isFinite(value)) return `${input.label} has to be a number.`;
-  if (above !== undefined && value <= above) return `${input.label} has to be more than ${above}.`;
-  if (least !== undefined && value < least) return `${input.label} has to be at least ${least}.`;
-  if (whole && !isWhole(value)) return `${input.label} has to be a whole number.`;
+  // "Must" goes with a measure and with rows alike.
+  const label = capital(input.label);
+  if (!Number.isFinite(value)) return `${label} must be a number.`;
+  if (above !== undefined && value <= above) return `${label} must be more than ${above}.`;
+  if (least !== undefined && value < least) return `${label} must be at least ${least}.`;
+  if (whole && !isWhole(value)) return `${label} must be a whole number.`;
   return undefined;
 }
 

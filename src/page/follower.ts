@@ -9,7 +9,8 @@ import type { Desk, Follower } from './desk.svelte';
 export function followInWorker(desk: Desk): Follower {
   let client: SheetClient | undefined;
   let shown: Notebook | undefined;
-  const started = import('../sheet/client').then((sheet) => {
+  const started = Promise.all([import('../sheet/client'), import('./told')]).then(([sheet, { toldOn }]) => {
+    desk.allResults.told = toldOn(desk);
     client = new sheet.SheetClient(
       () => new Worker(new URL('../sheet/worker.ts', import.meta.url), { type: 'module' }),
       {

@@ -1,5 +1,17 @@
 import { sameName } from '../notebook/formula';
 
+const onScales = 'the whole swatch on the scales';
+/** What a swatch gives once it has been told more than its gauge, and what that is, in the words of its own buttons. */
+const partsOfSwatch: Readonly<Record<string, string>> = {
+  swatch_area: onScales,
+  swatch_grams: onScales,
+  weight: onScales,
+  stretch: 'how far it stretches',
+  strain: 'how far it grows by hanging',
+  sts_as_worked: 'the gauge before blocking',
+  rows_as_worked: 'the gauge before blocking',
+};
+
 /**
  * What names stand for: the rows of slots, by name. A name that several slots claim stands for none of them, so
  * that it does not matter which came first.
@@ -25,6 +37,8 @@ export class Names {
   find(name: string): number | { problem: string } {
     const rows = this.#rows.get(sameName(name));
     if (!rows) {
+      const untold = this.#untold(sameName(name));
+      if (untold) return { problem: untold };
       const near = this.#nearest(sameName(name));
       return { problem: `There is no cell called ${name}${near ? `; did you mean ${near}?` : '.'}` };
     }
@@ -32,6 +46,16 @@ export class Names {
       return { problem: `More than one cell is called ${name}: rename all but one of them.` };
     for (const row of rows) return row;
     throw new Error('unreachable');
+  }
+
+  /** What a swatch has to be told before it gives what is asked of it. */
+  #untold(name: string): string | undefined {
+    for (const [part, what] of Object.entries(partsOfSwatch)) {
+      if (!name.endsWith(`_${part}`)) continue;
+      const swatch = name.slice(0, -part.length - 1);
+      if (this.#rows.has(`${swatch}_sts_counted`)) return `Open the swatch ${swatch} and add ${what}.`;
+    }
+    return undefined;
   }
 
   #nearest(name: string): string | undefined {

@@ -21,6 +21,12 @@ export class Results {
   #sizes = new Map<string, (Result | undefined)[]>();
 
   /**
+   * How the trouble of a cell is told to whoever reads: as the arithmetic says it, unless something else is put here. It
+   * says lengths in cm, whatever they are read in.
+   */
+  told: (sentence: string, cell: string) => string = (sentence) => sentence;
+
+  /**
    * Takes an answer in and tells the places that are not the same as before in some size, each once.
    * Numbers that moved are told to `moved` as well.
    */
@@ -72,7 +78,7 @@ export class Results {
 
   trouble(size: string, cell: string, key: string): Trouble | undefined {
     const result = this.#result(size, cell, key);
-    return typeof result === 'object' ? result : undefined;
+    return typeof result === 'object' ? { ...result, message: this.told(result.message, cell) } : undefined;
   }
 
   /** The unit of a place; undefined where it is not known. */

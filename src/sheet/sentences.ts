@@ -1,3 +1,6 @@
+import { said, saidCm } from '../craft/numbers';
+import { capital } from '../notebook/capital';
+import { isDimension, length, sameUnit, type Unit } from '../notebook/units';
 import type { Circle } from './circles';
 
 /** What a person is told where there is no result. */
@@ -13,7 +16,7 @@ export const followsNoChart = 'This size follows no body chart: type a value.';
 export const unknownToChart = 'The body chart has no such measurement: type a value.';
 
 export function emptyValue(label: string): string {
-  return `${label} is empty: type a value, or = and a formula.`;
+  return `${capital(label)} is empty: type a value, or = and a formula.`;
 }
 
 export function waitsFor(label: string): string {
@@ -28,8 +31,9 @@ export function circular({ way, size }: Circle, nameOf: (row: number) => string)
 }
 
 /** A result that may not stand where it does, in the words for a typed value. */
-export function notAllowed(wrong: string, value: number): string {
-  return `${wrong} The formula gives ${Number(value.toPrecision(6))}.`;
+export function notAllowed(wrong: string, value: number, unit: Unit | 'any'): string {
+  const given = unit !== 'any' && isDimension(unit) && sameUnit(unit, length) ? saidCm(value) : said(value);
+  return `${wrong} What is put in comes to ${given}.`;
 }
 
 /** The engine's own errors, by type. */

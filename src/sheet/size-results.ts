@@ -68,7 +68,8 @@ export class SizeResults {
     if (type !== 'ERROR') return { message: engineError(type) };
     if (!message.startsWith(codes.notAllowed)) return { message };
     const value = Number(message.slice(codes.notAllowed.length));
-    return { message: notAllowed(wrongValue(this.#slots[row]!.plan, value) ?? '', value) };
+    const { plan } = this.#slots[row]!;
+    return { message: notAllowed(wrongValue(plan, value) ?? '', value, plan.unit) };
   }
 
   /** The row where the trouble of a row begins. */

@@ -171,7 +171,7 @@ test('a repeat that is missing has no multiple', () => {
 
 test('a target that is no count is refused', () => {
   expect(() => fitCount(NaN, [], 'nearest')).toThrow('The count to come near has to be a number');
-  expect(() => fitCount(-5, [], 'nearest')).toThrow('has to be 0 or more; it is -5');
+  expect(() => fitCount(-5, [], 'nearest')).toThrow('has to be 0 or more; it is −5');
   expect(() => fitCount(50, [of(0, 3)], 'nearest')).toThrow('The multiple of a repeat has to be 1 or more');
   expect(() => fitCount(50, [of(2.5, 3)], 'nearest')).toThrow('2.5 lies between 2 and 3');
 });

@@ -26,10 +26,10 @@ test('a swatch 10 cm wide that 50 g stretch from 10 to 11 cm gives 2 % per gram 
 });
 
 test('a fabric that would grow by all of its length is refused', () => {
-  expect(() => lengthToWork({ length: 60, strain: 1, mass: 0.05 })).toThrow('would grow by 90 cm');
+  expect(() => lengthToWork({ length: 60, strain: 1, mass: 0.05 })).toThrow('would grow by 90\u00a0cm');
 });
 
 test('a fabric that would grow by just its length is refused too, and one that gives nothing has no strain', () => {
-  expect(() => lengthToWork({ length: 2, strain: 1, mass: 1 })).toThrow('would grow by 2 cm');
+  expect(() => lengthToWork({ length: 2, strain: 1, mass: 1 })).toThrow('would grow by 2\u00a0cm');
   expect(strainOf({ length: 10, stretched: 10, width: 10, grams: 50 })).toBe(0);
 });

@@ -155,13 +155,13 @@ describe('guards', () => {
 
   test('a length is more than 0', () => {
     refused(() => positive(0, 'The width'), 'not-positive', /more than 0; it is 0/);
-    refused(() => positive(-3, 'The width'), 'not-positive', /it is -3/);
+    refused(() => positive(-3, 'The width'), 'not-positive', /it is −3/);
     refused(() => positive(1e-300, 'The width'), 'too-small', /smaller than anything/);
     expect(positive(0.5, 'The width')).toBe(0.5);
   });
 
   test('a reserve is 0 or more', () => {
-    refused(() => notNegative(-0.1, 'The reserve'), 'negative', /0 or more; it is -0\.1/);
+    refused(() => notNegative(-0.1, 'The reserve'), 'negative', /0 or more; it is −0\.1/);
     expect(Object.is(notNegative(-0, 'The reserve'), 0)).toBe(true);
   });
 
@@ -206,7 +206,7 @@ describe('guards', () => {
     }
     expect(wholeCount(0, 'The motifs')).toBe(0);
     expect(rows(0, 'The rows')).toBe(0);
-    refused(() => rows(-1, 'The rows'), 'too-few', /0 or more; it is -1/);
+    refused(() => rows(-1, 'The rows'), 'too-few', /0 or more; it is −1/);
     refused(() => rows(1, 'The rows', 2), 'too-few', /2 or more; it is 1/);
     refused(() => stitches(0, 'The count'), 'too-few', /1 or more; it is 0/);
     expect(stitches(0, 'The count', 0)).toBe(0);
@@ -230,7 +230,7 @@ describe('guards', () => {
   test('the greatest and the smallest numbers are said in words, on both sides of 0', () => {
     expect(said(Infinity)).toBe('endless');
     expect(said(1e12)).toBe('1000000000000');
-    expect(said(-1e12)).toBe('-1000000000000');
+    expect(said(-1e12)).toBe('−1000000000000');
     expect(said(-1e13)).toBe('less than minus a million million');
     expect(said(1e-6)).toBe('0.000001');
     expect(said(9e-7)).toBe('next to nothing');

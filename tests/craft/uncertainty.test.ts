@@ -70,7 +70,7 @@ describe('independent parts', () => {
   });
 
   test('a part that is no uncertainty is refused', () => {
-    expect(() => combineUncertainty([{ u: -1, dof: 1 }])).toThrow('0 or more; not -1');
+    expect(() => combineUncertainty([{ u: -1, dof: 1 }])).toThrow('0 or more; not −1');
     expect(() => combineUncertainty([{ u: 1, dof: 0 }])).toThrow('Degrees of freedom are 1 or more');
     expect(() => combineUncertainty([{ u: Infinity, dof: 1 }])).toThrow('0 or more; not endless');
     expect(() => combineUncertainty([undefined as never])).toThrow('0 or more; not missing');

@@ -51,11 +51,11 @@ describe('giving a value', () => {
   });
 
   it.each([
-    ['a gauge of no stitches', 'body', 'sts.0.count', 0, 'Stitches counted has to be more than 0.'],
-    ['a gauge of fewer than none', 'body', 'sts.0.count', -3, 'Stitches counted has to be more than 0.'],
-    ['half a stitch in a repeat', 'back-sts', 'multiple', 7.5, 'Multiple of has to be a whole number.'],
-    ['a repeat over nothing', 'back-sts', 'multiple', 0, 'Multiple of has to be at least 1.'],
-    ['no number', 'cuff', 'value', NaN, 'Round of the cuff has to be a number.'],
+    ['a gauge of no stitches', 'body', 'sts.0.count', 0, 'Stitches counted must be more than 0.'],
+    ['a gauge of fewer than none', 'body', 'sts.0.count', -3, 'Stitches counted must be more than 0.'],
+    ['half a stitch in a repeat', 'back-sts', 'multiple', 7.5, 'Multiple of must be a whole number.'],
+    ['a repeat over nothing', 'back-sts', 'multiple', 0, 'Multiple of must be at least 1.'],
+    ['no number', 'cuff', 'value', NaN, 'Round of the cuff must be a number.'],
   ])('%s is refused with a sentence', (_what, cell, key, value, sentence) => {
     expect(refusal(start, { do: 'give', cell, key, size: null, value })).toBe(sentence);
   });

@@ -63,6 +63,12 @@ describe('what may not', () => {
     ['MAX(a;;b)', 'An argument of MAX is missing here.'],
     ['MAX(a;)', 'Something is missing before this bracket.'],
     ['(a; b)', '";" stands only between the arguments of a function.'],
+    [
+      '1,5 * a',
+      'A comma stands only between the arguments of a function; decimals have a point here, as in 1.5.',
+    ],
+    ['a + 10 cm', 'Write CM(10) for 10 cm.'],
+    ['a + 4in', 'Write IN(4) for 4 in.'],
     ['A1:A3', 'A range is not used here'],
     ['$A$1', 'Cells are called by their names here'],
     ['Sheet!a', 'Cells are called by their names here'],

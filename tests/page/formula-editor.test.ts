@@ -44,6 +44,25 @@ async function open(begin = '= ') {
 
 const place = (name: string): HTMLElement => screen.getByRole('button', { name });
 
+it('a field that scrolls when its editor is already closed troubles nobody', async () => {
+  const { desk } = deskWith(notebook);
+  const none = { commit: () => undefined, done: () => {}, text: '= bust', replaced: false };
+  const { unmount } = render(FormulaEditor, {
+    desk,
+    place: { cell: 'back', key: 'value' },
+    label: 'Formula of back',
+    ...none,
+  });
+  const field = screen.getByRole('combobox', { name: 'Formula of back' });
+  await vi.waitFor(() => expect(document.activeElement).toBe(field));
+  const failed = vi.fn((event: ErrorEvent) => event.preventDefault());
+  window.addEventListener('error', failed);
+  unmount();
+  field.dispatchEvent(new Event('scroll'));
+  window.removeEventListener('error', failed);
+  expect(failed).not.toHaveBeenCalled();
+});
+
 describe('a formula being typed', () => {
   it('has names, functions and numbers each in their colour, and a name that there is not is marked', async () => {
     const { user, looks, field } = await open();

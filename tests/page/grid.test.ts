@@ -71,19 +71,39 @@ describe('going about the leaf', () => {
     expect(document.activeElement?.closest('tr')).toBe(document.querySelector('[data-section="sleeve"]'));
   });
 
-  it('has one stop for Tab, also after an editor was left with Tab', async () => {
+  it('has one stop for Tab, also after an editor was left', async () => {
     const { user, at } = await open();
     const after = document.body.appendChild(document.createElement('button'));
     const stops = () => document.querySelectorAll('[data-place][tabindex="0"]');
     at(/^Cuff, size M/);
-    await user.keyboard('25');
+    await user.keyboard('25{Enter}');
     await user.tab();
-    await new Promise((resolve) => setTimeout(resolve));
     expect(document.activeElement).toBe(after);
     expect(stops()).toHaveLength(1);
     await user.tab({ shift: true });
     expect(document.activeElement?.getAttribute('aria-label')).toMatch(/^Cuff, size M/);
     after.remove();
+  });
+
+  it('goes on to the next size with Tab from an editor, and back with Shift Tab, and takes what was typed', async () => {
+    const { user, at } = await open();
+    const focused = () => document.activeElement?.getAttribute('aria-label');
+    const settled = (): Promise<unknown> => new Promise((resolve) => setTimeout(resolve));
+    at(/^Cuff, size S/);
+    await user.keyboard('25');
+    await user.tab();
+    await settled();
+    expect(focused()).toMatch(/^Cuff, size M/);
+    await user.keyboard('27');
+    await user.tab({ shift: true });
+    await settled();
+    expect(focused()).toBe('Cuff, size S: 25.0 cm');
+    await user.keyboard('{Enter}');
+    await user.keyboard('{Control>}a{/Control}wide');
+    await user.tab();
+    await settled();
+    expect(screen.getByRole('alert').textContent).toMatch(/^Type a number/);
+    expect(document.activeElement?.tagName).toBe('INPUT');
   });
 
   const choice = (): HTMLElement => screen.getByRole('button', { name: /^Stitches: which count is taken/ });

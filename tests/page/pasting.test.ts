@@ -150,6 +150,41 @@ describe('pasting', () => {
     expect(plan('', { cell: 'cuff', size: 's' }).says).toBe('There is no value to paste.');
   });
 
+  it('of a table with labels before its lines keeps every value in its size', () => {
+    const { entry, says } = pasted('Cuff\tcm\t21\t23\t25\nBust\tcm\t80\t\t100', { cell: 'cuff', size: 's' });
+    expect(entry('cuff')).toEqual({ each: { s: 21, m: 23, l: 25 } });
+    expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle', own: { s: 80, l: 100 } });
+    expect(says).toBe('5 values pasted.');
+  });
+
+  it('of a table under headings begins with its first line of numbers', () => {
+    const { entry, says } = pasted('small\tmiddle\tlarge\n21\t23\t25', { cell: 'cuff', size: 's' });
+    expect(entry('cuff')).toEqual({ each: { s: 21, m: 23, l: 25 } });
+    expect(says).toBe('3 values pasted.');
+  });
+
+  it('under the names of sizes goes to those sizes, wherever it is put, and leaves out the others', () => {
+    const { entry, says } = pasted('\tXS\tL\ts\nCuff\t19\t27\t21', { cell: 'cuff', size: 'm' });
+    expect(entry('cuff')).toEqual({ each: { s: 21, m: 24, l: 27 } });
+    expect(says).toBe('2 values pasted; 1 was left out: 1 is under no size of this notebook.');
+    expect(pasted('M\n6', { cell: 'hem', size: null }).entry('hem')).toEqual({ each: { s: 5, m: 6, l: 5 } });
+  });
+
+  it('takes names of sizes that are numbers for names only where all of them are over values', () => {
+    const sized = { ...notebook, sizes: ['34', '36', '38'].map((id) => ({ id, label: id })) };
+    const at = { cell: 'cuff', size: '34' };
+    const empty = edited(sized, { do: 'give', cell: 'cuff', key: 'value', size: '34', value: 1 });
+    expect(pasted('34\t36\t38\n21\t23\t25', at, empty).entry('cuff')).toMatchObject({
+      each: { 34: 21, 36: 23, 38: 25 },
+    });
+    expect(pasted('34\t36\t38', at, empty).entry('cuff')).toMatchObject({
+      each: { 34: 34, 36: 36, 38: 38 },
+    });
+    expect(pasted('34\t36\t40\n21\t23\t25', at, empty).entry('cuff')).toMatchObject({
+      each: { 34: 34, 36: 36, 38: 40 },
+    });
+  });
+
   it('with a gap leaves the value that stands there', () => {
     expect(pasted('20\t\t30', { cell: 'cuff', size: 's' }).entry('cuff')).toEqual({
       each: { s: 20, m: 24, l: 30 },

@@ -12,6 +12,19 @@ test('a name finds its row whatever its case and however its accents are put tog
   expect(named('bust', 'Ärmel').find('ärmel')).toBe(1);
 });
 
+test('what a swatch has not been told yet is asked of the swatch', () => {
+  const table = named('wool', 'wool_sts', 'wool_sts_counted');
+  expect(table.find('wool_swatch_area')).toEqual({
+    problem: 'Open the swatch wool and add the whole swatch on the scales.',
+  });
+  expect(table.find('wool_stretch')).toEqual({
+    problem: 'Open the swatch wool and add how far it stretches.',
+  });
+  expect(table.find('silk_stretch')).toEqual({
+    problem: expect.stringContaining('no cell called silk_stretch'),
+  });
+});
+
 describe('a name that is not there suggests the nearest', () => {
   test.each([
     ['bst', 'bust'],

@@ -226,7 +226,7 @@ test('what keeps a trial from being made is a sentence in each of its results, a
   });
   const told = [0, 1, 2, 3].map((trial) => trialResult(results, trial, 0, 0));
   expect(told[0]).toMatchObject({ message: expect.stringContaining('no longer in the notebook') });
-  expect(told[1]).toEqual({ message: 'Multiple of has to be a whole number.' });
+  expect(told[1]).toEqual({ message: 'Multiple of must be a whole number.' });
   expect(told[2]).toMatchObject({ message: expect.stringContaining('Waits for'), from: { cell: 'body' } });
   expect(told[3]).toBeCloseTo(67 / 1.4, 10);
   expect(trialResult(results, 3, 0, 1)).toMatchObject({ message: expect.stringContaining('choose another') });

@@ -34,7 +34,7 @@ describe('a trouble is told on the cell that causes it, and points there from wh
   test('a gauge counted as zero', async () => {
     const { results } = await worked(bust, finished, swatch('body', 0, 16), back);
     expect(results.trouble('m', 'body', 'sts.0.count')).toEqual({
-      message: 'Stitches counted has to be more than 0.',
+      message: 'Stitches counted must be more than 0.',
     });
     const from = { cell: 'body', key: 'sts.0.count' };
     expect(results.trouble('m', 'body', 'sts')).toEqual({
@@ -224,21 +224,23 @@ describe('what an input takes', () => {
 
   test('a typed value that is not whole is told', async () => {
     const sheet = await worked(...withMultiple({ value: 2.5 }));
-    expect(sheet.trouble('back', 'multiple')).toBe('Multiple of has to be a whole number.');
+    expect(sheet.trouble('back', 'multiple')).toBe('Multiple of must be a whole number.');
     expect(sheet.trouble('back', 'count')).toBe('Waits for Back stitches: multiple of.');
   });
 
   test('a formula’s result that is not whole is told with what it is', async () => {
     const sheet = await worked(...withMultiple({ formula: '5 / 2' }));
     expect(sheet.trouble('back', 'multiple')).toBe(
-      'Multiple of has to be a whole number. The formula gives 2.5.',
+      'Multiple of must be a whole number. What is put in comes to 2.5.',
     );
     expect(sheet.trouble('back', 'count')).toBe('Waits for Back stitches: multiple of.');
   });
 
   test('a formula’s result that is too small is told with what it is', async () => {
     const sheet = await worked(...withMultiple({ formula: '4 - 4' }));
-    expect(sheet.trouble('back', 'multiple')).toBe('Multiple of has to be at least 1. The formula gives 0.');
+    expect(sheet.trouble('back', 'multiple')).toBe(
+      'Multiple of must be at least 1. What is put in comes to 0.',
+    );
   });
 
   test('the dust of floating point is taken for the whole number it is', async () => {
@@ -278,10 +280,10 @@ describe('values of a size', () => {
     );
     expect(results.number('s', 'bust', 'value')).toBe(84);
     expect(results.trouble('m', 'bust', 'value')?.message).toBe(
-      'bust is empty: type a value, or = and a formula.',
+      'Bust is empty: type a value, or = and a formula.',
     );
     expect(results.trouble('l', 'bust', 'value')?.message).toBe(
-      'bust is empty: type a value, or = and a formula.',
+      'Bust is empty: type a value, or = and a formula.',
     );
   });
 });

@@ -50,7 +50,7 @@ export const yarn: Kind<YarnCell> = {
     {
       key: 'ballLength',
       name: `${cell.name}_ball_length`,
-      label: 'and holds',
+      label: 'A ball holds',
       unit: length,
       written: 'metres',
       entry: cell.ballLength,

@@ -11,6 +11,7 @@ import {
 } from '../../notebook';
 import { givenIn } from '../../notebook/spreading';
 import type { DrawnLine } from './block';
+import { withoutHeadings, type Table } from './headings';
 import { typedNumber } from '../showing';
 
 /** A number as it is stored, remembered beside the text that was copied. */
@@ -64,13 +65,17 @@ export function rowsOf(text: string): string[][] {
 
 /**
  * What pasting does: each number goes to its line and size, and each that cannot is counted with the reason. A gap in
- * what is pasted leaves the value that stands there.
+ * what is pasted leaves the value that stands there. Words over and before the values are no values; where they name
+ * sizes, the values go to those.
  */
 export function planPaste(text: string, onto: PasteOnto): PastePlan {
   if (text.length > longestText) {
     return plan([], 0, new Map(), 'This text is too long to be values for a notebook; nothing was pasted.');
   }
-  const rows = rowsOf(text);
+  const typed = rowsOf(text);
+  // What was copied on the leaf itself has no headings.
+  const table: Table = onto.exact ? { rows: typed } : withoutHeadings(typed, onto.notebook.sizes);
+  const { rows } = table;
   const wide = Math.max(...rows.map((row) => row.length));
   const left = new Map<string, Left>();
   const edits: Edit[] = [];
@@ -83,9 +88,9 @@ export function planPaste(text: string, onto: PasteOnto): PastePlan {
       continue;
     }
     const values = told.flatMap(({ typed, column }): Placed[] => {
-      const size = sizeOf(onto, column);
+      const size = table.sizes ? table.sizes[column] : sizeOf(onto, column);
       if (!size) {
-        leave(left, 'beyond the last size');
+        leave(left, table.sizes ? 'under no size of this notebook' : 'beyond the last size');
         return [];
       }
       const read = readFor(typed, drawn, onto, onto.exact?.(at, column));
@@ -93,7 +98,12 @@ export function planPaste(text: string, onto: PasteOnto): PastePlan {
       leave(left, read.why, read.for);
       return [];
     });
-    const put = editsFor(drawn, values, wide === 1 && onto.size === null, onto.notebook.sizes);
+    const put = editsFor(
+      drawn,
+      values,
+      wide === 1 && !table.sizes && onto.size === null,
+      onto.notebook.sizes,
+    );
     edits.push(...put.edits);
     taken += put.taken;
     for (let more = put.taken; more < values.length; more++) {

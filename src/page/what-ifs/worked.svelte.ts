@@ -14,6 +14,7 @@ export class WorkedWhatIfs {
       answer: (id, answer) => {
         let results = this.#results.get(id);
         if (!results) this.#results.set(id, (results = new Results()));
+        results.told = desk.allResults.told;
         results.apply(answer);
         this.#failures.delete(id);
         this.version++;
