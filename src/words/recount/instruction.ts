@@ -225,7 +225,8 @@ class Reader {
       return { kind: 'to last', stitches: 0 };
     }
     if (this.#any('to', 'until')) {
-      this.#any('within', 'the');
+      this.#any('within');
+      this.#any('the');
       if (this.#any('end')) {
         this.#rowWords();
         return { kind: 'to last', stitches: 0 };
