@@ -439,7 +439,7 @@ export function sum(parts: readonly Part[], of: 'uses' | 'makes'): number {
  * The words of one row as parts.
  *
  * @example readInstruction('*k4, k2tog; rep from * to end')
- * // [{ kind: 'repeat', parts: [{ uses: 4, makes: 4 }, { uses: 2, makes: 1 }], until: { kind: 'to last', stitches: 0 } }]
+ * // [{ kind: 'repeat', parts: [{ uses: 4, makes: 4, … }, { uses: 2, makes: 1, … }], until: { kind: 'to last', stitches: 0 } }]
  */
 export function readInstruction(text: string): readonly Part[] | Problem {
   if (text.length > longestLine)
