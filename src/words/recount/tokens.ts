@@ -19,5 +19,5 @@ export function tokensOf(line: string): Token[] {
     .replace(/[—−]/gu, '–')
     .replace(/×/gu, ' x ')
     .replace(/’/gu, "'");
-  return (plain.match(pattern) ?? []).map((token) => (/^\*+$/.test(token) ? '*' : token));
+  return (plain.match(pattern) ?? []).map((token) => (token.startsWith('*') ? '*' : token));
 }
