@@ -34,7 +34,9 @@ type Waiting =
 /** What a sentence of one form does; `stated` is the count that stands after it. */
 type Step = (found: RegExpExecArray, stated: number | null, sentence: string) => void;
 
-const sign = (way: string): number => (way.toLowerCase().startsWith('dec') ? -1 : 1);
+const sign = (way: string): number => (way.toLowerCase() === 'dec' ? -1 : 1);
+
+const withoutEnd = (text: string): string => text.replace(/[.\s]+$/u, '');
 
 /** Follows the lines of one piece, stitch by stitch, with nothing but the lines. */
 class Follower {
@@ -102,10 +104,8 @@ class Follower {
       if (/as follows for your size/iu.test(text)) this.#wait({ kind: 'nothing' });
       return;
     }
-    const sentence = (stated ? text.slice(0, stated.index) : text)
-      .replace(/\s+/gu, ' ')
-      .replace(/[.\s]+$/u, '');
-    this.#follow(sentence, stated ? Number(stated[1]) : null);
+    const sentence = withoutEnd(stated ? text.slice(0, stated.index) : text);
+    this.#follow(sentence.replace(/\s+/gu, ' '), stated ? Number(stated[1]) : null);
   }
 
   /** A text as the size that is followed reads it. */
@@ -131,7 +131,7 @@ class Follower {
 
   #alongEdge(count: number, along: string): void {
     this.tally.begin(count);
-    if (/follows$/iu.test(along)) this.#edge = new Edge(count);
+    if (/follows/iu.test(along)) this.#edge = new Edge(count);
   }
 
   #rowIntoChain(sentence: string, stated: number | null): void {
@@ -157,7 +157,7 @@ class Follower {
 
   #endWaiting(): void {
     const waiting = this.#waiting;
-    const idle = waiting?.kind === 'nothing' || (waiting?.kind === 'groups' && this.#edge?.isIdle);
+    const idle = waiting?.kind === 'nothing' || this.#edge?.isIdle;
     if (waiting && !idle && !this.#answered) this.tally.wrong('No line says what this size does here.');
     this.#waiting = undefined;
   }
@@ -168,7 +168,7 @@ class Follower {
     if (this.#answered) return this.tally.wrong('This size was told already what to do here.');
     this.#answered = true;
     const text = this.#mine(line, index, places.length);
-    if (text !== undefined) this.#own(waiting, text.replace(/\.$/u, '').trim());
+    if (text !== undefined) this.#own(waiting, withoutEnd(text));
   }
 
   #own(waiting: Waiting, text: string): void {

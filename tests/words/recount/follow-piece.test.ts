@@ -65,6 +65,7 @@ describe('how a piece begins', () => {
     [['Cast on – sts.'], 0, 'It does not say how many stitches there are.'],
     [['The next round is worked into the chain.'], 0, 'It does not say how many stitches there are.'],
     [['Cast on 8 sts.', 'Cast on 9 sts.'], 1, 'The piece has begun already.'],
+    [['Take up the sts left at the end of Back.'], 0, 'It does not say how many stitches there are.'],
     [['Ch 9.', 'The next row is worked into the chain.'], 1, 'It does not say in which chain to begin.'],
     [['Row 1: sc in the 2nd ch from hook and in each ch across.'], 0, 'There is no chain to work into.'],
     [
@@ -93,6 +94,7 @@ describe('rows, one at a time and several', () => {
     ['decreases spread over a row', ['Next row: dec 3 sts evenly across [6 sts].'], [6]],
     ['increases spread over a round', ['Next round: inc 3 sts evenly around [12 sts].'], [12]],
     ['decreases in each of some repeats', ['Next row: dec 2 sts in each of the 3 repeats [3 sts].'], [3]],
+    ['chains of a round below, like any stitch', ['Next round: sc in each ch around.'], [9]],
     ['increases in the one repeat there is', ['Next row: inc 2 sts in the repeat [11 sts].'], [11]],
   ])('%s', (_name, lines, counts) => {
     expect(follow('Cast on 9 sts.', ...lines, 'Bind off all 9 sts.').counts).toEqual(counts);
@@ -108,6 +110,8 @@ describe('rows, one at a time and several', () => {
     ['Next row: dec 9 sts evenly.', 'That leaves 0 stitches.'],
     ['Next row: inc 10000000 sts evenly.', 'That is more stitches than can be counted.'],
     ['Next row: gibber.', '“gibber” could not be read.'],
+    ['Next row: as follows for your size or so.', '“as follows for your” could not be read.'],
+    ['Knit   a  while .', '“Knit a while” could not be read.'],
     ['Next row: k8.', '1 stitch of 9 is left over at the end of the row.'],
     [`Knit ${'so '.repeat(60)}`, `“Knit ${'so '.repeat(60).slice(0, 115)}” could not be read.`],
   ])('“%s” does not come out: %s', (line, problem) => {
@@ -296,7 +300,7 @@ describe('lines for some sizes', () => {
       start,
       'Work 3 rows, shaping as follows for your size; the numbers count these rows [8 (12, 16) sts].',
       'Size S: dec 1 st at each end on row 2.',
-      'Size M: work even.',
+      'Size M: work even .',
       'Size L: dec 1 st at each end on row 2.',
     ];
     expect(recountPiece(lines, sizes(0))).toEqual(counted(10, 8, 8));
@@ -418,6 +422,14 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
     expect(found!.line).toBe(2);
     if (groups.endsWith('skip')) expect(found!.problem).toMatch(/\.$/u);
     else expect(found!.problem).toBe(problem);
+  });
+
+  it('groups that are announced for some sizes belong to an edge', () => {
+    const lines = ['Cast on 9 sts.', 'To come out even, as follows for your size:', 'Work 1 row even.'];
+    expect(follow(...lines)).toEqual({
+      counts: [9],
+      problems: [wrong(2, 'No line says what this size does here.')],
+    });
   });
 
   it('groups belong to an edge', () => {
