@@ -1,5 +1,4 @@
 import { cellById, type Notebook } from '../notebook';
-import { listed } from '../notebook/listed';
 
 /** One sentence for everything an edit moved, so that a screen reader hears one and not forty. */
 export function summaryOf(notebook: Notebook, changed: readonly { cell: string }[]): string {
@@ -8,5 +7,11 @@ export function summaryOf(notebook: Notebook, changed: readonly { cell: string }
   if (labels.length === 0) return '';
   const first = labels.slice(0, 3);
   const rest = labels.length - first.length;
-  return `${listed(rest > 0 ? [...first, `${rest} more`] : first)} changed.`;
+  const list = rest > 0 ? `${first.join(', ')} and ${rest} more` : joined(first);
+  return `${list} changed.`;
+}
+
+/** What `notebook/listed.ts` does, which is not loaded yet when the first edit is summed up. */
+function joined(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
