@@ -333,7 +333,7 @@ class Follower {
 
   #toComeOutEven(sentence: string): void {
     if (/follows for your size:?$/iu.test(sentence)) this.#wait({ kind: 'groups' });
-    else this.#groups(sentence.slice(sentence.indexOf(':') + 1).trim());
+    else this.#groups(sentence.slice(sentence.indexOf(':') + 1));
   }
 
   #groups(text: string): void {

@@ -143,6 +143,7 @@ describe('rows, one at a time and several', () => {
 
   it.each([
     'Work 2 rows even.',
+    'Work 2 rows even [9 sts].',
     'Next row: knit.',
     'Dec 1 st at each end of every row twice.',
     'Work 5 rows; of these, dec 1 st on row 1.',
@@ -183,6 +184,8 @@ describe('shaping over rows', () => {
     ['Work 4 rows; of these, dec 1 st on rows 0–2.', 'There is no row 0–2 among 4.'],
     ['Work 4 rows; of these, dec 1 st on rows 2–.', 'There is no row 2– among 4.'],
     ['Work 4 rows; of these, dec 1 st on row 1 and – .', 'There is no row – among 4.'],
+    ['Work 4 rows; of these, work even, then not.', '“work even, then not” could not be read.'],
+    ['Work 4 rows; of these, do not work even.', '“do not work even” could not be read.'],
     [
       'Work 4 rows; of these, dec some on row 1.',
       'A shaping line begins like “dec 1 st each end of every 6th row 8 times”.',
@@ -194,6 +197,13 @@ describe('shaping over rows', () => {
     ],
   ])('“%s” does not come out: %s', (line, problem) => {
     expect(follow('Cast on 9 sts.', line).problems[0]).toEqual(wrong(1, problem));
+  });
+
+  it('a shaping ends where there is nothing more to take away', () => {
+    expect(follow('Cast on 9 sts.', 'Dec 4 sts evenly on every 2nd row 5 times.')).toEqual({
+      counts: [9, 5, 5, 1, 1],
+      problems: [wrong(1, 'It takes away more stitches than there are: 1 are left.')],
+    });
   });
 
   it('a shaping ends where no more rows can be followed', () => {
@@ -384,6 +394,21 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
     ]);
   });
 
+  it('a stretch has a label before it, be it an empty one', () => {
+    expect(follow(edge(2), '12 sts, one in each st.').problems).toHaveLength(2);
+    expect(follow(edge(12), ': 12 sts, one in each st.')).toEqual(counted());
+  });
+
+  it('groups say nothing to a size that picks up nothing along their stretch', () => {
+    const lines = [
+      'With the right side facing, pick up 9 (12, 4) sts along the edge, as follows.',
+      'Front: 9 (9, –) sts over 12 (12, –) row ends, about 3 in every 4.',
+      'To come out even: (pick up 3, skip 1) 3 times.',
+      'Neck: – (3, 4) sts, one in each st.',
+    ];
+    for (const place of [0, 1, 2]) expect(recountPiece(lines, sizes(place))).toEqual(counted());
+  });
+
   it('evenly round an armhole there are no stretches to add up', () => {
     expect(follow('With the right side facing, pick up 9 sts evenly round the armhole.')).toEqual(counted());
   });
@@ -395,6 +420,8 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
       9,
     ],
     ['12 sts over 12 row ends', '1 in each of the next 12 row ends', 12],
+    ['24 sts over 2 row ends', '12 in each of the next 2 row ends', 24],
+    ['36 sts over 36 row ends', 'Pick up 36', 36],
     ['13 sts over 12 row ends', '2 in the next row end, 1 in each of the next 11 row ends', 13],
     [
       '35 sts over 13 row ends',
@@ -442,7 +469,7 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
     const lines = [
       'With the right side facing, pick up 9 (12, 4) sts along the edge, as follows.',
       'Front: 9 (8, –) sts over 12 (11, –) row ends, about 3 in every 4.',
-      'To come out even, as follows for your size:',
+      'To come out even, as follows for your size.',
       'Size S: (pick up 3, skip 1) 3 times.',
       'Size M: (pick up 3, skip 1) 2 times, pick up 2, skip 1.',
       'Neck: – (4, 4) sts, one in each st.',
