@@ -39,7 +39,7 @@ export class Edge {
     const words = text
       .replace(/(?<!\d)(\d+|–) in each of the next (\d+|–) row ends/giu, '($1 in the next row end) $2 times')
       .replace(/(?<!\d)(\d+|–) in the next row end/giu, '$1 sc in next st')
-      .replace(/pick up (\d+)/giu, 'sc $1');
+      .replace(/pick up (?=\d)/giu, 'sc ');
     const parts = readInstruction(words);
     if ('problem' in parts) return parts.problem;
     const counted = workInstruction(parts, this.#rowEnds);
