@@ -112,7 +112,10 @@ export default defineConfig({
           ...plain,
           name: 'units',
           testTimeout: 30_000,
-          include: ['tests/{craft,notebook,sheet,pictures,words,keeping,starters,published}/**/*.test.ts'],
+          include: [
+            'tests/*.test.ts',
+            'tests/{craft,notebook,sheet,pictures,words,keeping,starters,published}/**/*.test.ts',
+          ],
         },
       },
       {

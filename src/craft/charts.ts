@@ -140,9 +140,12 @@ export function chartRange(
 /**
  * One point of a chart's range, in cm: its lower end, its upper end, or the middle unless told.
  *
+ * @throws CraftError where there is no such chart, size, measure or point, naming those there are
  * @example
  * chartPoint('woman', 'M', 'bust')            // 93.98, 37 in
  * chartPoint('woman', 'M', 'bust', 'lower')   // 91.44, 36 in
+ *
+ * Source: as for `chartRange`; the middle is our own choice, and the page says which point is used.
  */
 export function chartPoint(
   chart: ChartName,

@@ -62,7 +62,7 @@ export function joinArmhole(o: {
  * @returns the sleeve's width in cm, `off` = width / armhole − 1, whether it lies flat, and a sentence
  * @example
  * armholeFit({ count: 56, stitchesPerCm: 1.4, armhole: 36 })
- * // { width: 40, off: 0.111, holds: false, message: 'The sleeve is 40 cm … it will flare.' }
+ * // { width: 40, off: 0.111, holds: false, message: 'The sleeve is 40 cm … it will flare. …' }
  *
  * Source: common practice for the effect; the 8 % are our own default.
  */

@@ -15,7 +15,7 @@ import type { Repeat, Rule } from './types';
  * @throws CraftError as `fitCount` does
  * @example
  * neighbourChance({ target: 72.8, u: 1.5, dof: Infinity, repeats: [{ multiple: 8, plus: 3 }], rule: 'nearest' })
- * // { lower: 0.11, higher: 0.00, chance: 0.11 }: fitted to 75, one in nine that 67 was nearer
+ * // { lower: 0.115, higher: 0.000, chance: 0.115 }: fitted to 75, one in nine that 67 was nearer
  *
  * Source: JCGM 100:2008 (GUM), annex G, for the distribution.
  */

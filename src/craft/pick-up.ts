@@ -17,8 +17,8 @@ import { mostRows, rows, stitches } from './numbers';
  * segments.
  *
  * @example
- * pickUp({ rows: 13, stitches: 10 }) // groups: 3 of 4 twice, then 4 of 5
- * // { groups: [{ pick: 3, skip: 1, times: 2 }, { pick: 4, skip: 1 }] }
+ * pickUp({ rows: 13, stitches: 10 })
+ * // { groups: [{ pick: 3, skip: 1, times: 2 }, { pick: 4, skip: 1 }] }: 3 of 4 row ends twice, then 4 of 5
  *
  * Source: common practice; checked against the published examples in tests/published/picking-up.test.ts.
  */

@@ -6,6 +6,8 @@ import type { Row } from './types';
  * The length of worked rows: the sum of their heights, cm.
  *
  * @example lengthOf(workPiece(cuff)) // 2, for two rows 1 cm high
+ *
+ * Source: common practice.
  */
 export function lengthOf(rows: Row[]): number {
   return sum(rows, (row) => row.height);
@@ -16,6 +18,8 @@ export function lengthOf(rows: Row[]): number {
  * comes out a little smaller than the trapezoid drawn through its ends.
  *
  * @example areaOf(workPiece(cuff)) // 40, for two rows 20 cm wide and 1 cm high
+ *
+ * Source: common practice; held against published areas in tests/published/areas-for-yarn.test.ts.
  */
 export function areaOf(rows: Row[]): number {
   return sum(rows, (row) => row.width * row.height);
@@ -25,6 +29,8 @@ export function areaOf(rows: Row[]): number {
  * The stitches in worked rows, all told: what working time goes by.
  *
  * @example stitchesIn(workPiece(cuff)) // 56, for two rows of 28
+ *
+ * Source: common practice.
  */
 export function stitchesIn(rows: Row[]): number {
   return sum(rows, (row) => row.count);

@@ -14,7 +14,7 @@ import type { Cm } from './numbers';
  * @returns the opening stretched, in cm; whether it passes; the fewest stitches that would; and a sentence
  * @example
  * passes({ count: 60, stitchesPerCm: 1.5, stretch: 1.4, body: 57 })
- * // { opening: 56, holds: false, least: 62, message: 'The opening stretches to 56 cm, short of … 62 stitches' }
+ * // { opening: 56, holds: false, least: 62, message: 'The opening stretches to 56 cm, short of … 62 stitches …' }
  *
  * Source: common practice.
  */
@@ -41,8 +41,11 @@ export function passes(o: { count: number; stitchesPerCm: number; stretch: numbe
  * How many times its width a swatch stretches to.
  *
  * @param o.relaxed the swatch's width, cm; @param o.stretched its width pulled as far as it goes comfortably, cm
+ * @throws CraftError where a width is not more than 0, or where it is pulled narrower than it lies
  * @example
  * stretchOf({ relaxed: 10, stretched: 14 }) // 1.4
+ *
+ * Source: common practice.
  */
 export function stretchOf(o: { relaxed: number; stretched: number }): number {
   const relaxed = cm(o.relaxed, "The swatch's width");

@@ -32,9 +32,9 @@ export interface Taper {
  *   are too few (saying how many would do), and beyond 1 000 000 rows
  * @example
  * taper({ from: 63, to: 43, over: 60, perRow: 2, every: 1, before: 0, after: 0 })
- * // intervals: [{ every: 6, times: 10 }], shapingRows: [6, 12, … 60]
+ * // { shapingRows: [6, 12, … 60], intervals: [{ every: 6, times: 10 }], counts: [63, … 43] }
  * taper({ from: 10, to: 6, over: 11, perRow: 2, every: 1, before: 0, after: 0 })
- * // intervals: [{ every: 6, times: 1 }, { every: 5, times: 1 }], shapingRows: [6, 11]
+ * // { shapingRows: [6, 11], intervals: [{ every: 6, times: 1 }, { every: 5, times: 1 }], … }
  *
  * Source: common practice; 'spread' is Bresenham's line.
  */

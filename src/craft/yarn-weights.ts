@@ -42,8 +42,8 @@ export const yarnWeights: readonly YarnWeight[] = [
  * @param o.fabric knitted stockinette or single crochet (US terms)
  * @throws CraftError where the gauge is not more than 0
  * @example
- * yarnWeightsFor({ stitchesPerCm: 24 / 10.16, fabric: 'stockinette' })
- * // the entries of 2 fine (23 to 26) and 3 light (21 to 24)
+ * yarnWeightsFor({ stitchesPerCm: 24 / 10.16, fabric: 'stockinette' }).map(({ name }) => name)
+ * // ['fine', 'light']: 23 to 26 stitches, and 21 to 24
  *
  * Source: `yarnWeightsSource`.
  */

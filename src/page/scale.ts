@@ -1,10 +1,10 @@
 import { isDimension, length, rowGauge, sameUnit, stitchGauge, type Settings } from '../notebook';
-import type { Offered } from './offered';
+import type { Measurable } from './choosable';
 
 const cmInInch = 2.54;
 
 /** How much of the stored unit one of what is shown is: 2.54 for a length in inches, 0.01 for a per cent. */
-export function scaleOf({ unit, written }: Pick<Offered, 'unit' | 'written'>, settings: Settings): number {
+export function scaleOf({ unit, written }: Pick<Measurable, 'unit' | 'written'>, settings: Settings): number {
   const inches = settings.length === 'in';
   if (written === 'percent') return 0.01;
   if (written === 'metres') return inches ? 36 * cmInInch : 100;

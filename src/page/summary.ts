@@ -11,6 +11,7 @@ export function summaryOf(notebook: Notebook, changed: readonly { cell: string }
   return `${list} changed.`;
 }
 
+/** What `notebook/listed.ts` does, which is not loaded yet when the first edit is summed up. */
 function joined(words: readonly string[]): string {
   return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { placeText } from '../../src/page/offered';
+import { placeKey } from '../../src/page/choosable';
 import { Asked, allChecks } from '../../src/page/work-back/asked.svelte';
 import { formula, measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
@@ -38,9 +38,9 @@ describe('what is worked back', () => {
 
   it('cannot be sought by a value that feeds nothing of it, nor between no numbers', async () => {
     const asked = await opened();
-    asked.move(placeText({ cell: 'cuff', key: 'value' }));
+    asked.move(placeKey({ cell: 'cuff', key: 'value' }));
     expect(asked.sought).toMatchObject({ problem: expect.stringContaining('does not depend on') });
-    asked.move(placeText({ cell: 'ease', key: 'value' }));
+    asked.move(placeKey({ cell: 'ease', key: 'value' }));
     asked.toText = '';
     expect(asked.sought).toMatchObject({ problem: 'Type a number.' });
   });

@@ -5,12 +5,12 @@ import type { Works } from '../../sheet/doubt/works';
 import { worksByTrials } from '../../sheet/doubt/works-by-trials';
 import { TrialsEnded } from '../../sheet/trials-ended';
 import type { Desk } from '../desk.svelte';
-import type { Offered } from '../offered';
+import type { Measurable } from '../choosable';
 import { isLength } from './words';
 
 /** A result's doubt in each size, in their order; and beside a fitted count the chance of another. */
 export interface DoubtRow {
-  readonly place: Offered;
+  readonly place: Measurable;
   readonly doubts: readonly (Doubt | undefined)[];
   readonly chances: readonly (number | undefined)[];
 }
@@ -32,7 +32,7 @@ export class Doubts {
   }
 
   /** Works them; what was under way is given up. */
-  async work(notebook: Notebook, places: readonly Offered[], sizes: readonly Size[]): Promise<void> {
+  async work(notebook: Notebook, places: readonly Measurable[], sizes: readonly Size[]): Promise<void> {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
     this.stopped = false;

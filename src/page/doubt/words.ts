@@ -1,11 +1,11 @@
 import { isDimension, length, sameUnit, writeLength, writeNumber, type Settings } from '../../notebook';
 import type { Doubt, Share } from '../../sheet/doubt/give-or-take';
-import type { Offered } from '../offered';
+import type { Measurable } from '../choosable';
 import { scaleOf } from '../scale';
 import { showNumber, symbolFor } from '../showing';
 
 /** "104.3 ± 4.3", without the unit. */
-export function valueAndDoubt(doubt: Doubt, place: Offered, settings: Settings): string {
+export function valueAndDoubt(doubt: Doubt, place: Measurable, settings: Settings): string {
   if (doubt.decided || doubt.expanded === 0)
     return showNumber(doubt.value, place.unit, settings, place.written);
   const [value, by] = [doubt.value, doubt.expanded].map((each) =>
@@ -15,7 +15,7 @@ export function valueAndDoubt(doubt: Doubt, place: Offered, settings: Settings):
 }
 
 /** A number with as many digits as its doubt leaves a meaning to: of what is given or taken, two that count. */
-function shownTo(value: number, expanded: number, place: Offered, settings: Settings): string {
+function shownTo(value: number, expanded: number, place: Measurable, settings: Settings): string {
   const asLength = { unit: settings.length, decimal: settings.decimal };
   // A length is written to the same place as its doubt, as the notebook writes lengths, unless that would read as none.
   if (isLength(place) && /[1-9½¼¾⅛⅜⅝⅞]/.test(writeLength(expanded, asLength)))
@@ -26,7 +26,7 @@ function shownTo(value: number, expanded: number, place: Offered, settings: Sett
 }
 
 /** "104.3 ± 4.3 cm (about 19 times in 20)" */
-export function inWords(doubt: Doubt, place: Offered, settings: Settings): string {
+export function inWords(doubt: Doubt, place: Measurable, settings: Settings): string {
   const symbol = symbolFor(place.unit, settings, place.written);
   const shown = [valueAndDoubt(doubt, place, settings), symbol].filter(Boolean).join(' ');
   return doubt.decided || doubt.expanded === 0 ? shown : `${shown} (about 19 times in 20)`;
@@ -46,7 +46,7 @@ export function chanceInWords(chance: number): string {
 }
 
 /** What more of a swatch halves the doubt, as something to do. */
-export function halvingInWords(doubt: Doubt, place: Offered, settings: Settings): string | undefined {
+export function halvingInWords(doubt: Doubt, place: Measurable, settings: Settings): string | undefined {
   const { halving } = doubt;
   if (!halving) return undefined;
   const gauge = halving.source.label;
@@ -77,6 +77,6 @@ function lower(label: string): string {
 }
 
 /** Whether a place is a length, which the tape is laid to once it is worked. */
-export function isLength({ unit }: Offered): boolean {
+export function isLength({ unit }: Measurable): boolean {
   return isDimension(unit) && sameUnit(unit, length);
 }

@@ -126,7 +126,7 @@ const asides = new Set([
 ]);
 
 /** Whether an input stands in the sentence of its cell, stretch or edge rather than on a line of its own. */
-export function isAside(input: Input): boolean {
+function isAside(input: Input): boolean {
   if (input.shared) return true;
   const field = input.key.split('.').at(-1) ?? '';
   return asides.has(field) && 'value' in input.entry;

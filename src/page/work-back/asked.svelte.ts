@@ -1,7 +1,15 @@
 import { isDimension } from '../../notebook';
 import { wrongSearch } from '../../sheet/work-back/search';
+import {
+  choosableIn,
+  chosenIn,
+  isGiven,
+  isResult,
+  measurable,
+  placeKey,
+  type Measurable,
+} from '../choosable';
 import type { Desk } from '../desk.svelte';
-import { findOffered, offeredInputs, offeredResults, placeFrom, placeText, type Offered } from '../offered';
 import { exactly, scaleOf } from '../scale';
 import { symbolFor } from '../showing';
 import { checksOf, hangsOn, inputAt, typedAt, usualWithin } from './form';
@@ -13,25 +21,26 @@ export const allChecks = 'checks';
 
 /** What a person asks: which result is to be what, and which value may change between which bounds. */
 export class Asked {
-  /** What is looked at: a place, or all checks. */
-  lookedText = $state('');
+  /** What is looked at: the key of a place, or all checks. */
+  lookedKey = $state('');
   wish: 'value' | 'nearest' = $state('value');
   wishText = $state('');
   withinText = $state('');
-  inputText = $state('');
+  inputKey = $state('');
   fromText = $state('');
   toText = $state('');
   stepText = $state('');
 
   readonly #desk: Desk;
-  readonly results = $derived.by(() => offeredResults(this.#desk));
-  readonly inputs = $derived.by(() => offeredInputs(this.#desk));
+  readonly #choosable = $derived.by(() => measurable(this.#desk, choosableIn(this.#desk.notebook)));
+  readonly results = $derived(this.#choosable.filter(isResult));
+  readonly inputs = $derived(this.#choosable.filter((choice) => isGiven(choice) && isDimension(choice.unit)));
   readonly #checks = $derived.by(() => checksOf(this.#desk.notebook));
-  readonly result = $derived(findOffered(this.results, placeFrom(this.lookedText)));
-  readonly input = $derived(findOffered(this.inputs, placeFrom(this.inputText)));
+  readonly result = $derived(chosenIn(this.results, this.lookedKey));
+  readonly input = $derived(chosenIn(this.inputs, this.inputKey));
   readonly taken = $derived.by(() => inputAt(this.#desk.notebook, this.input ?? null));
   readonly #looked: Sought['looked'] | undefined = $derived.by(() => {
-    if (this.lookedText === allChecks) return { checks: this.#checks };
+    if (this.lookedKey === allChecks) return { checks: this.#checks };
     return this.result && this.#lookedAt(this.result);
   });
   /** The cells that what is looked at hangs on. */
@@ -51,7 +60,7 @@ export class Asked {
     const { input, result, taken } = this;
     const looked = this.#looked;
     if (!looked)
-      return this.lookedText === ''
+      return this.lookedKey === ''
         ? undefined
         : { problem: 'That result is no longer in the notebook: choose another.' };
     if ('checks' in looked && looked.checks.length === 0)
@@ -107,20 +116,19 @@ export class Asked {
   /** Begins with what is in focus on the leaf. */
   begin(): void {
     const { spot } = this.#desk;
-    const places = this.results.flatMap((section) => section.places);
     const begin =
-      findOffered(this.results, spot) ??
-      places.find(({ cell, first }) => first && cell === spot?.cell) ??
-      places.find(({ key }) => key === 'count') ??
-      places[0];
-    if (begin) this.lookAt(placeText(begin));
+      chosenIn(this.results, spot && placeKey(spot)) ??
+      this.results.find(({ cell, first }) => first && cell === spot?.cell) ??
+      this.results.find(({ key }) => key === 'count') ??
+      this.results[0];
+    if (begin) this.lookAt(placeKey(begin));
   }
 
   /** Looks at another result: what it is now is what is wished, until something else is typed. */
-  lookAt(text: string): void {
-    this.lookedText = text;
+  lookAt(key: string): void {
+    this.lookedKey = key;
     const { settings, sizes, notebook } = this.#desk;
-    const place = findOffered(this.results, placeFrom(text));
+    const place = chosenIn(this.results, key);
     if (place && isDimension(place.unit)) {
       const values = sizes.flatMap(
         ({ id }) => this.#desk.results(place.cell).number(id, place.cell, place.key) ?? [],
@@ -133,11 +141,11 @@ export class Asked {
     }
     // What was moved before is kept where it leads there too.
     const hangs =
-      text === allChecks
+      key === allChecks
         ? hangsOn(notebook, { checks: this.#checks })
         : place && hangsOn(notebook, this.#lookedAt(place));
     if (!hangs || (this.input && hangs.has(this.input.cell))) return;
-    const feeding = this.inputs.flatMap(({ places }) => places).filter(({ cell }) => hangs.has(cell));
+    const feeding = this.inputs.filter(({ cell }) => hangs.has(cell));
     // Ease is what is moved most; else what is one value for every size, and no swatch's.
     const begin =
       feeding.find(({ key }) => key === 'ease') ??
@@ -146,14 +154,14 @@ export class Asked {
         return entered !== undefined && 'value' in entered.entry && !entered.shared;
       }) ??
       feeding[0];
-    if (begin) this.move(placeText(begin));
+    if (begin) this.move(placeKey(begin));
   }
 
   /** Moves another input, between bounds about where it stands. */
-  move(text: string): void {
-    this.inputText = text;
+  move(key: string): void {
+    this.inputKey = key;
     const { settings, sizes, notebook } = this.#desk;
-    const place = findOffered(this.inputs, placeFrom(text));
+    const place = chosenIn(this.inputs, key);
     const entered = inputAt(notebook, place ?? null);
     if (!place || !entered) return;
     const by = scaleOf(place, settings);
@@ -170,7 +178,7 @@ export class Asked {
     this.stepText = exactly(bounds.step, 1, settings);
   }
 
-  #lookedAt(place: Offered): Sought['looked'] {
+  #lookedAt(place: Measurable): Sought['looked'] {
     const check = this.#checks.find((cell) => cell.id === place.cell);
     return check && !isDimension(place.unit)
       ? { checks: [check] }

@@ -15,7 +15,7 @@ import {
 } from '../../notebook';
 import type { Place } from '../../sheet';
 import type { Looked } from '../../sheet/work-back/tries-by-trials';
-import type { Offered } from '../offered';
+import type { Measurable } from '../choosable';
 import { typedNumber } from '../showing';
 
 /** The checks of a notebook, which hold or do not. */
@@ -38,7 +38,7 @@ export function hangsOn(notebook: Notebook, looked: Looked): ReadonlySet<string>
 /** A number as a person typed it for a place, as it is stored. */
 export function typedAt(
   typed: string,
-  { label, unit, written }: Pick<Offered, 'label' | 'unit' | 'written'>,
+  { label, unit, written }: Pick<Measurable, 'label' | 'unit' | 'written'>,
   settings: Settings,
 ): { value: number } | { problem: string } {
   const input: Input = {

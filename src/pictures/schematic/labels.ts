@@ -30,7 +30,7 @@ export function overlap(a: Box, b: Box): boolean {
  *
  * @example
  * const label = { x: 0, y: 0, width: 20, height: 10, along: 'y' }
- * placed([label, label])[1] // 10 px above or below the first
+ * placed([label, label])[1] // { x: 0, y: -10, width: 20, height: 10 }, above the first
  */
 export function placed(wishes: readonly Wish[], taken: readonly Box[] = []): Box[] {
   const there: Box[] = [...taken];

@@ -3,7 +3,8 @@ import { formula } from '../cells';
 import { listOf, type Adapting } from './adapting';
 import type { Fabric } from './fabrics';
 import { besides } from './numbers';
-import type { Wish, Wishes } from './wishes';
+import type { Wish } from './wish';
+import type { Wishes } from './wishes';
 
 /**
  * What the pattern comes to where it is followed stitch for stitch and row for row with one's own swatch: widths, lengths,

@@ -4,11 +4,15 @@ import type { Fabrics } from './fabrics';
 import type { Part, Parts, RowZone } from './parts';
 import type { Scales } from './scales';
 
+/** A number or a stretch as the pattern prints it, and fitted again. */
+export interface BothWays<T> {
+  readonly printed: T;
+  readonly mine: T;
+}
+
 /** A piece of the pattern made twice: as printed, and fitted again. */
-export interface MadePart {
+export interface MadePart extends BothWays<PieceCell> {
   readonly part: Part;
-  readonly printed: PieceCell;
-  readonly mine: PieceCell;
   /** The stretches of the piece fitted again that stand for each shape. */
   readonly stretches: readonly { readonly name: string; readonly zone: RowZone; readonly rows: boolean }[];
   /** Where its last row is parted: the side, and the middle, mine. */

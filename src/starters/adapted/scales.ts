@@ -2,7 +2,8 @@ import { formula } from '../cells';
 import { statedCell, type Adapting } from './adapting';
 import type { Fabric } from './fabrics';
 import { rowsIn, underarmOf, type Parts, type RowZone, type StitchZone } from './parts';
-import type { Wish, Wishes } from './wishes';
+import type { Wish } from './wish';
+import type { Wishes } from './wishes';
 
 /** How many of one's own stitches or rows stand for one of the pattern's: names of cells. */
 export interface Scales {

@@ -1,9 +1,9 @@
-import { capital } from '../../notebook/capital';
 import type { Cell, Size } from '../../notebook';
 import type { MeasureOf, PerSize, StatedMeasure } from '../../words/printed';
 import { each, formula, measure, value } from '../cells';
-import { listOf, sizeNames, statedCell, type Adapting, type SizeFor } from './adapting';
+import { statedCell, type Adapting, type SizeFor } from './adapting';
 import { addLists, type Parts } from './parts';
+import { putWish, type Wish } from './wish';
 
 /** What one's own body and wishes come to, where they are known already; cm. */
 export interface OwnBody {
@@ -15,13 +15,6 @@ export interface OwnBody {
   readonly sleeveLength?: number;
 }
 
-/** A finished measurement that the fitting follows: the pattern's, by the size that is taken, and the wanted one. */
-export interface Wish {
-  readonly stated: string;
-  readonly wanted: string;
-  readonly values: PerSize;
-}
-
 export interface Wishes {
   readonly bust: Wish | undefined;
   readonly arm: Wish | undefined;
@@ -29,13 +22,6 @@ export interface Wishes {
   readonly length: (Wish & { readonly toUnderarm: boolean }) | undefined;
   readonly sleeve: Wish | undefined;
 }
-
-const titles: Readonly<Record<SizeFor, string>> = {
-  bust: 'at the bust',
-  arm: 'at the upper arm',
-  length: 'for the length of the body',
-  sleeve: 'for the length of the sleeve',
-};
 
 const round1 = (cm: number): number => Math.round(cm * 10) / 10;
 
@@ -102,78 +88,16 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
     ),
   );
 
-  const usable = (values: PerSize | undefined): values is PerSize =>
-    values?.some((cm) => cm !== null && cm > 0) ?? false;
   const middleOf = (values: PerSize): number => values[middle] ?? values.find((cm) => cm !== null && cm > 0)!;
-
-  let armTaken = false;
-  function wish(
+  const wish = (
     size: SizeFor,
     values: PerSize | undefined,
     label: string,
     from: StatedMeasure | undefined,
     mine: (values: PerSize) => Cell,
-  ): Wish | undefined {
-    const name = sizeNames[size];
-    if (!usable(values)) {
-      shelf.put(
-        sections.wishes,
-        formula(
-          `Which size is taken ${titles[size]}, 1 the first`,
-          `IF(own_size > 0; own_size; ${size === 'bust' ? middle + 1 : sizeNames.bust})`,
-          { name },
-        ),
-      );
-      return undefined;
-    }
-    const wished = shelf.put(sections.wishes, mine(values));
-    // Where a length is the same in every size, the sizes differ in nothing that could be chosen by it.
-    const alike = values.every((cm) => cm === values[0]);
-    const nearest =
-      alike && size !== 'bust'
-        ? sizeNames[size === 'sleeve' && armTaken ? 'arm' : 'bust']
-        : `NEARESTSIZE(${wished.name} / CM(1); ${listOf(values)})`;
-    const choice = shelf.put(
-      sections.wishes,
-      measure(`Another size ${titles[size]}`, 'number', value(0), {
-        name: `${size}_choice`,
-        note: '0 takes the nearest; 1 is the pattern’s first size, 2 its second, and so on.',
-      }),
-    );
-    shelf.put(
-      sections.wishes,
-      formula(
-        `Which size is taken ${titles[size]}, 1 the first`,
-        `IF(own_size > 0; own_size; IF(${choice.name} > 0; ${choice.name}; ${nearest}))`,
-        { name },
-      ),
-    );
-    shelf.put(
-      sections.wishes,
-      formula(
-        `Size taken ${titles[size]}`,
-        `SIZENAMED(${name}; ${pattern.sizes.map((one) => `"${one.replaceAll('"', '')}"`).join('; ')})`,
-        {
-          name: `${name}_called`,
-        },
-      ),
-    );
-    const stated = statedCell(adapting, {
-      values,
-      unit: 'length',
-      size,
-      label: from ? `Stated ${label}` : `${capital(label)}, from the counts`,
-      name: `stated_${label.replaceAll(' ', '_')}`,
-    });
-    const wanted = shelf.put(
-      sections.wishes,
-      formula(`Wanted ${label}`, `IF(own_size > 0; ${stated.name}; ${wished.name})`, {
-        name: `wanted_${label.replaceAll(' ', '_')}`,
-        note: 'In the pattern’s own columns, what the pattern states; in yours, your wish.',
-      }),
-    );
-    return { stated: stated.name, wanted: wanted.name, values };
-  }
+    alikeAs?: SizeFor,
+  ): Wish | undefined =>
+    putWish(adapting, { size, values, label, isStated: from !== undefined, mine, alikeAs });
 
   const statedBust = garment('bust');
   const bust = wish('bust', statedBust?.values ?? across(bustCounts), 'bust', statedBust, (values) => {
@@ -195,28 +119,34 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
     };
   });
   const statedArm = garment('upper arm');
-  const arm = wish('arm', statedArm?.values ?? across(top), 'upper arm', statedArm, (values) => {
-    const finished = middleOf(values);
-    const body = toFit('upper arm')?.values[middle];
-    const ease =
-      own.armEase ??
-      round1(body === null || body === undefined ? Math.min(5, finished / 4) : finished - body);
-    return {
-      kind: 'ease',
-      id: 'my_upper_arm',
-      label: 'My finished upper arm',
-      name: 'my_upper_arm',
-      by: 'length',
-      body: value(own.upperArm ?? round1(finished - ease)),
-      ease: value(ease),
-      note: 'Round the fullest part of your arm, and the room you want: 5 cm stand here until you say otherwise, which is our own default.',
-    };
-  });
+  const arm = wish(
+    'arm',
+    statedArm?.values ?? across(top),
+    'upper arm',
+    statedArm,
+    (values) => {
+      const finished = middleOf(values);
+      const body = toFit('upper arm')?.values[middle];
+      const ease =
+        own.armEase ??
+        round1(body === null || body === undefined ? Math.min(5, finished / 4) : finished - body);
+      return {
+        kind: 'ease',
+        id: 'my_upper_arm',
+        label: 'My finished upper arm',
+        name: 'my_upper_arm',
+        by: 'length',
+        body: value(own.upperArm ?? round1(finished - ease)),
+        ease: value(ease),
+        note: 'Round the fullest part of your arm, and the room you want: 5 cm stand here until you say otherwise, which is our own default.',
+      };
+    },
+    'bust',
+  );
   const plain =
     (label: string, name: string, given: number | undefined) =>
     (values: PerSize): Cell =>
       measure(label, 'length', value(given ?? round1(middleOf(values))), { name });
-  armTaken = arm !== undefined;
   const statedLength = garment('length') ?? garment('length to underarm');
   const length = wish(
     'length',
@@ -224,6 +154,7 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
     'length',
     statedLength,
     plain('My length of the body', 'my_length', own.length),
+    'bust',
   );
   const statedSleeve = garment('sleeve length');
   const long = wish(
@@ -232,6 +163,7 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
     'sleeve length',
     statedSleeve,
     plain('My length of the sleeve', 'my_sleeve_length', own.sleeveLength),
+    arm ? 'arm' : 'bust',
   );
   const wrist = garment('wrist');
   let wristWish: Wish | undefined;

@@ -3,7 +3,7 @@ import type { LogicalLine } from './lines';
 /**
  * The names of the sizes, where a line lists them: "Sizes: XS (S, M, L)", "Size 1 (2, 3)". Undefined where it does not.
  *
- * @example sizesIn('Sizes: XS (S, M, L)') // ['XS', 'S', 'M', 'L']
+ * @example sizesIn({ text: 'Sizes: XS (S, M, L)' }) // ['XS', 'S', 'M', 'L']
  */
 export function sizesIn({ text }: Pick<LogicalLine, 'text'>): string[] | undefined {
   const [, listed = ''] =

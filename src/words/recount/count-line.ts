@@ -30,8 +30,10 @@ export function countLine(line: string, from?: number): CountedLine | { readonly
   const ends = /\s*(?:[[(=–—-]\s*)(\d+)\s*(?:sts?|stitches)?(?:\s+(?:remain|left))?\s*[\])]?\s*\.?$/iu.exec(
     text,
   );
-  const stated = ends && !/(?:x|last|to)\s*$/iu.test(text.slice(0, ends.index)) ? Number(ends[1]) : undefined;
-  if (ends && stated !== undefined) text = text.slice(0, ends.index);
+  const before = text.slice(0, ends?.index);
+  // After “to last” a number says how far, and is no count.
+  const stated = ends && !/(?:x|last|to)$/iu.test(before) ? Number(ends[1]) : undefined;
+  if (stated !== undefined) text = before;
   const parts = readInstruction(text);
   if ('problem' in parts) return parts;
   const start = begins ? Number(begins[1]) : (from ?? stitchesTaken(parts));

@@ -104,18 +104,15 @@ class Reader {
 
   #fail(): never {
     const near = this.#tokens.slice(Math.max(0, this.#at - 1), this.#at + 4).join(' ');
-    throw new Unread(near === '' ? 'The line ends too soon.' : `“${near}” could not be read.`);
+    throw new Unread(`“${near}” could not be read.`);
   }
 
   /** Parts up to one of the words that end them. */
   parts(ends: readonly Token[], depth: number): Part[] {
     if (depth > deepest) throw new Unread('Brackets stand too deep in one another to be read.');
     const parts: Part[] = [];
-    let before = -1;
     while (!this.done && !ends.includes(this.#peek())) {
       if (this.#any(',', ';', '.', 'and', 'then', ':')) continue;
-      if (this.#at === before) this.#fail();
-      before = this.#at;
       parts.push(...this.#part(depth, depth === 0 && parts.length === 0));
     }
     return parts;
@@ -138,7 +135,7 @@ class Reader {
     const parts = this.parts(['rep', 'repeat', '*'], depth + 1);
     if (parts.length === 0) this.#fail();
     const closed = this.#take('*');
-    if (closed) this.#any(',', ';', '.');
+    this.#any(',', ';', '.');
     if (!this.#any('rep', 'repeat')) {
       if (!closed) throw new Unread('A * has no “rep from *” after it.');
       return { kind: 'repeat', parts, until: this.#until('in all') };
@@ -184,7 +181,8 @@ class Reader {
       this.#stitchWord();
       if (stitches !== undefined) return { kind: 'work', uses: stitches, makes: makes * stitches };
       const until = this.#until('to end');
-      return { kind: 'rest', makes, before: until.kind === 'to last' ? until.stitches : 0 };
+      if (until.kind === 'times') this.#fail();
+      return { kind: 'rest', makes, before: until.stitches };
     }
     if (this.#any('ring', 'loop')) return { kind: 'work', uses: 0, makes };
     const stitches = this.#number();
@@ -225,7 +223,8 @@ class Reader {
       return { kind: 'to last', stitches: 0 };
     }
     if (this.#any('to', 'until')) {
-      this.#any('within', 'the');
+      this.#any('within');
+      this.#any('the');
       if (this.#any('end')) {
         this.#rowWords();
         return { kind: 'to last', stitches: 0 };
@@ -241,11 +240,8 @@ class Reader {
     }
     this.#take('x');
     const word = numerals.get(this.#peek());
-    let times = this.#number();
-    if (times === undefined && word !== undefined) {
-      times = word;
-      this.#at++;
-    }
+    if (word !== undefined) this.#at++;
+    const times = word ?? this.#number();
     if (times === undefined) {
       if (usual === 'once') return { kind: 'times', times: 1 };
       return { kind: 'to last', stitches: 0 };
@@ -253,11 +249,8 @@ class Reader {
     let more = this.#any('more', 'further', 'additional');
     this.#any('times', 'time', 'x');
     more = this.#any('more') || more;
-    let all = usual !== 'again' && !more;
-    if (this.#peek() === 'in' && (this.#peek(1) === 'all' || this.#peek(1) === 'total')) {
-      this.#at += 2;
-      all = true;
-    } else if (this.#take('total')) all = true;
+    const told = this.#take('in', 'all') || this.#take('in', 'total') || this.#take('total');
+    const all = told || (usual !== 'again' && !more);
     return { kind: 'times', times: all ? times : times + 1 };
   }
 
@@ -283,7 +276,7 @@ class Reader {
       return [{ kind: 'work', uses, makes: 0 }];
     }
     if (token === 'ch' || token === 'chain') return this.#chain(first);
-    if (token === 'sl' || token === 'slip' || token === 'ss') return this.#slip(token);
+    if (token === 'sl' || token === 'slip' || token === 'ss') return this.#slip();
     if (token === 'bind' || token === 'cast' || token === 'bo' || token === 'co') return this.#edge(token);
     if (nothing.has(token)) {
       while (!this.done && ![',', ';', '.', ')', ']'].includes(this.#peek())) this.#at++;
@@ -291,7 +284,7 @@ class Reader {
     }
     if (token === 'work' || token === 'even') return this.#plain(token);
     if (stitchWords.has(token)) return this.#plain(token);
-    const together = /^[a-z]+?(\d+)tog/u.exec(token);
+    const together = /(\d+)tog/u.exec(token);
     const uses = together ? Number(together[1]) : decreases.get(token);
     if (uses !== undefined) {
       if (uses < 2 || uses > 20) this.#fail();
@@ -303,7 +296,7 @@ class Reader {
       }
       return [this.#often({ kind: 'work', uses, makes: 1 })];
     }
-    if (token === 'inc' || token === 'increase' || /^[kp]f(?:&|and)?b$/u.test(token)) {
+    if (token === 'inc' || token === 'increase' || /^[kp]f(?:&|and)?b/u.test(token)) {
       if (this.#take('in')) return [this.#into(2)];
       return [this.#often({ kind: 'work', uses: 1, makes: 2 })];
     }
@@ -353,17 +346,15 @@ class Reader {
   #chain(first: boolean): Part[] {
     const count = this.#number() ?? 1;
     const says = this.#peek() === '(' ? this.#peek(1) : '';
-    if (says === 'counts' || says === 'does' || says === 'not') {
-      while (!this.done && !this.#take(')')) this.#at++;
-      return says === 'counts' ? [{ kind: 'work', uses: 1, makes: 1 }] : [];
-    }
+    if (says === 'counts') return [{ kind: 'work', uses: 1, makes: 1 }];
+    if (says === 'does' || says === 'not') return [];
     if (first && (this.#peek() === 'turn' || this.#peek(1) === 'turn')) return [];
     if (first && count <= 1) return [];
     return [{ kind: 'work', uses: 0, makes: count }];
   }
 
-  #slip(token: Token): Part[] {
-    if (token !== 'ss') this.#any('st', 'stitch');
+  #slip(): Part[] {
+    this.#any('st', 'stitch');
     if (this.#peek() === 'marker' || this.#peek() === 'm') {
       this.#at++;
       return [];
@@ -383,7 +374,7 @@ class Reader {
   }
 
   #edge(token: Token): Part[] {
-    const on = token === 'co' || (token === 'cast' && this.#peek() === 'on');
+    const on = token === 'co' || this.#peek() === 'on';
     if (token === 'bind' || token === 'cast') this.#at++;
     this.#any('the');
     this.#any('first', 'next', 'last');
@@ -438,7 +429,7 @@ export function sum(parts: readonly Part[], of: 'uses' | 'makes'): number {
  * The words of one row as parts.
  *
  * @example readInstruction('*k4, k2tog; rep from * to end')
- * // [{ kind: 'repeat', parts: [{ uses: 4, makes: 4 }, { uses: 2, makes: 1 }], until: { kind: 'to last', stitches: 0 } }]
+ * // [{ kind: 'repeat', parts: [{ uses: 4, makes: 4, … }, { uses: 2, makes: 1, … }], until: { kind: 'to last', stitches: 0 } }]
  */
 export function readInstruction(text: string): readonly Part[] | Problem {
   if (text.length > longestLine)

@@ -1,7 +1,11 @@
 import { ownLine } from './by-size';
+import { Edge } from './edge';
+import * as forms from './forms';
+import { amount } from './forms';
 import { readInstruction } from './instruction';
 import { readShaping } from './shaping';
 import { forSize } from './size-numbers';
+import { mostRows, Tally } from './tally';
 import { longestLine } from './tokens';
 import { workInstruction } from './work-instruction';
 
@@ -19,52 +23,7 @@ export interface Following {
   readonly place: number;
 }
 
-const mostRows = 100_000;
-const mostStitches = 10_000_000;
-const n = String.raw`(\d+|–)`;
-const st = '(?:sts?|stitch(?:es)?)';
-const row = '(?:rows?|rounds?|rnds?)';
-const pattern = (source: string): RegExp => new RegExp(`^${source}$`, 'iu');
-
-const even = pattern(String.raw`work\s+${n}\s+(?:more\s+)?${row}\s+even(?:ly)?`);
-const castOn = pattern(String.raw`(?:cast on|co)\s+${n}\s+${st}`);
-const chain = pattern(String.raw`(?:ch|chain)\s+${n}`);
-const intoChain = pattern(
-  String.raw`.*?in the\s+(\d+)(?:st|nd|rd|th)\s+ch from hook(\s*\(the skipped ch count as .*?\)|\s*\(the missed ch count as .*?\))?(?:\s+and in each ch across)?`,
-);
-const eachChain = pattern(String.raw`\S+\s+in each ch around`);
-const took = /^take up the\s+(.*?)\s+left at the end of\s/iu;
-const alongLast = /^pick up\s+(.*?)\s+along the last row of\s/iu;
-const picked = pattern(
-  String.raw`with the right side facing,.*?\bpicks? up\s+${n}\s+${st}\s+(evenly round the armhole|round the armhole, as follows|along the edge, as follows)`,
-);
-const worked = pattern(
-  String.raw`with the right side facing,.*\bwork\s+\S+\s+(evenly round the armhole|round the armhole, as follows|along the edge, as follows)`,
-);
-const ended = pattern(
-  String.raw`(?:fasten off|(?:bind|cast) off all(?:\s+${n})?(?:\s+${st})?|do not (?:bind|cast) off: keep the\s+${n}\s+${st} on the needle|do not fasten off: keep the last\s+${n}\s+${st} open)`,
-);
-const leaveStart = new RegExp(
-  String.raw`(?:(?:sl st|ss) across|(?:bind|cast) off)\s+the first\s+${n}\s+${st}`,
-  'iu',
-);
-const leaveEnd = new RegExp(String.raw`leave the last\s+${n}\s+${st}`, 'iu');
-const addStart = new RegExp(String.raw`${n}\s+${st}\s+at the start`, 'iu');
-const addEnd = new RegExp(String.raw`${n}\s+${st}\s+at the end`, 'iu');
-const rowLine = new RegExp(
-  String.raw`^(?:(next)(?:\s+(\d+))?\s+${row}|${row}\s+(\d+)(?:\s*[–-]\s*(\d+))?)\s*(?:\((?:RS|WS)\))?\s*:\s*(.*)$`,
-  'isu',
-);
-const inRepeats = pattern(
-  String.raw`(dec|inc)\s+${n}\s+${st}\s+in\s+(?:each of the\s+${n}\s+repeats|the repeat)`,
-);
-const spread = pattern(String.raw`(dec|inc)\s+${n}\s+${st}\s+evenly(?:\s+(?:across|around))?`);
-const named = new RegExp(
-  String.raw`^((?:dec|inc)\s.*?)\s+(?:on|of)\s+${row}\s+(\d[\d\s,–-]*(?:and\s+[\d–\s]+)?)$`,
-  'iu',
-);
-const stated = /\s*\[\s*(\d+|–)\s+sts?\s*\]\s*\.?$/iu;
-
+/** What the lines for some sizes only, after "as follows for your size", tell of. */
 type Waiting =
   | { readonly kind: 'row'; readonly stated: number | null }
   | { readonly kind: 'rows'; readonly over: number; readonly stated: number | null }
@@ -72,182 +31,123 @@ type Waiting =
   | { readonly kind: 'groups' }
   | { readonly kind: 'nothing' };
 
-const amount = (digits: string | undefined): number =>
-  digits === undefined || digits === '–' ? 0 : Number(digits);
+/** What a sentence of one form does; `stated` is the count that stands after it. */
+type Step = (found: RegExpExecArray, stated: number | null, sentence: string) => void;
+
+const sign = (way: string): number => (way.toLowerCase() === 'dec' ? -1 : 1);
+
+const withoutEnd = (text: string): string => text.replace(/[.\s]+$/u, '');
 
 /** Follows the lines of one piece, stitch by stitch, with nothing but the lines. */
 class Follower {
-  readonly counts: number[] = [];
-  readonly problems: { line: number; problem: string }[] = [];
-  #line = 0;
-  #count: number | undefined;
+  readonly tally = new Tally();
+  readonly #following: Following;
   #chains: number | undefined;
   #waiting: Waiting | undefined;
   #answered = false;
-  #edge: { total: number; sum: number; rows: number; share: number } | undefined;
+  #edge: Edge | undefined;
   #taper: { before: number; after: number } | undefined;
 
-  constructor(readonly following: Following) {}
+  constructor(following: Following) {
+    this.#following = following;
+  }
+
+  /** The first form that fits a sentence is taken. */
+  readonly #steps: readonly (readonly [form: RegExp, step: Step])[] = [
+    [forms.castOn, ([, count]) => this.tally.begin(amount(count))],
+    [forms.chain, ([, count]) => (this.#chains = amount(count))],
+    [forms.picked, ([, count, along]) => this.#alongEdge(amount(count), along!)],
+    [forms.roundIntoChain, () => this.tally.begin(this.#chains)],
+    [forms.rowIntoChain, (_, stated, sentence) => this.#rowIntoChain(sentence, stated)],
+    [forms.even, ([, rows], stated) => this.#then(stated, () => this.tally.rows(amount(rows)))],
+    [forms.ended, ([sentence]) => this.#end(sentence)],
+    [forms.ends, (_, __, sentence) => this.#ends(sentence)],
+    [forms.groups, (_, __, sentence) => this.#toComeOutEven(sentence)],
+    [forms.shapedOwn, ([, over], stated) => this.#wait({ kind: 'rows', over: amount(over), stated })],
+    [forms.namedOwn, ([, over], stated) => this.#wait({ kind: 'named', over: amount(over), stated })],
+    [
+      forms.namedRows,
+      ([, over, words], stated) => this.#then(stated, () => this.#namedRows(amount(over), words!)),
+    ],
+    [forms.firstOfThese, ([, words]) => this.#firstOfThese(words!)],
+    [forms.shaping, (_, stated, sentence) => this.#then(stated, () => this.#shaping(sentence))],
+    [forms.rowLine, (found, stated) => this.#rowLine(found, stated)],
+  ];
 
   follow(lines: readonly string[]): void {
     lines.forEach((line, at) => {
-      this.#line = at;
+      this.tally.line = at;
       const text = line.trim();
       if (text === '') return;
-      if (text.length > longestLine * 4) this.#wrong('It is too long to be read.');
+      if (text.length > longestLine * 4) this.tally.wrong('It is too long to be read.');
       else this.#read(text);
     });
-    this.#line = lines.length - 1;
+    this.tally.line = lines.length - 1;
     this.#endWaiting();
     this.#endEdge();
   }
 
-  #wrong(problem: string): void {
-    if (this.problems.length < 200) this.problems.push({ line: this.#line, problem });
-  }
-
-  #read(raw: string): void {
-    const { sizes, place } = this.following;
+  #read(line: string): void {
     if (this.#waiting) {
-      const own = ownLine(raw, sizes);
-      if (own) {
-        const index = own.places.indexOf(place);
-        if (index < 0) return;
-        if (this.#answered) {
-          this.#wrong('This size was told already what to do here.');
-          return;
-        }
-        this.#answered = true;
-        const text = forSize(own.text, index, own.places.length);
-        if (typeof text !== 'string') this.#wrong(text.problem);
-        else this.#own(this.#waiting, text.replace(/\.$/u, '').trim());
-        return;
-      }
+      const own = ownLine(line, this.#following.sizes);
+      if (own) return this.#ownLine(this.#waiting, own.places, own.text);
       this.#endWaiting();
     }
-    if (this.#edge && this.#edgeLine(raw)) return;
-    const label = took.exec(raw) ?? alongLast.exec(raw);
-    if (label) {
-      const text = forSize(label[1]!, place, sizes.length);
-      if (typeof text !== 'string') this.#wrong(text.problem);
-      else this.#begin(amount(/\d+/u.exec(text)?.[0]));
-      return;
-    }
-    const text = forSize(raw, place, sizes.length);
-    if (typeof text !== 'string') {
-      this.#wrong(text.problem);
-      return;
-    }
-    const count = stated.exec(text);
+    if (this.#edge && this.#edgeLine(this.#edge, line)) return;
+    const goesOn = forms.heldStitches.exec(line) ?? forms.alongLastRow.exec(line);
+    const text = this.#mine(goesOn?.[1] ?? line);
+    if (text === undefined) return;
+    if (goesOn) return this.tally.begin(amount(/\d+/u.exec(text)?.[0]));
+    const stated = forms.stated.exec(text);
     // With an en dash for its count the line is not for this size, nor are those it announces.
-    if (count?.[1] === '–') {
+    if (stated?.[1] === '–') {
       if (/as follows for your size/iu.test(text)) this.#wait({ kind: 'nothing' });
       return;
     }
-    const body = (count ? text.slice(0, count.index) : text).replace(/\s+/gu, ' ').replace(/[.\s]+$/u, '');
-    this.#statement(body, count ? Number(count[1]) : null);
+    const sentence = withoutEnd(stated ? text.slice(0, stated.index) : text);
+    this.#follow(sentence.replace(/\s+/gu, ' '), stated ? Number(stated[1]) : null);
   }
 
-  #statement(body: string, count: number | null): void {
-    let found: RegExpExecArray | null;
-    if ((found = castOn.exec(body))) return this.#begin(amount(found[1]));
-    if ((found = chain.exec(body))) {
-      this.#chains = amount(found[1]);
-      return;
-    }
-    if ((found = picked.exec(body))) {
-      this.#begin(amount(found[1]));
-      if (/follows$/iu.test(found[2]!)) this.#edge = { total: amount(found[1]), sum: 0, rows: 0, share: 0 };
-      return;
-    }
-    if (/^the next round is worked into the chain$/iu.test(body)) return this.#begin(this.#chains);
-    if (/^the next row is worked into the chain/iu.test(body)) {
-      const into = intoChain.exec(body.replace('beginning in', 'in'));
-      if (!into) return this.#wrong('It does not say in which chain to begin.');
-      this.#intoChain(amount(into[1]), into[2] !== undefined);
-      return this.#check(count);
-    }
-    if ((found = even.exec(body))) {
-      this.#rows(amount(found[1]));
-      return this.#check(count);
-    }
-    if (ended.test(body)) {
-      const said = /\d+/u.exec(body)?.[0];
-      if (said !== undefined) this.#check(Number(said));
-      return;
-    }
-    if (/^on the next (?:row|round),/iu.test(body)) return this.#ends(body);
-    if (/^to come out even(?::|, as follows)/iu.test(body)) {
-      if (/follows for your size:?$/iu.test(body)) this.#wait({ kind: 'groups' });
-      else this.#groups(body.slice(body.indexOf(':') + 1).trim());
-      return;
-    }
-    if (
-      (found = new RegExp(String.raw`^shape the next ${n} ${row} as follows for your size$`, 'iu').exec(body))
-    ) {
-      return this.#wait({ kind: 'rows', over: amount(found[1]), stated: count });
-    }
-    if (
-      (found = new RegExp(String.raw`^work ${n} ${row}, shaping as follows for your size; .*$`, 'iu').exec(
-        body,
-      ))
-    ) {
-      return this.#wait({ kind: 'named', over: amount(found[1]), stated: count });
-    }
-    if ((found = new RegExp(String.raw`^work ${n} ${row}; of these, (.*)$`, 'iu').exec(body))) {
-      this.#namedRows(amount(found[1]), found[2]!);
-      return this.#check(count);
-    }
-    if (
-      (found =
-        /^the first of these rounds: (.*?)\. each one after it has 1 st (?:fewer|more) between the (?:de|in)creases$/iu.exec(
-          body,
-        ))
-    ) {
-      return this.#firstOfThese(found[1]!);
-    }
-    if (/^(?:dec|inc)(?:rease)?\s/iu.test(body)) {
-      this.#shaping(body);
-      return this.#check(count);
-    }
-    if ((found = rowLine.exec(body))) return this.#rowLine(found, count);
-    this.#wrong(`“${body.slice(0, 120)}” could not be read.`);
+  /** A text as the size that is followed reads it. */
+  #mine(text: string, place = this.#following.place, of = this.#following.sizes.length): string | undefined {
+    const mine = forSize(text, place, of);
+    if (typeof mine === 'string') return mine;
+    this.tally.wrong(mine.problem);
+    return undefined;
   }
 
-  #begin(count: number | undefined): void {
-    if (count === undefined || count < 1) return this.#wrong('It does not say how many stitches there are.');
-    if (this.#count !== undefined) return this.#wrong('The piece has begun already.');
-    this.#count = count;
+  #follow(sentence: string, stated: number | null): void {
+    for (const [form, step] of this.#steps) {
+      const found = form.exec(sentence);
+      if (found) return step(found, stated, sentence);
+    }
+    this.tally.wrong(`“${sentence.slice(0, 120)}” could not be read.`);
   }
 
-  #intoChain(first: number, counts: boolean): void {
-    if (this.#chains === undefined) return this.#wrong('There is no chain to work into.');
-    this.#begin(this.#chains - (first - 1) + (counts ? 1 : 0));
+  #then(stated: number | null, step: () => void): void {
+    step();
+    this.tally.check(stated);
   }
 
-  #have(): number | undefined {
-    if (this.#count === undefined)
-      this.#wrong('The piece has not begun: no line says how many stitches there are.');
-    return this.#count;
+  #alongEdge(count: number, along: string): void {
+    this.tally.begin(count);
+    if (/follows/iu.test(along)) this.#edge = new Edge(count);
   }
 
-  #rows(rows: number, count = this.#have()): void {
-    if (count === undefined) return;
-    if (this.counts.length + rows > mostRows)
-      return this.#wrong(`More than ${mostRows} rows are not followed.`);
-    for (let row = 0; row < rows; row++) this.counts.push(count);
+  #rowIntoChain(sentence: string, stated: number | null): void {
+    const into = forms.intoChain.exec(sentence.replace('beginning in', 'in'));
+    if (!into) return this.tally.wrong('It does not say in which chain to begin.');
+    this.#then(stated, () => this.#intoChain(into));
   }
 
-  #to(count: number): void {
-    if (count < 1) this.#wrong(`That leaves ${count} stitches.`);
-    else if (count > mostStitches) this.#wrong('That is more stitches than can be counted.');
-    else this.#count = count;
+  #intoChain([, first, counts]: RegExpExecArray): void {
+    if (this.#chains === undefined) return this.tally.wrong('There is no chain to work into.');
+    this.tally.begin(this.#chains - (amount(first) - 1) + (counts === undefined ? 0 : 1));
   }
 
-  /** Compares with what the line says; goes on with what was counted. */
-  #check(count: number | null): void {
-    if (count === null || this.#count === undefined || this.#count === count) return;
-    this.#wrong(`It says ${count} stitches, and following it gives ${this.#count}.`);
+  #end(sentence: string): void {
+    const said = /\d+/u.exec(sentence)?.[0];
+    if (said !== undefined) this.tally.check(Number(said));
   }
 
   #wait(waiting: Waiting): void {
@@ -257,83 +157,84 @@ class Follower {
 
   #endWaiting(): void {
     const waiting = this.#waiting;
-    const idle = waiting?.kind === 'nothing' || (waiting?.kind === 'groups' && this.#edge?.share === 0);
-    if (waiting && !idle && !this.#answered) this.#wrong('No line says what this size does here.');
+    const idle = waiting?.kind === 'nothing' || this.#edge?.isIdle;
+    if (waiting && !idle && !this.#answered) this.tally.wrong('No line says what this size does here.');
     this.#waiting = undefined;
+  }
+
+  #ownLine(waiting: Waiting, places: readonly number[], line: string): void {
+    const index = places.indexOf(this.#following.place);
+    if (index < 0) return;
+    if (this.#answered) return this.tally.wrong('This size was told already what to do here.');
+    this.#answered = true;
+    const text = this.#mine(line, index, places.length);
+    if (text !== undefined) this.#own(waiting, withoutEnd(text));
   }
 
   #own(waiting: Waiting, text: string): void {
     switch (waiting.kind) {
       case 'nothing':
-        return this.#wrong('This size has nothing to do here, and a line tells it what.');
+        return this.tally.wrong('This size has nothing to do here, and a line tells it what.');
       case 'groups':
         return this.#groups(text);
       case 'row':
-        this.#row(text, 1);
-        return this.#check(waiting.stated);
+        return this.#then(waiting.stated, () => this.#row(text, 1));
       case 'named':
-        this.#namedRows(waiting.over, text);
-        return this.#check(waiting.stated);
+        return this.#then(waiting.stated, () => this.#namedRows(waiting.over, text));
       case 'rows': {
-        const before = this.counts.length;
-        for (const step of text.split(/\s*;\s*/u)) this.#statement(step, null);
-        const rows = this.counts.length - before;
+        const before = this.tally.counts.length;
+        for (const step of text.split(/\s*;\s*/u)) this.#follow(step, null);
+        const rows = this.tally.counts.length - before;
         if (rows !== waiting.over)
-          this.#wrong(`It says ${waiting.over} rows, and following it gives ${rows}.`);
-        return this.#check(waiting.stated);
+          this.tally.wrong(`It says ${waiting.over} rows, and following it gives ${rows}.`);
+        return this.tally.check(waiting.stated);
       }
     }
   }
 
-  #rowLine([, next, many, from, to, content = '']: RegExpExecArray, count: number | null): void {
+  #rowLine([, next, many, from, to, content = '']: RegExpExecArray, stated: number | null): void {
+    const { tally } = this;
     const rows = next ? amount(many ?? '1') : to === undefined ? 1 : amount(to) - amount(from) + 1;
-    if (!next && amount(from) !== this.counts.length + 1) {
-      return this.#wrong(`It is called row ${from ?? ''}, and it is row ${this.counts.length + 1}.`);
+    if (!next && amount(from) !== tally.counts.length + 1) {
+      return tally.wrong(`It is called row ${from ?? ''}, and it is row ${tally.counts.length + 1}.`);
     }
-    if (rows < 1 || rows > mostRows) return this.#wrong('It does not say how many rows it is for.');
-    if (/as follows for your size$/iu.test(content)) return this.#wait({ kind: 'row', stated: count });
-    const into = intoChain.exec(content);
-    if (into && this.#count === undefined) {
-      this.#intoChain(amount(into[1]), into[2] !== undefined);
-      this.#rows(1);
-      return this.#check(count);
+    if (rows < 1 || rows > mostRows) return tally.wrong('It does not say how many rows it is for.');
+    if (/as follows for your size$/iu.test(content)) return this.#wait({ kind: 'row', stated });
+    if (tally.count === undefined && this.#firstIntoChain(content)) {
+      return this.#then(stated, () => tally.rows(1));
     }
-    if (eachChain.test(content) && this.#count === undefined) {
-      this.#begin(this.#chains);
-      this.#rows(1);
-      return this.#check(count);
-    }
-    const edge = worked.exec(content);
-    if (edge) {
-      if (count === null) return this.#wrong('It does not say how many stitches there are.');
-      this.#begin(count);
-      this.#rows(1);
-      if (/follows$/iu.test(edge[1]!)) this.#edge = { total: count, sum: 0, rows: 0, share: 0 };
-      return;
-    }
-    this.#row(content, rows);
-    this.#check(count);
+    const along = forms.workedAlong.exec(content);
+    if (!along) return this.#then(stated, () => this.#row(content, rows));
+    if (stated === null) return tally.wrong('It does not say how many stitches there are.');
+    this.#alongEdge(stated, along[1]!);
+    tally.rows(1);
+  }
+
+  /** Begins the piece where its first row is worked into the chain. @returns whether it is */
+  #firstIntoChain(content: string): boolean {
+    const into = forms.intoChain.exec(content);
+    if (into) this.#intoChain(into);
+    else if (forms.eachChain.test(content)) this.tally.begin(this.#chains);
+    else return false;
+    return true;
   }
 
   /** What one row, or each of several, does. */
   #row(content: string, rows: number): void {
     for (let done = 0; done < rows; done++) {
-      const before = this.#have();
+      const before = this.tally.have();
       if (before === undefined) return;
       const after = this.#after(content, before);
-      if (typeof after !== 'number') {
-        this.#wrong(after.problem);
-        return;
-      }
-      this.#to(after);
-      this.#rows(1);
+      if (typeof after !== 'number') return this.tally.wrong(after.problem);
+      this.tally.to(after);
+      this.tally.rows(1);
     }
   }
 
   #after(content: string, before: number): number | { problem: string } {
-    const repeats = inRepeats.exec(content);
+    const repeats = forms.inRepeats.exec(content);
     if (repeats) return before + sign(repeats[1]!) * amount(repeats[2]) * amount(repeats[3] ?? '1');
-    const evenly = spread.exec(content);
+    const evenly = forms.evenly.exec(content);
     if (evenly) return before + sign(evenly[1]!) * amount(evenly[2]);
     const parts = readInstruction(content);
     if ('problem' in parts) return parts;
@@ -342,134 +243,105 @@ class Follower {
   }
 
   #shaping(text: string): void {
+    const { tally } = this;
     const shaping = readShaping(text);
-    if ('problem' in shaping) return this.#wrong(shaping.problem);
-    const before = this.#have();
+    if ('problem' in shaping) return tally.wrong(shaping.problem);
+    const before = tally.have();
     if (before === undefined) return;
-    const by = shaping.way === 'dec' ? -shaping.perRow : shaping.perRow;
+    const by = sign(shaping.way) * shaping.perRow;
     const shaped = (): boolean => {
-      const after = this.#count! + by;
-      if (after < 1) {
-        this.#wrong(`It takes away more stitches than there are: ${this.#count!} are left.`);
+      const left = tally.count!;
+      if (left + by < 1) {
+        tally.wrong(`It takes away more stitches than there are: ${left} are left.`);
         return false;
       }
-      this.#to(after);
-      this.#rows(1);
-      return this.counts.length < mostRows;
+      tally.to(left + by);
+      tally.rows(1);
+      return !tally.isFull;
     };
     if (shaping.next && !shaped()) return;
     this.#taper = { before, after: before + by };
     for (const { every, times } of shaping.intervals) {
       for (let time = 0; time < times; time++) {
-        this.#rows(every - 1);
+        tally.rows(every - 1);
         if (!shaped()) return;
       }
     }
   }
 
   #firstOfThese(content: string): void {
-    if (!this.#taper) return this.#wrong('There is no shaping before it.');
+    if (!this.#taper) return this.tally.wrong('There is no shaping before it.');
     const after = this.#after(content, this.#taper.before);
-    if (typeof after !== 'number') return this.#wrong(after.problem);
+    if (typeof after !== 'number') return this.tally.wrong(after.problem);
     if (after !== this.#taper.after) {
-      this.#wrong(`It gives ${after} stitches, and the shaping before it ${this.#taper.after}.`);
+      this.tally.wrong(`It gives ${after} stitches, and the shaping before it ${this.#taper.after}.`);
     }
   }
 
   #namedRows(over: number, text: string): void {
-    const before = this.#have();
-    if (before === undefined) return;
-    if (/^work even$/iu.test(text)) return this.#rows(over);
-    const found = named.exec(text);
-    if (!found) return this.#wrong(`“${text.slice(0, 120)}” could not be read.`);
+    const { tally } = this;
+    if (tally.have() === undefined) return;
+    if (/^work even$/iu.test(text)) return tally.rows(over);
+    const found = forms.onNamedRows.exec(text);
+    if (!found) return tally.wrong(`“${text.slice(0, 120)}” could not be read.`);
     const shaping = readShaping(`${found[1]!} on the next row`);
-    if ('problem' in shaping) return this.#wrong(shaping.problem);
+    if ('problem' in shaping) return tally.wrong(shaping.problem);
+    // Before the rows are named one by one: a text may say that there are a million millions.
+    if (!tally.room(over)) return;
     const rows = new Set<number>();
     for (const part of found[2]!.split(/\s*(?:,|and)\s*/u)) {
       const [from, to = from] = part.split(/\s*[–-]\s*/u).map(Number);
       if (!from || !to || to > over || to < from)
-        return this.#wrong(`There is no row ${part.trim()} among ${over}.`);
+        return tally.wrong(`There is no row ${part.trim()} among ${over}.`);
       for (let row = from; row <= to; row++) rows.add(row);
     }
-    if (over > mostRows) return this.#wrong(`More than ${mostRows} rows are not followed.`);
     for (let row = 1; row <= over; row++) {
-      if (rows.has(row)) this.#to(this.#count! + sign(shaping.way) * shaping.perRow);
-      this.#rows(1);
+      if (rows.has(row)) tally.to(tally.count! + sign(shaping.way) * shaping.perRow);
+      tally.rows(1);
     }
   }
 
-  #ends(body: string): void {
-    const before = this.#have();
+  #ends(sentence: string): void {
+    const before = this.tally.have();
     if (before === undefined) return;
-    const said = /working (?:the other )?(\d+|–) sts? (?:in all )?as follows$/iu.exec(body);
-    if (!said) return this.#wrong('It does not say how many stitches are worked.');
+    const said = forms.worksInAll.exec(sentence);
+    if (!said) return this.tally.wrong('It does not say how many stitches are worked.');
     if (said[1] === '–') return;
-    if (/add a foundation of|cast on/iu.test(body)) {
-      this.#to(before + amount(addStart.exec(body)?.[1]) + amount(addEnd.exec(body)?.[1]));
-    } else {
-      this.#to(before - amount(leaveStart.exec(body)?.[1]) - amount(leaveEnd.exec(body)?.[1]));
-    }
-    this.#check(Number(said[1]));
+    const at = (form: RegExp): number => amount(form.exec(sentence)?.[1]);
+    const after = forms.adds.test(sentence)
+      ? before + at(forms.addStart) + at(forms.addEnd)
+      : before - at(forms.leaveStart) - at(forms.leaveEnd);
+    this.#then(Number(said[1]), () => this.tally.to(after));
   }
 
-  /** A stretch of the edge that is picked up: what stands before the last colon is its label. */
-  #edgeLine(raw: string): boolean {
-    const { sizes, place } = this.following;
-    if (/^to come out even[:,]/iu.test(raw)) return false;
-    const tail = raw.slice(raw.lastIndexOf(': ') + 2);
-    const text = forSize(tail, place, sizes.length);
-    const found =
-      typeof text === 'string'
-        ? new RegExp(
-            String.raw`^${n} ${st}(?: over ${n} row ends?, about .*|, one in each st| over .* repeats?, about .*|, spread evenly along .*)\.$`,
-            'iu',
-          ).exec(text)
-        : null;
-    if (!found || !raw.includes(': ')) {
-      this.#endEdge();
-      return false;
-    }
-    this.#edge = {
-      ...this.#edge!,
-      sum: this.#edge!.sum + amount(found[1]),
-      rows: amount(found[2]),
-      share: amount(found[1]),
-    };
-    return true;
+  /** A line that tells of a stretch of the edge: what stands before its last colon is its label. */
+  #edgeLine(edge: Edge, line: string): boolean {
+    if (forms.groups.test(line)) return false;
+    const { sizes, place } = this.#following;
+    const colon = line.lastIndexOf(': ');
+    const words = forSize(line.slice(colon + 2), place, sizes.length);
+    if (colon >= 0 && typeof words === 'string' && edge.take(words)) return true;
+    this.#endEdge();
+    return false;
   }
 
   #endEdge(): void {
-    const edge = this.#edge;
+    const problem = this.#edge?.problemAtEnd();
     this.#edge = undefined;
-    if (edge && edge.sum !== edge.total) {
-      this.#wrong(
-        `The stretches of the edge add up to ${edge.sum} stitches, and ${edge.total} are picked up.`,
-      );
-    }
+    if (problem) this.tally.wrong(problem);
   }
 
-  /** "(pick up 3, skip 1) 10 times": over as many row ends, and as many stitches, as the line above says. */
+  #toComeOutEven(sentence: string): void {
+    if (/follows for your size:?$/iu.test(sentence)) this.#wait({ kind: 'groups' });
+    else this.#groups(sentence.slice(sentence.indexOf(':') + 1));
+  }
+
   #groups(text: string): void {
-    const edge = this.#edge;
-    if (!edge) return this.#wrong('There is no edge to pick up along.');
-    // An en dash on the line above: this size picks up nothing here.
-    if (edge.share === 0) return;
-    // A row end is used where it is picked up once, and where it is skipped.
-    const words = text
-      .replace(/(?<!\d)(\d+|–) in each of the next (\d+|–) row ends/giu, '($1 in the next row end) $2 times')
-      .replace(/(?<!\d)(\d+|–) in the next row end/giu, '$1 sc in next st')
-      .replace(/pick up (\d+)/giu, 'sc $1');
-    const parts = readInstruction(words);
-    if ('problem' in parts) return this.#wrong(parts.problem);
-    const counted = workInstruction(parts, edge.rows);
-    if ('problem' in counted) return this.#wrong(counted.problem);
-    if (counted.count !== edge.share) {
-      this.#wrong(`It picks up ${counted.count} stitches, and the line above says ${edge.share}.`);
-    }
+    if (!this.#edge) return this.tally.wrong('There is no edge to pick up along.');
+    const problem = this.#edge.problemOfGroups(text);
+    if (problem) this.tally.wrong(problem);
   }
 }
-
-const sign = (way: string): number => (way.toLowerCase().startsWith('dec') ? -1 : 1);
 
 /**
  * Follows the lines of a piece in one size and counts every row.
@@ -483,5 +355,6 @@ const sign = (way: string): number => (way.toLowerCase().startsWith('dec') ? -1 
 export function recountPiece(lines: readonly string[], following: Following): Recounted {
   const follower = new Follower(following);
   follower.follow(lines);
-  return { counts: follower.counts, problems: follower.problems };
+  const { counts, problems } = follower.tally;
+  return { counts, problems };
 }

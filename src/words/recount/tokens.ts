@@ -5,7 +5,7 @@ export type Token = string;
 export const longestLine = 6000;
 
 const pattern =
-  /[a-z]+\d+tog(?:tbl)?|[kp]\d*tbl|m1[lrp]{0,2}|[kp]f(?:&|and)?b|\d+(?:st|nd|rd|th)\b|\d+|[a-z]+|\*+|[()[\]{},;.:–]|\S/gu;
+  /[a-z]+\d+tog(?:tbl)?|sk2po?\b|[kp]\d*tbl|m1[lrp]{0,2}|[kp]f(?:&|and)?b|\d+(?:st|nd|rd|th)\b|\d+|[a-z]+|\*+|[()[\]{},;.:–]|\S/gu;
 
 /**
  * The words of a line. `k6` is two of them and `k2tog` is one.
@@ -19,5 +19,5 @@ export function tokensOf(line: string): Token[] {
     .replace(/[—−]/gu, '–')
     .replace(/×/gu, ' x ')
     .replace(/’/gu, "'");
-  return (plain.match(pattern) ?? []).map((token) => (/^\*+$/.test(token) ? '*' : token));
+  return (plain.match(pattern) ?? []).map((token) => (token.startsWith('*') ? '*' : token));
 }

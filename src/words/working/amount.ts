@@ -9,8 +9,7 @@ import {
   type Unit,
   type WrittenAs,
 } from '../../notebook';
-
-import type { Result } from './working';
+import type { Result } from './result';
 
 /** A value on its way through a working, with its unit. Lengths are cm, gauges per cm, as everywhere. */
 export interface Amount {

@@ -16,7 +16,7 @@ import {
 } from './shown';
 import type { Operator, Syntax } from './syntax';
 import type { Work } from './work';
-import type { Result } from './working';
+import type { Result } from './result';
 
 /** A part of a formula, worked: what it comes to, and itself with its numbers put in. */
 interface Worked {

@@ -1,4 +1,5 @@
 export { inText } from './in-text';
 export type { WorkingSource } from './source';
 export { workingOf } from './working-of';
-export type { Part, Result, Step, Working, WorkingLine } from './working';
+export type { Result } from './result';
+export type { Part, Step, Working, WorkingLine } from './working';

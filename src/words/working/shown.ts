@@ -8,7 +8,8 @@ import {
   type Settings,
 } from '../../notebook';
 import { dimensionOf, type Amount } from './amount';
-import type { Part, Result } from './working';
+import type { Result } from './result';
+import type { Part } from './working';
 import { writtenApart } from './write-amount';
 
 /** How closely what is shown holds together: where it is put into something closer, it takes brackets. */

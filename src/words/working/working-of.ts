@@ -20,7 +20,8 @@ import { workFormula } from './expression';
 import type { Place, WorkingSource } from './source';
 import { syntaxOf } from './syntax';
 import { Work } from './work';
-import type { Result, Step, Working, WorkingLine } from './working';
+import type { Result } from './result';
+import type { Step, Working, WorkingLine } from './working';
 import { writeResult } from './write-amount';
 
 export type WorkingRead = Working | { readonly trouble: string };

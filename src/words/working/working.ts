@@ -1,5 +1,5 @@
-import type { Place } from './source';
 import type { Amount } from './amount';
+import type { Result } from './result';
 
 /** A run of text in a step. A unit that cancels against another is struck out where that can be shown. */
 export interface Part {
@@ -7,11 +7,6 @@ export interface Part {
   readonly cancels?: boolean;
   /** The result that this run is the number of: on a class sheet it may be an answer that is still covered. */
   readonly of?: Result;
-}
-
-/** A result, and what it is called. */
-export interface Result extends Place {
-  readonly label: string;
 }
 
 /** One step: what is worked, and what it comes to. */

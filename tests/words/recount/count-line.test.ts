@@ -46,8 +46,65 @@ describe('a pasted line is counted', () => {
     expect(countLine(line)).toMatchObject({ from, count });
   });
 
+  it.each([
+    ['  - from 10: k10', 10],
+    ['•   from  10 , k10', 10],
+    ['from 10 st: k10', 10],
+    ['from 10stitches:k10', 10],
+    ['FROM 10 sts ,k10', 10],
+    ['from 10: Row 3: k10', 10],
+    ['from 10: next   row:k10', 10],
+    ['Next round: k10', 10],
+    ['round 3 (RS):  k10', 10],
+    ['Rnds 3 and 4: k10', 10],
+    ['Rows 3: k10', 10],
+  ])('“%s” begins with what is no instruction', (line, count) => {
+    expect(countLine(line)).toEqual({ from: count, count });
+  });
+
+  it.each([
+    'k10 [10]',
+    'k10 [10 sts]',
+    'k10(10 st)',
+    'k10   ( 10 stitches )',
+    'k10 = 10',
+    'k10 – 10 sts',
+    'k10 — 10sts.',
+    'k10 - 10 sts left.',
+    'k10 (10 sts   remain).',
+    'k10 [10 ] .',
+  ])('“%s” states its count', (line) => {
+    expect(countLine(line)).toEqual({ from: 10, count: 10, stated: 10 });
+    expect(countLine(line.replace(/10(?!.*10)/u, '11'))).toEqual({
+      problem: 'It says 11 stitches, and following it gives 10.',
+    });
+  });
+
+  it.each([
+    ['k2; from 10: k10', '“; from 10 : k” could not be read.'],
+    ['k2; row 3: k10', '“; row 3 : k” could not be read.'],
+    ['k2 - from 3: k10', '“2 - from 3 :” could not be read.'],
+    ['from 10000001: knit', 'That is more stitches than can be counted.'],
+    ['from 99999999999999999999: knit', 'That is more stitches than can be counted.'],
+    [`k${' '.repeat(6000)}1`, 'A line of more than 6000 characters is not read.'],
+    ['k1'.padEnd(6001), 'A line of more than 6000 characters is not read.'],
+  ])('“%s” cannot be counted', (line, problem) => {
+    expect(countLine(line)).toEqual({ problem });
+  });
+
+  it('a number after “x”, “last” or “to” is no count, whatever stands about it', () => {
+    for (const line of ['(k2, k2tog) x (3)', '(k2, k2tog) x(3)', 'k to last   (3)', 'k to (3)']) {
+      expect(countLine(line, 12)).toEqual({ problem: '“3 )” could not be read.' });
+    }
+  });
+
+  it('ten million stitches and 6000 characters are counted', () => {
+    expect(countLine('from 10000000: knit')).toEqual({ from: 10_000_000, count: 10_000_000 });
+    expect(countLine('k1'.padEnd(6000))).toEqual({ from: 1, count: 1 });
+  });
+
   it('takes the stitches from whoever asks where the line does not say', () => {
-    expect(countLine('*k4, k2tog; rep from * to end', 60)).toEqual({ from: 60, count: 50 });
+    expect(countLine('*k4, k2tog; rep from * to end', 60)).toStrictEqual({ from: 60, count: 50 });
     expect(countLine('*k4, k2tog; rep from * to end')).toEqual({
       problem: 'Say how many stitches there are before it, as in “from 60: …”.',
     });

@@ -1,0 +1,6 @@
+import type { Place } from './source';
+
+/** A result, and what it is called. */
+export interface Result extends Place {
+  readonly label: string;
+}
