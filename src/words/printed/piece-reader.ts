@@ -337,14 +337,15 @@ export class PieceReader {
         this.#counts = this.#counts.map((count, size) =>
           count === null ? null : count + sign * (atStart[size]! + atEnd[size]!),
         );
-        this.#add({
-          kind: instruction.add ? 'add' : 'leave',
-          atStart,
-          atEnd,
+        const told = {
           label: label(instruction.add ? 'Stitches added' : 'Stitches left'),
           fabric: this.#fabric,
           place,
-        });
+        };
+        this.#add({ kind: instruction.add ? 'add' : 'leave', atStart, atEnd, ...told });
+        if (instruction.even) {
+          this.#add({ kind: 'even', rows: this.#counts.map(() => 1), fixed: true, ...told });
+        }
         end();
         return instruction.add ? 'stitches added at the ends' : 'stitches left at the ends';
       }

@@ -11,6 +11,10 @@ export interface Recounted {
   readonly counts: readonly number[];
   /** What could not be read or does not come out, each at its line (from 0). */
   readonly problems: readonly { readonly line: number; readonly problem: string }[];
+  /** Which side the lines say that single rows (from 1) are worked on. */
+  readonly sides: readonly { readonly line: number; readonly row: number; readonly side: 'RS' | 'WS' }[];
+  /** Whether the text says what becomes of the last stitches. */
+  readonly ended: boolean;
 }
 
 /** The sizes of a text and the one that is followed, by its place among them. */
@@ -49,10 +53,21 @@ const leaveStart = new RegExp(
   'iu',
 );
 const leaveEnd = new RegExp(String.raw`leave the last\s+${n}\s+${st}`, 'iu');
+const leaving = String.raw`(?:sl st|ss) across|(?:bind|cast) off`;
+const adding = String.raw`cast on|add a foundation of`;
+const leftOnRow = pattern(
+  String.raw`(?:(?:${leaving})\s+the first\s+${n}\s+${st},\s+then\s+)?work even(?: to the end|,\s+leaving the last\s+${n}\s+${st}\s+(?:unworked|on a holder))`,
+);
+const addedOnRow = pattern(
+  String.raw`(?:(?:${adding})\s+${n}\s+${st},\s+then\s+)?work even to the end(?:,\s+then\s+(?:${adding})\s+${n}\s+${st})?`,
+);
+const onEachRow = pattern(
+  String.raw`(?:(${leaving})|${adding})\s+${n}\s+${st}\s+at the (?:start|beginning) of (?:each of )?the next\s+${n}\s+${row}(?:,\s+working the others even)?`,
+);
 const addStart = new RegExp(String.raw`${n}\s+${st}\s+at the start`, 'iu');
 const addEnd = new RegExp(String.raw`${n}\s+${st}\s+at the end`, 'iu');
 const rowLine = new RegExp(
-  String.raw`^(?:(next)(?:\s+(\d+))?\s+${row}|${row}\s+(\d+)(?:\s*[–-]\s*(\d+))?)\s*(?:\((?:RS|WS)\))?\s*:\s*(.*)$`,
+  String.raw`^(?:(next|same)(?:\s+(\d+))?\s+${row}|${row}\s+(\d+)(?:\s*[–-]\s*(\d+))?)\s*(?:\((RS|WS)\))?\s*:\s*(.*)$`,
   'isu',
 );
 const inRepeats = pattern(
@@ -75,16 +90,28 @@ type Waiting =
 const amount = (digits: string | undefined): number =>
   digits === undefined || digits === '–' ? 0 : Number(digits);
 
+/** An edge that is picked up along, stretch by stretch. */
+interface Edge {
+  readonly total: number;
+  readonly sum: number;
+  /** The stretch at hand. */
+  readonly at: { readonly rows: number; readonly share: number; readonly spread: boolean } | undefined;
+}
+
 /** Follows the lines of one piece, stitch by stitch, with nothing but the lines. */
 class Follower {
   readonly counts: number[] = [];
   readonly problems: { line: number; problem: string }[] = [];
+  readonly sides: { line: number; row: number; side: 'RS' | 'WS' }[] = [];
+  ended = false;
   #line = 0;
   #count: number | undefined;
   #chains: number | undefined;
   #waiting: Waiting | undefined;
   #answered = false;
-  #edge: { total: number; sum: number; rows: number; share: number } | undefined;
+  /** Whether the line before told how a row begins, and what is worked on it comes next. */
+  #begun = false;
+  #edge: Edge | undefined;
   #taper: { before: number; after: number } | undefined;
 
   constructor(readonly following: Following) {}
@@ -141,6 +168,7 @@ class Follower {
     const count = stated.exec(text);
     // With an en dash for its count the line is not for this size, nor are those it announces.
     if (count?.[1] === '–') {
+      this.#begun = false;
       if (/as follows for your size/iu.test(text)) this.#wait({ kind: 'nothing' });
       return;
     }
@@ -149,15 +177,20 @@ class Follower {
   }
 
   #statement(body: string, count: number | null): void {
+    const begun = this.#begun;
+    this.#begun = false;
+    if (this.ended) return this.#wrong('The piece has ended already.');
     let found: RegExpExecArray | null;
     if ((found = castOn.exec(body))) return this.#begin(amount(found[1]));
     if ((found = chain.exec(body))) {
+      if (this.#chains !== undefined || this.#count !== undefined)
+        return this.#wrong('The piece has begun already.');
       this.#chains = amount(found[1]);
       return;
     }
     if ((found = picked.exec(body))) {
       this.#begin(amount(found[1]));
-      if (/follows$/iu.test(found[2]!)) this.#edge = { total: amount(found[1]), sum: 0, rows: 0, share: 0 };
+      if (/follows$/iu.test(found[2]!)) this.#edge = { total: amount(found[1]), sum: 0, at: undefined };
       return;
     }
     if (/^the next round is worked into the chain$/iu.test(body)) return this.#begin(this.#chains);
@@ -172,11 +205,24 @@ class Follower {
       return this.#check(count);
     }
     if (ended.test(body)) {
+      this.ended = true;
       const said = /\d+/u.exec(body)?.[0];
       if (said !== undefined) this.#check(Number(said));
       return;
     }
-    if (/^on the next (?:row|round),/iu.test(body)) return this.#ends(body);
+    if ((found = /^on the (next|same) (?:row|round),/iu.exec(body))) {
+      this.#sameRow(found[1]!, begun);
+      return this.#ends(body);
+    }
+    if ((found = onEachRow.exec(body))) {
+      const by = (found[1] === undefined ? 1 : -1) * amount(found[2]);
+      for (let rows = Math.min(amount(found[3]), mostRows); rows > 0; rows--) {
+        if (this.#have() === undefined) return;
+        this.#to(this.#count! + by);
+        this.#rows(1);
+      }
+      return this.#check(count);
+    }
     if (/^to come out even(?::|, as follows)/iu.test(body)) {
       if (/follows for your size:?$/iu.test(body)) this.#wait({ kind: 'groups' });
       else this.#groups(body.slice(body.indexOf(':') + 1).trim());
@@ -200,17 +246,20 @@ class Follower {
     }
     if (
       (found =
-        /^the first of these rounds: (.*?)\. each one after it has 1 st (?:fewer|more) between the (?:de|in)creases$/iu.exec(
+        /^the first of these rounds: (.*?)\. each one after it has 1 st (fewer between the decreases|more between the increases)$/iu.exec(
           body,
         ))
     ) {
-      return this.#firstOfThese(found[1]!);
+      return this.#firstOfThese(found[1]!, found[2]!);
     }
     if (/^(?:dec|inc)(?:rease)?\s/iu.test(body)) {
       this.#shaping(body);
       return this.#check(count);
     }
-    if ((found = rowLine.exec(body))) return this.#rowLine(found, count);
+    if ((found = rowLine.exec(body))) {
+      if (found[1] !== undefined) this.#sameRow(found[1], begun);
+      return this.#rowLine(found, count);
+    }
     this.#wrong(`“${body.slice(0, 120)}” could not be read.`);
   }
 
@@ -257,7 +306,7 @@ class Follower {
 
   #endWaiting(): void {
     const waiting = this.#waiting;
-    const idle = waiting?.kind === 'nothing' || (waiting?.kind === 'groups' && this.#edge?.share === 0);
+    const idle = waiting?.kind === 'nothing' || (waiting?.kind === 'groups' && this.#edge?.at?.share === 0);
     if (waiting && !idle && !this.#answered) this.#wrong('No line says what this size does here.');
     this.#waiting = undefined;
   }
@@ -285,7 +334,11 @@ class Follower {
     }
   }
 
-  #rowLine([, next, many, from, to, content = '']: RegExpExecArray, count: number | null): void {
+  #rowLine([, next, many, from, to, side, content = '']: RegExpExecArray, count: number | null): void {
+    if (side !== undefined) {
+      const told = side.toUpperCase() === 'RS' ? 'RS' : 'WS';
+      this.sides.push({ line: this.#line, row: this.counts.length + 1, side: told });
+    }
     const rows = next ? amount(many ?? '1') : to === undefined ? 1 : amount(to) - amount(from) + 1;
     if (!next && amount(from) !== this.counts.length + 1) {
       return this.#wrong(`It is called row ${from ?? ''}, and it is row ${this.counts.length + 1}.`);
@@ -308,7 +361,7 @@ class Follower {
       if (count === null) return this.#wrong('It does not say how many stitches there are.');
       this.#begin(count);
       this.#rows(1);
-      if (/follows$/iu.test(edge[1]!)) this.#edge = { total: count, sum: 0, rows: 0, share: 0 };
+      if (/follows$/iu.test(edge[1]!)) this.#edge = { total: count, sum: 0, at: undefined };
       return;
     }
     this.#row(content, rows);
@@ -333,6 +386,10 @@ class Follower {
   #after(content: string, before: number): number | { problem: string } {
     const repeats = inRepeats.exec(content);
     if (repeats) return before + sign(repeats[1]!) * amount(repeats[2]) * amount(repeats[3] ?? '1');
+    const ends = leftOnRow.exec(content);
+    if (ends) return before - amount(ends[1]) - amount(ends[2]);
+    const more = addedOnRow.exec(content);
+    if (more) return before + amount(more[1]) + amount(more[2]);
     const evenly = spread.exec(content);
     if (evenly) return before + sign(evenly[1]!) * amount(evenly[2]);
     const parts = readInstruction(content);
@@ -367,12 +424,20 @@ class Follower {
     }
   }
 
-  #firstOfThese(content: string): void {
-    if (!this.#taper) return this.#wrong('There is no shaping before it.');
-    const after = this.#after(content, this.#taper.before);
+  #firstOfThese(content: string, each: string): void {
+    const taper = this.#taper;
+    this.#taper = undefined;
+    if (!taper) return this.#wrong('There is no shaping before it.');
+    const after = this.#after(content, taper.before);
     if (typeof after !== 'number') return this.#wrong(after.problem);
-    if (after !== this.#taper.after) {
-      this.#wrong(`It gives ${after} stitches, and the shaping before it ${this.#taper.after}.`);
+    const [says, does] = [/^fewer/iu.test(each), taper.after < taper.before];
+    if (says !== does) {
+      this.#wrong(
+        `It speaks of ${says ? 'decreases' : 'increases'}, and the shaping before it ${does ? 'decreases' : 'increases'}.`,
+      );
+    }
+    if (after !== taper.after) {
+      this.#wrong(`It gives ${after} stitches, and the shaping before it ${taper.after}.`);
     }
   }
 
@@ -401,8 +466,12 @@ class Follower {
   #ends(body: string): void {
     const before = this.#have();
     if (before === undefined) return;
-    const said = /working (?:the other )?(\d+|–) sts? (?:in all )?as follows$/iu.exec(body);
+    const said =
+      /working (?:the other )?(\d+|–) sts? (?:in all )?as follows(?:, that (?:row|round) included)?$/iu.exec(
+        body,
+      );
     if (!said) return this.#wrong('It does not say how many stitches are worked.');
+    this.#begun = true;
     if (said[1] === '–') return;
     if (/add a foundation of|cast on/iu.test(body)) {
       this.#to(before + amount(addStart.exec(body)?.[1]) + amount(addEnd.exec(body)?.[1]));
@@ -410,6 +479,17 @@ class Follower {
       this.#to(before - amount(leaveStart.exec(body)?.[1]) - amount(leaveEnd.exec(body)?.[1]));
     }
     this.#check(Number(said[1]));
+  }
+
+  /** "Next row" and "same row" are one row apart, where the line above has told how a row begins. */
+  #sameRow(which: string, begun: boolean): void {
+    const same = /^same$/iu.test(which);
+    if (same && !begun) this.#wrong('It goes on with a row, and no line before it begins one.');
+    if (!same && begun) {
+      this.#wrong(
+        'The row that the line before it begins is worked first: say “same row” where that is meant.',
+      );
+    }
   }
 
   /** A stretch of the edge that is picked up: what stands before the last colon is its label. */
@@ -429,12 +509,14 @@ class Follower {
       this.#endEdge();
       return false;
     }
-    this.#edge = {
-      ...this.#edge!,
-      sum: this.#edge!.sum + amount(found[1]),
-      rows: amount(found[2]),
-      share: amount(found[1]),
-    };
+    const { total, sum, at } = this.#edge!;
+    const [share, rows] = [amount(found[1]), amount(found[2])];
+    if (/in the same way: /iu.test(raw) && at && (at.share !== share || at.rows !== rows)) {
+      this.#wrong(
+        `It is said to be like the stretch before it, and it has ${share} stitches over ${rows} row ends where that one has ${at.share} over ${at.rows}.`,
+      );
+    }
+    this.#edge = { total, sum: sum + share, at: { rows, share, spread: false } };
     return true;
   }
 
@@ -452,8 +534,14 @@ class Follower {
   #groups(text: string): void {
     const edge = this.#edge;
     if (!edge) return this.#wrong('There is no edge to pick up along.');
+    const stretch = edge.at;
+    if (!stretch) return this.#wrong('No stretch of the edge stands before it.');
     // An en dash on the line above: this size picks up nothing here.
-    if (edge.share === 0) return;
+    if (stretch.share === 0) return;
+    if (stretch.spread) {
+      return this.#wrong('It was told already how this stretch of the edge comes out even.');
+    }
+    this.#edge = { ...edge, at: { ...stretch, spread: true } };
     // A row end is used where it is picked up once, and where it is skipped.
     const words = text
       .replace(/(?<!\d)(\d+|–) in each of the next (\d+|–) row ends/giu, '($1 in the next row end) $2 times')
@@ -461,10 +549,10 @@ class Follower {
       .replace(/pick up (\d+)/giu, 'sc $1');
     const parts = readInstruction(words);
     if ('problem' in parts) return this.#wrong(parts.problem);
-    const counted = workInstruction(parts, edge.rows);
+    const counted = workInstruction(parts, stretch.rows);
     if ('problem' in counted) return this.#wrong(counted.problem);
-    if (counted.count !== edge.share) {
-      this.#wrong(`It picks up ${counted.count} stitches, and the line above says ${edge.share}.`);
+    if (counted.count !== stretch.share) {
+      this.#wrong(`It picks up ${counted.count} stitches, and the line above says ${stretch.share}.`);
     }
   }
 }
@@ -478,10 +566,11 @@ const sign = (way: string): number => (way.toLowerCase().startsWith('dec') ? -1 
  * @example
  * recountPiece(['Cast on 20 (24) sts.', 'Work 2 rows even.', 'Next row (RS): k2tog, k to end [19 (23) sts].'],
  *   { sizes: ['S', 'M'], place: 1 })
- * // { counts: [24, 24, 23], problems: [] }
+ * // { counts: [24, 24, 23], problems: [], sides: [{ line: 2, row: 3, side: 'RS' }], ended: false }
  */
 export function recountPiece(lines: readonly string[], following: Following): Recounted {
   const follower = new Follower(following);
   follower.follow(lines);
-  return { counts: follower.counts, problems: follower.problems };
+  const { counts, problems, sides, ended } = follower;
+  return { counts, problems, sides, ended };
 }

@@ -415,3 +415,52 @@ test('any text at all is read without a fault, and every place lies in the text'
     ),
   );
 });
+
+describe('rows that are worked even on fewer stitches, or on more', () => {
+  const stretchesOf = (line: string) => {
+    const { pattern, doubts } = read(
+      `Sizes: S (M)\n\nBack\nCast on 40 (44) sts.\n${line}\nBind off all sts.`,
+    );
+    expect(doubts).toEqual([]);
+    expect(pattern.pieces).toHaveLength(1);
+    return pattern.pieces[0]!.stretches;
+  };
+  const twice = (kind: 'leave' | 'add') => [
+    { kind, atStart: [4, 5], atEnd: [0, 0] },
+    { kind: 'even', rows: [1, 1] },
+    { kind, atStart: [4, 5], atEnd: [0, 0] },
+    { kind: 'even', rows: [1, 1] },
+  ];
+
+  test.each([
+    ['Bind off 4 (5) sts at the start of the next 2 rows [32 (34) sts].', twice('leave')],
+    [
+      'Sl st across 4 (5) sts at the start of each of the next 2 rows, working the others even [32 (34) sts].',
+      twice('leave'),
+    ],
+    ['Cast on 4 (5) sts at the start of the next 2 rows [48 (54) sts].', twice('add')],
+    [
+      'Next row (RS): bind off the first 4 (5) sts, then work even, leaving the last 3 sts on a holder [33 (36) sts].',
+      [
+        { kind: 'leave', atStart: [4, 5], atEnd: [3, 3] },
+        { kind: 'even', rows: [1, 1] },
+      ],
+    ],
+    [
+      'Next row: cast on 4 (5) sts, then work even to the end, then cast on 3 sts [47 (52) sts].',
+      [
+        { kind: 'add', atStart: [4, 5], atEnd: [3, 3] },
+        { kind: 'even', rows: [1, 1] },
+      ],
+    ],
+    [
+      'On the next row, cast on 4 (5) sts at the start, working 44 (49) sts in all as follows, that row included.\nSame row (RS): k20 (25), k2tog, k22 [43 (48) sts].',
+      [
+        { kind: 'add', atStart: [4, 5], atEnd: [0, 0] },
+        { kind: 'evenly', change: [-1, -1] },
+      ],
+    ],
+  ])('%s', (line, stretches) => {
+    expect(stretchesOf(line)).toMatchObject(stretches);
+  });
+});
