@@ -321,7 +321,7 @@ const readers: readonly Reader[] = [
   // Ending
   (text, take) => {
     const found = form(
-      `^(?:knit(?:ting)?: )?(bind off|cast off|fasten off|do not bind off|do not fasten off|leave|place|slip|put|keep)\\b(.*)$`,
+      `^(?:knit(?:ting)?: )?(bind off|cast off|bo|fasten off|do not bind off|do not fasten off|leave|place|slip|put|keep)\\b(.*)$`,
       'iu',
     ).exec(text);
     if (!found) return undefined;
