@@ -140,11 +140,11 @@ const readers: readonly Reader[] = [
   },
   (text, take) => {
     const found = form(
-      `^(?:with [^⟦]*,? )?(?:take up|return|put|place|slip|rejoin (?:the )?yarn to|join (?:the )?yarn to|work on|on) (?:the )?(?:held |first |next |remaining |other )*${L} (?:held |remaining )?${sts}(?:(?: left| held)?(?: at the end)? of (?:the )?([\\p{L}][\\p{L} ,]*?))?(?: back)?(?: (?:on|onto|to) (?:the |a )?(?:working )?needles?)?\\.?$`,
+      `^(?:with [^⟦]*,? )?(?:take up|return|put|place|slip|rejoin (?:the )?yarn to|join (?:the )?yarn to|work on|on) (?:the )?(?:held |first |next |remaining |other )*${L} (?:held |remaining )?${sts}(?: of (?:the )?${L} ${sts})?(?:(?: left| held)?(?: at the end)? of (?:the )?([\\p{L}][\\p{L} ,]*?))?(?: back)?(?: (?:on|onto|to) (?:the |a )?(?:working )?needles?)?\\.?$`,
       'iu',
     ).exec(text);
     if (!found || /holder|waste/iu.test(text)) return undefined;
-    return { do: 'go on', count: take(found[1]), piece: found[2]?.trim() };
+    return { do: 'go on', count: take(found[1]), piece: found[3]?.trim() };
   },
   (text, take) => {
     const found = form(

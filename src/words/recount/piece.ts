@@ -37,7 +37,7 @@ const intoChain = pattern(
   String.raw`.*?in the\s+(\d+)(?:st|nd|rd|th)\s+ch from hook(\s*\(the skipped ch count as .*?\)|\s*\(the missed ch count as .*?\))?(?:\s+and in each ch across)?`,
 );
 const eachChain = pattern(String.raw`\S+\s+in each ch around`);
-const took = /^take up the\s+(.*?)\s+left at the end of\s/iu;
+const took = /^take up\s+(?:the\s+)?(.*?)(?:\s+of the\s+\d.*?)?\s+left at the end of\s/iu;
 const alongLast = /^pick up\s+(.*?)\s+along the last row of\s/iu;
 const picked = pattern(
   String.raw`with the right side facing,.*?\bpicks? up\s+${n}\s+${st}\s+(evenly round the armhole|round the armhole, as follows|along the edge, as follows)`,
