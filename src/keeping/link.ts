@@ -3,6 +3,7 @@ import { packed, unpacked } from './packing';
 /** What stands after the # of a link before the notebook, and the form it is in. */
 const beginning = '#notebook=1.';
 const anyForm = /^#notebook=/;
+const newerForm = /^#notebook=(?:[2-9]|\d{2,})\./;
 
 /** Characters of a link that programs still pass on whole, as common practice; longer ones are cut by some. */
 export const longestLink = 32_000;
@@ -33,13 +34,13 @@ export async function linkOf(text: string, page: string): Promise<{ link: string
 
 /** The text of the notebook in a link, from what stands after its #; or why there is none. */
 export async function textInLink(hash: string): Promise<{ text: string } | { problem: string }> {
-  if (!hash.startsWith(beginning)) {
+  if (newerForm.test(hash)) {
     return {
       problem:
         'This link was made by a newer version of this page. Reload the page to get that version, then open the link again.',
     };
   }
-  const bytes = fromLetters(hash.slice(beginning.length));
+  const bytes = hash.startsWith(beginning) ? fromLetters(hash.slice(beginning.length)) : undefined;
   const text = bytes && (await unpacked(bytes, mostUnpacked));
   if (text !== undefined) return { text };
   return {

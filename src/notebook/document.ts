@@ -42,6 +42,9 @@ export interface Wording {
   readonly terms: Settings['terms'];
 }
 
+/** The id of the maker's own column in a notebook that adapts a pattern; the others are the pattern's sizes. */
+export const ownColumn = 'mine';
+
 /** A printed pattern that was put in, and which cells hold its numbers and the ones that were worked anew. */
 export interface Adapted {
   /** Its text, as it was put in. */

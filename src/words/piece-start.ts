@@ -18,7 +18,13 @@ export type Start =
   | { readonly kind: 'edge'; readonly pickUp: PickUpCell }
   /** Along both sides of an armhole and its underarm, as `JOINARMHOLE` counts. */
   | { readonly kind: 'armhole'; readonly formula: string }
-  | { readonly kind: 'stitches'; readonly of: string; readonly held: boolean };
+  | {
+      readonly kind: 'stitches';
+      readonly of: string;
+      readonly held: boolean;
+      /** The piece whose last row they are a part of; undefined where they are all of a row. */
+      readonly partOf?: string;
+    };
 
 /**
  * Where the first stitches of a piece come from, read off the formula of its count: a pick-up, an armhole, the last
@@ -34,7 +40,7 @@ export function startOf(source: PatternSource, piece: GatheredPiece): Start {
     const names = namesIn(formula);
     // A part of another piece's last row: its end, less what is left out.
     const left = names.length > 1 ? endNamed(names, table, byId, piece.cell.id) : undefined;
-    if (left) return { kind: 'stitches', of: left.label, held: left.ends === 'held' };
+    if (left) return { kind: 'stitches', of: left.label, held: left.ends === 'held', partOf: left.id };
     const only = formula.trim().replace(/^=\s*/u, '');
     const named = names.length === 1 ? table.get(sameName(names[0]!)) : undefined;
     const cell = named && byId.get(named.cell);

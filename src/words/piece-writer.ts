@@ -11,6 +11,8 @@ export class PieceWriter {
   /** The ids of the sizes, in the order of the lists. */
   readonly sizes: readonly string[];
   readonly labels: readonly string[];
+  /** Whether the last line told how a row begins, and what is worked on it comes next. */
+  begun = false;
 
   constructor(
     readonly sentences: Sentences,
@@ -26,6 +28,7 @@ export class PieceWriter {
   }
 
   line(key: string, template: string, slots: Slots = {}): void {
+    this.begun = false;
     this.blocks.push(this.sentences.line(`${this.key} ${key}`, template, slots));
   }
 
@@ -66,11 +69,11 @@ export class PieceWriter {
     return `${labels.length === 1 ? 'Size' : 'Sizes'} ${bracketed(labels)}`;
   }
 
-  /** "Next row (RS)", the side only where it is the same in every size. */
+  /** "Next row (RS)", the side only where it is the same in every size; "Same row" where it was begun already. */
   next(sides: BySize<'RS' | 'WS' | 'round'>): string {
     const [side] = sides.filter((one) => one !== null);
     const known = sides.every((one) => one === null || one === side) && side && side !== 'round';
-    return `Next ${this.row}${known ? ` (${side})` : ''}`;
+    return `${this.begun ? 'Same' : 'Next'} ${this.row}${known ? ` (${side})` : ''}`;
   }
 }
 

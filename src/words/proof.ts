@@ -39,12 +39,19 @@ export function prove(document: PatternDocument, source: PatternSource): Proof {
         where.push({ ...at, problem: plan.trouble });
         return;
       }
-      const rows = workPiece(plan).map((row) => row.count);
-      const { counts, problems } = recountPiece(texts, { sizes: labels, place });
+      const worked = workPiece(plan);
+      const rows = worked.map((row) => row.count);
+      const { counts, problems, sides, ended } = recountPiece(texts, { sizes: labels, place });
       for (const { line, problem } of problems) {
         where.push({ ...at, key: lines[line]!.key, line: texts[line]!, problem });
       }
       if (problems.length > 0) return;
+      for (const { line, row, side } of sides) {
+        if (worked[row - 1]?.side === side) continue;
+        const problem = `It calls row ${row} ${side}, and in the notebook that row is worked on the other side.`;
+        where.push({ ...at, key: lines[line]!.key, line: texts[line]!, problem });
+      }
+      if (!ended) where.push({ ...at, problem: 'It does not say what becomes of the last stitches.' });
       const row = rows.findIndex((count, number) => counts[number] !== count);
       if (row >= 0) {
         where.push({

@@ -42,7 +42,19 @@ export function startLines(
   const round = writer.worked === 'round';
   const stitch = wordsFor(writer.craft, stretches[0]!.swatch?.stitch).basic;
   switch (start.kind) {
-    case 'stitches':
+    case 'stitches': {
+      const whole = writer.sizes.map(
+        (size) => (start.partOf && source.number(size, start.partOf, 'end')) || null,
+      );
+      if (start.held && whole.some((many, place) => many !== null && many > counts[place]!)) {
+        writer.line('start of part', 'Take up {count} of the {whole} left at the end of {piece}.', {
+          count,
+          whole: counted(whole, 'st'),
+          piece: theirs(start.of),
+        });
+        if (round) marker(writer);
+        return 0;
+      }
       writer.line(
         'start',
         start.held
@@ -55,6 +67,7 @@ export function startLines(
       );
       if (round) marker(writer);
       return 0;
+    }
     case 'armhole': {
       const along = armholeLines(source, writer, start.formula, counts);
       const where = along ? 'round the armhole, as follows' : 'evenly round the armhole';

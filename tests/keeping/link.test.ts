@@ -58,6 +58,10 @@ describe('a link', () => {
       expect(await textInLink(wrong)).toHaveProperty('problem');
     const newer = await textInLink('#notebook=2.abc');
     expect('problem' in newer && newer.problem).toContain('newer version');
+    for (const cut of ['#notebook=', '#notebook=1', '#notebook=abc']) {
+      const damaged = await textInLink(cut);
+      expect('problem' in damaged && damaged.problem).toContain('damaged or was cut short');
+    }
   });
 
   it('of any letters at all is refused or read, never thrown at', async () => {

@@ -7,6 +7,28 @@ import { badGrammar } from './grammar';
 import { sourceOf } from './source-of';
 
 describe('the text of a pattern recounts to its rows', () => {
+  describe.each(['crochet', 'knitting'] as const)('altered in %s', (craft) => {
+    it('no piece of a starter is proven with a line left out, told twice, or on the other side', async () => {
+      for (const { make } of starters) {
+        const notebook = make();
+        const source = await sourceOf({ ...notebook, settings: { ...notebook.settings, craft } });
+        const document = patternOf(source);
+        const survives = (text: string, lines: readonly string[]): void => {
+          if (prove(withLines(document, text, lines), source).proven) throw new Error(`not found: ${text}`);
+        };
+        for (const { text } of document.parts.filter(({ kind }) => kind === 'piece').flatMap(linesOf)) {
+          survives(text, [text, text]);
+          // What it begins on, its shaping and its end can be nowhere else; how a stretch of an edge is spread may be
+          // left to the hand, and so may how the first of several rounds is worked.
+          if (!/^(?:To come out even|The first of these)/u.test(text)) survives(text, []);
+          if (/\((?:RS|WS)\)/u.test(text)) {
+            survives(text, [text.replace(/\((RS|WS)\)/u, (_, side) => `(${side === 'RS' ? 'WS' : 'RS'})`)]);
+          }
+        }
+      }
+    });
+  });
+
   it.each(starters.map((starter) => [starter.label, starter.make()] as const))(
     'in every size of %s',
     async (_label, notebook) => {
@@ -60,6 +82,22 @@ describe('the text of a pattern recounts to its rows', () => {
     expect(tried).toBeGreaterThan(200);
   }, 120_000);
 });
+
+/** The document with other lines in place of the first that reads so. */
+function withLines(document: PatternDocument, text: string, lines: readonly string[]): PatternDocument {
+  let done = false;
+  return {
+    ...document,
+    parts: document.parts.map((part) => ({
+      ...part,
+      blocks: part.blocks.flatMap((block) => {
+        if (done || block.kind !== 'line' || block.text !== text) return [block];
+        done = true;
+        return lines.map((line) => ({ ...block, text: line }));
+      }),
+    })),
+  };
+}
 
 /** The document with one of its bracketed counts, in one of its sizes, off by one. */
 function withMisprint(

@@ -201,14 +201,44 @@ describe('every kind of stretch in the trade’s words', () => {
       { kind: 'even', rows: 1 },
     ];
     expect(lines([ends('leave')])[1]).toBe(
-      'On the next row, bind off the first 8 sts and leave the last 8 sts on a holder, working the other 24 sts as follows.',
+      'Next row (RS): bind off the first 8 sts, then work even, leaving the last 8 sts on a holder [24 sts].',
     );
     expect(lines([ends('add')])[1]).toBe(
-      'On the next row, cast on 8 sts at the start and 8 sts at the end, working 56 sts in all as follows.',
+      'Next row (RS): cast on 8 sts, then work even to the end, then cast on 8 sts [56 sts].',
     );
     expect(lines([ends('leave')], { settings: { craft: 'crochet', terms: 'UK' } })).toContain(
-      'On the next row, ss across the first 8 sts and leave the last 8 sts unworked, working the other 24 sts as follows.',
+      'Next row (RS): ss across the first 8 sts, then work even, leaving the last 8 sts unworked [24 sts].',
     );
+  });
+
+  const leaveAtStart: Told = { kind: 'leave', atStart: 4, atEnd: 0 };
+  const even = (rows: number): Told => ({ kind: 'even', rows });
+
+  it('an armhole is bound off at the start of the next 2 rows, once at each edge', () => {
+    const armholes = [even(2), leaveAtStart, even(1), leaveAtStart, even(1), even(6)];
+    expect(lines([armholes]).slice(1)).toEqual([
+      'Work 2 rows even.',
+      'Bind off 4 sts at the start of the next 2 rows [32 sts].',
+      'Work 6 rows even.',
+      'Bind off all 32 sts.',
+    ]);
+    expect(lines([armholes], { settings: { craft: 'crochet' } })).toContain(
+      'Sl st across 4 sts at the start of each of the next 2 rows, working the others even [32 sts].',
+    );
+  });
+
+  it('the rows of an edge that is bound off are not counted again in the rows after it', () => {
+    expect(lines([[leaveAtStart, even(5)]]).slice(1, 3)).toEqual([
+      'Next row (RS): bind off the first 4 sts, then work even to the end [36 sts].',
+      'Work 4 more rows even.',
+    ]);
+  });
+
+  it('a row that is shaped too is told to be the same row', () => {
+    expect(lines([[leaveAtStart, { kind: 'evenly', to: 35 }]]).slice(1, 3)).toEqual([
+      'On the next row, bind off the first 4 sts, working the other 36 sts as follows, that row included.',
+      'Same row (RS): k17, k2tog, k17 [35 sts].',
+    ]);
   });
 
   it('rows told by their counts are shaped one by one, and those without a change together', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Notebook, Settings } from '../../src/notebook';
-import { hatCrown, jacket, singleSleeve } from '../../src/starters';
+import { ownColumn, type Notebook, type Settings } from '../../src/notebook';
+import { adaptedPullover, hatCrown, jacket, singleSleeve } from '../../src/starters';
 import { patternOf, plainText, prove, sentencesOf } from '../../src/words';
 import { edited } from '../notebook/edited';
 import { badGrammar } from './grammar';
@@ -9,6 +9,12 @@ import { sourceOf } from './source-of';
 /** Its wedges are no wider than where every round is decreased. */
 const hatInThickWool = (): Notebook =>
   edited(hatCrown(), { do: 'give', cell: 'fabric', key: 'sts.0.count', size: null, value: 10 });
+
+/** As it leaves the page: for its maker, and for none of the sizes of the pattern it adapts. */
+const pulloverForItsMaker = (): Notebook => {
+  const notebook = adaptedPullover();
+  return { ...notebook, sizes: notebook.sizes.filter(({ id }) => id === ownColumn) };
+};
 
 /*
  * The patterns of the starters, word for word: read them as a person would whenever they change.
@@ -23,6 +29,8 @@ const read: readonly (readonly [string, () => Notebook, Partial<Settings>])[] = 
   ['sleeve, crochet, UK', singleSleeve, { terms: 'UK' }],
   ['sleeve, knitting, US', singleSleeve, { craft: 'knitting' }],
   ['hat, knitting, US', hatCrown, {}],
+  ['pullover, fitted again', pulloverForItsMaker, {}],
+  ['pullover, fitted again, all sizes', adaptedPullover, {}],
   ['hat in thick wool, knitting, US', hatInThickWool, {}],
 ];
 

@@ -83,8 +83,8 @@ export interface Laid {
   readonly box: Box;
   /** Whether its start is at the top. */
   readonly hangs: boolean;
-  /** Whether its middle is cut out, being longer than the drawing is wide. */
-  readonly broken: boolean;
+  /** Which way its middle is cut out, where it has no room to scale: across the rows, or along them. */
+  readonly broken: 'across' | 'along' | null;
 }
 
 /** The least and the largest x of an outline, in cm. */
@@ -97,23 +97,44 @@ export function reachOf({ left, right }: Pick<Outline, 'left' | 'right'>): { lef
   return { left: least, right: most };
 }
 
+/** The room a piece has on a drawing, in px. */
+export interface Room {
+  readonly width: number;
+  readonly height: number;
+}
+
 /**
  * Lays an outline so that its highest point is at y = 0 and its middle at x = 0. A piece that hangs is turned round,
- * so its left edge comes to the right: it is still the right side that faces.
+ * so its left edge comes to the right: it is still the right side that faces. What has no room loses its middle.
  */
-export function laid(outline: Outline, pxPerCm: number, hangs: boolean, room = Infinity): Laid {
+export function laid(
+  outline: Outline,
+  pxPerCm: number,
+  hangs: boolean,
+  room: Room = { width: Infinity, height: Infinity },
+): Laid {
   const { left, right } = reachOf(outline);
-  const height = outline.edges.at(-1)! * pxPerCm;
+  const length = outline.edges.at(-1)!;
   const turn = hangs ? -1 : 1;
-  const cut = Math.max(0, right - left - room / pxPerCm);
-  const x = (cm: number): number => {
-    const kept = cut === 0 ? cm : Math.sign(cm) * Math.max(0, Math.abs(cm) - cut / 2);
-    return turn * kept * pxPerCm;
+  const cut = {
+    x: Math.max(0, right - left - room.width / pxPerCm),
+    y: Math.max(0, length - room.height / pxPerCm),
   };
-  const y = (cm: number): number => (hangs ? cm * pxPerCm : height - cm * pxPerCm);
+  const height = (length - cut.y) * pxPerCm;
+  const x = (cm: number): number => turn * withoutMiddle(cm, cut.x) * pxPerCm;
+  const y = (cm: number): number => {
+    const kept = (withoutMiddle(cm - length / 2, cut.y) + (length - cut.y) / 2) * pxPerCm;
+    return hangs ? kept : height - kept;
+  };
   const [a, b] = [x(left), x(right)];
   const box = { x: Math.min(a, b), y: 0, width: Math.abs(b - a), height };
-  return { outline, scale: { x, y }, pxPerCm, box, hangs, broken: cut > 0 };
+  const broken = cut.x > 0 ? 'across' : cut.y > 0 ? 'along' : null;
+  return { outline, scale: { x, y }, pxPerCm, box, hangs, broken };
+}
+
+/** Where a place is, measured from the middle, once so much of the middle is cut out. */
+function withoutMiddle(cm: number, cut: number): number {
+  return cut === 0 ? cm : Math.sign(cm) * Math.max(0, Math.abs(cm) - cut / 2);
 }
 
 /** The paper and the outline of a piece; ids begin with `id`. */
@@ -154,24 +175,37 @@ export function drawOutline(
 }
 
 /** Two slanting lines with nothing between: here the middle is left out (as in technical drawing). */
-function drawBreak(block: BlockBeingDrawn, { box }: Laid, paper: string, ink: string): void {
+function drawBreak(block: BlockBeingDrawn, { box, broken }: Laid, paper: string, ink: string): void {
+  if (broken === 'along') {
+    const [left, right] = [box.x - 5, box.x + box.width + 5];
+    const y = box.y + box.height / 2;
+    const [upper, lower] = [
+      [`${px(left)} ${px(y - 1)}`, `${px(right)} ${px(y - 7)}`],
+      [`${px(left)} ${px(y + 7)}`, `${px(right)} ${px(y + 1)}`],
+    ] as const;
+    addBreak(
+      block,
+      `M${upper[0]}L${upper[1]}L${lower[1]}L${lower[0]}Z`,
+      `M${upper[0]}L${upper[1]}M${lower[0]}L${lower[1]}`,
+      paper,
+      ink,
+    );
+    return;
+  }
   const [top, foot] = [box.y - 5, box.y + box.height + 5];
   const x = box.x + box.width / 2;
-  block.add(
-    element('path', {
-      class: 'paper',
-      d: `M${px(x - 7)} ${px(foot)}L${px(x - 1)} ${px(top)}H${px(x + 7)}L${px(x + 1)} ${px(foot)}Z`,
-      fill: paper,
-    }),
+  addBreak(
+    block,
+    `M${px(x - 7)} ${px(foot)}L${px(x - 1)} ${px(top)}H${px(x + 7)}L${px(x + 1)} ${px(foot)}Z`,
+    `M${px(x - 7)} ${px(foot)}L${px(x - 1)} ${px(top)}M${px(x + 1)} ${px(foot)}L${px(x + 7)} ${px(top)}`,
+    paper,
+    ink,
   );
-  block.add(
-    element('path', {
-      class: 'dimension',
-      d: `M${px(x - 7)} ${px(foot)}L${px(x - 1)} ${px(top)}M${px(x + 1)} ${px(foot)}L${px(x + 7)} ${px(top)}`,
-      fill: 'none',
-      stroke: ink,
-    }),
-  );
+}
+
+function addBreak(block: BlockBeingDrawn, gap: string, lines: string, paper: string, ink: string): void {
+  block.add(element('path', { class: 'paper', d: gap, fill: paper }));
+  block.add(element('path', { class: 'dimension', d: lines, fill: 'none', stroke: ink }));
 }
 
 /** A dimension line with a small tick at either end, from one point to another of the same x or y. */

@@ -7,6 +7,7 @@ import {
   writeLines,
   type Block,
   type Laid,
+  type Room,
 } from './block';
 import { coloursOf } from './colours';
 import { overlap, placed, textWidth, labelLines, type Box, type Wish } from './labels';
@@ -33,7 +34,8 @@ export function schematicBlock(
   marks: readonly Mark[],
   o: {
     readonly pxPerCm: number;
-    readonly room: number;
+    /** The room there is, in px: what is larger is shortened. */
+    readonly room: Room;
     /** Begins the ids in it; null where only the room it takes is wanted. */
     readonly id: string | null;
     readonly text: (measure: Lettered) => string;
@@ -42,7 +44,7 @@ export function schematicBlock(
   const block = new BlockBeingDrawn();
   const theme = coloursOf(spec);
   const size = drawnSize(spec, piece);
-  if (!size?.rows) return apology(block, spec, piece, o.room);
+  if (!size?.rows) return apology(block, spec, piece, o.room.width);
   const outline = outlineOf(size.rows, size.plan);
   const shape = laid(outline, o.pxPerCm, piece.hangs ?? false, o.room);
   const at = piece.sizes.indexOf(size);

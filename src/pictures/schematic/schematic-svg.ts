@@ -10,13 +10,14 @@ import { drawnSize, missingOf } from './missing';
 import { schematicBlock, type Mark } from './schematic-block';
 import { lettered, type Lettered } from './schematic-table';
 import { lengthText, sizeList } from './size-figures';
+import { stripsOf } from './strips';
 import type { SchematicPiece, SchematicSpec } from './types';
 import { wholeDrawing } from './whole-drawing';
 
 const margin = 16;
 const gap = { x: 34, y: 30 };
 /** Larger than this a sleeve fills a screen; smaller, its measurements crowd it. */
-const scales = { most: 7, comfortable: 2.2, legible: 1.8, least: 0.4, tallest: 520 };
+const scales = { most: 7, comfortable: 2.2, legible: 1.8, least: 0.4, tallest: 520, strip: 260 };
 
 /** A schematic with what was written on it, for whoever checks it. */
 export interface Drawn {
@@ -62,14 +63,15 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
       marks.get(piece.id) ?? [],
       {
         pxPerCm,
-        room: most,
+        room: { width: most, height: Number.isFinite(most) ? scales.strip : Infinity },
         id: tried ? null : `${prefix}-${spec.pieces.indexOf(piece)}`,
         text: listed.text,
       },
     );
 
-  const strips = spec.pieces.filter(({ lies }) => lies === 'along');
-  const main = order(spec.pieces.filter(({ lies }) => lies !== 'along'));
+  const ids = stripsOf(spec);
+  const strips = spec.pieces.filter(({ id }) => ids.has(id));
+  const main = order(spec.pieces.filter(({ id }) => !ids.has(id)));
   const scale = (): number =>
     scaleFor(spec, main.length > 0 ? main : strips, room, (piece, tried) =>
       draw(piece, tried, Infinity, true),

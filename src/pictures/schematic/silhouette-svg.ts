@@ -157,7 +157,7 @@ function silhouetteBlock(
   let width = 160;
   if (main) {
     const hangs = piece.hangs ?? false;
-    const shape = laid(main.outline, pxPerCm, hangs, room - 12);
+    const shape = laid(main.outline, pxPerCm, hangs, { width: room - 12, height: Infinity });
     width = Math.max(width, Math.min(room - 12, shape.box.width));
     foot = shape.box.height;
     if (spec.size === 'all') {
@@ -165,7 +165,7 @@ function silhouetteBlock(
       drawOutline(block, shape, spec, id, { stroke: 'none', class: undefined });
       for (const one of sizes) {
         const { colour, dash } = sizeStyle(one.place, spec.theme);
-        const own = laid(one.outline, pxPerCm, hangs, room - 12);
+        const own = laid(one.outline, pxPerCm, hangs, { width: room - 12, height: Infinity });
         const down = hangs ? 0 : shape.box.height - own.box.height;
         block.take({ ...own.box, y: own.box.y + down });
         foot = Math.max(foot, own.box.y + own.box.height + down);

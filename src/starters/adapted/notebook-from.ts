@@ -1,4 +1,12 @@
-import { nameFrom, type Cell, type Notebook, type Section, type Settings, type Size } from '../../notebook';
+import {
+  nameFrom,
+  ownColumn,
+  type Cell,
+  type Notebook,
+  type Section,
+  type Settings,
+  type Size,
+} from '../../notebook';
 import type { PatternReading } from '../../words/printed';
 import { adapting as begun, type SectionName } from './adapting';
 import { fabricOf, fabricsOf, type OwnSwatch } from './fabrics';
@@ -17,9 +25,6 @@ export interface Maker {
   readonly swatch?: OwnSwatch;
   readonly body?: OwnBody;
 }
-
-/** The id of the maker's own column. */
-export const mine = 'mine';
 
 const labels: readonly (readonly [SectionName, string])[] = [
   ['swatches', 'Swatches'],
@@ -45,7 +50,7 @@ export function notebookFrom(
   maker: Maker = {},
 ): Notebook {
   const { pattern } = reading;
-  const columns: Size[] = [...sizesOf(pattern.sizes), { id: mine, label: 'Mine' }];
+  const columns: Size[] = [...sizesOf(pattern.sizes), { id: ownColumn, label: 'Mine' }];
   const adapting = begun(pattern);
   const fabrics = fabricsOf(adapting, maker.swatch);
   const parts = partsOf(pattern);
@@ -78,7 +83,7 @@ export function notebookFrom(
 const rank = (role: 'body' | 'sleeve' | 'other'): number => ({ body: 0, sleeve: 1, other: 2 })[role];
 
 function sizesOf(names: readonly string[]): Size[] {
-  const used = new Set<string>([mine]);
+  const used = new Set<string>([ownColumn]);
   return names.map((label) => {
     const wished = nameFrom(label).replaceAll('_', '-').replace(/^-/u, '') || 'size';
     let id = wished;

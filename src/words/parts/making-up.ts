@@ -10,6 +10,7 @@ import {
 } from '../../notebook';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
+import { startOf } from '../piece-start';
 import { shown, theirs, type Sentences } from '../sentence';
 import { sizeList, type BySize } from '../size-list';
 import { tableOf } from '../name-table';
@@ -52,8 +53,19 @@ function joinLine(
   );
   // Where its piece is in no size, there is nothing to join.
   if (counts.every((count) => count === null)) return [];
-  const unit = /rows$/u.test(first.key) ? 'row' : 'st';
   const fails = found.sizes.filter(({ id }) => source.truth(id, cell.id, 'holds') === false);
+  if (fails.length > 0) {
+    sentences.notes.push({
+      text: `${shown(cell.label)}: in ${fails.length > 1 ? 'sizes' : 'size'} ${listed(fails.map(({ label }) => shown(label)))} the sides do not match. ${cell.message}`,
+      about: { cell: cell.id },
+    });
+  }
+  // What is worked on the stitches of another piece is joined to it already.
+  const grown = found.pieces.find((piece) =>
+    sides.some(({ named }) => named?.cell === piece.cell.id && named.key === 'start'),
+  );
+  if (grown && startOf(source, grown).kind !== 'new') return [];
+  const unit = /rows$/u.test(first.key) ? 'row' : 'st';
   const one = counts.every((count) => count === null || count === 1);
   const line = sentences.paragraph(
     `join ${cell.id}`,
@@ -62,11 +74,6 @@ function joinLine(
       : '{join}: join stitch to stitch, {count} on each side.',
     { join: theirs(cell.label), count: `${sizeList(counts)} ${one ? unit : `${unit}s`}` },
   );
-  if (fails.length === 0) return [line];
-  sentences.notes.push({
-    text: `${shown(cell.label)}: in ${fails.length > 1 ? 'sizes' : 'size'} ${listed(fails.map(({ label }) => shown(label)))} the sides do not match. ${cell.message}`,
-    about: { cell: cell.id },
-  });
   return [line];
 }
 

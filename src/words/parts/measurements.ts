@@ -1,6 +1,6 @@
 import { bracketed } from '../../notebook/bracketed';
 import { uncapital } from '../../notebook/capital';
-import { allCells, namesIn, sameName, writeLength, type EaseCell } from '../../notebook';
+import { allCells, namesIn, ownColumn, sameName, writeLength, type EaseCell } from '../../notebook';
 import type { Gathered, WorkedPlan } from '../gathered';
 import type { PatternPart, PatternTable } from '../pattern-document';
 import { shown, type Sentences } from '../sentence';
@@ -17,20 +17,21 @@ export function measurementsPart(
   const { length, decimal } = source.notebook.settings;
   const write = (cm: number | undefined): string =>
     cm === undefined ? notInSize : writeLength(cm, { unit: length, decimal });
+  // In a notebook that adapts a pattern what is wished is its maker's, and the pattern's own columns have no part in it.
+  const wished = (size: string, cell: EaseCell, key: string): number | undefined =>
+    source.notebook.adapts && size !== ownColumn ? undefined : source.number(size, cell.id, key);
   const eases = allCells(source.notebook).filter((cell): cell is EaseCell => cell.kind === 'ease');
   const row = (label: string, of: (size: string, place: number) => number | undefined): string[] => [
     label,
     ...found.sizes.map(({ id }, place) => write(of(id, place))),
   ];
   const toFit = eases.map((cell) =>
-    row(`To fit: ${uncapital(shown(bodyLabel(source, cell)))}`, (size) =>
-      source.number(size, cell.id, 'body'),
-    ),
+    row(`To fit: ${uncapital(shown(bodyLabel(source, cell)))}`, (size) => wished(size, cell, 'body')),
   );
   const rows: string[][] = [
     // A body measure that several eases go out from is one line.
     ...new Map(toFit.map((line) => [line.join('\t'), line])).values(),
-    ...eases.map((cell) => row(shown(cell.label), (size) => source.number(size, cell.id, 'finished'))),
+    ...eases.map((cell) => row(shown(cell.label), (size) => wished(size, cell, 'finished'))),
   ];
   const ofPieces: string[][] = [
     ...found.pieces.flatMap(({ cell, sizes }) => {

@@ -9,6 +9,7 @@ import type { PatternSource } from '../source';
 import { acrossLines } from '../stretches/across';
 import { countedLines } from '../stretches/counted';
 import { endsLines } from '../stretches/ends';
+import { endsInRows } from '../stretches/ends-in-rows';
 import { evenLines } from '../stretches/even';
 import { gatherLines } from '../stretches/gather';
 import type { StretchBySize } from '../stretches/stretch';
@@ -41,13 +42,22 @@ export function piecePart(
   };
   const [opening] = stretches;
   if (opening) say(opening);
-  const done = startLines(source, writer, piece, stretches);
+  const done = new Map<number, number>([[0, startLines(source, writer, piece, stretches)]]);
   let heading = '';
+  let toldTo = -1;
   stretches.forEach((stretch, at) => {
+    // Its rows were told with the stitches that are left or added on them.
+    if (at < toldTo) return;
     if (stretch.sizes.every(({ counts }) => counts.length === 0) && !endsOnly(stretch)) return;
     say(stretch);
     const before = writer.blocks.length;
-    stretchLines(writer, { ...stretch, done: at === 0 ? done : 0 });
+    const ends = endsOnly(stretch) ? endsInRows(stretches, at) : undefined;
+    if (ends) endsLines(writer, stretch, { ...ends, on: stretches[ends.last]! });
+    else stretchLines(writer, { ...stretch, done: done.get(at) ?? 0 });
+    if (ends && writer.blocks.length > before) {
+      toldTo = ends.last;
+      done.set(ends.last, 1);
+    }
     // A stretch that its first row was all of has nothing more to say. Stretches under one label, such as the two
     // bind-offs of an armhole, are read under one heading.
     if (writer.blocks.length === before) return;

@@ -22,7 +22,7 @@ export function workingNotesPart(
   if (found.sizes.length > 1) {
     note(
       'sizes',
-      'Where numbers differ by size, the first is for the smallest and the others follow in brackets; one number is for all sizes, and an en dash means not in that size.',
+      'Where numbers differ by size, they stand in the order of the sizes, all but the first in brackets; one number is for all sizes, and an en dash means not in that size.',
     );
   }
   note('counts', 'Numbers in square brackets are the stitches at the end of the row or round.');

@@ -36,6 +36,45 @@ export function countsApart(
   }; from here it goes on with the pattern’s count.`;
 }
 
+/** More stitches, or more rows, than any piece has. */
+export const mostOfAny = 10_000;
+
+/**
+ * Which numbers cannot be counts, since they are no whole numbers or out of reach: "In size S it is 0." Undefined where
+ * all can be.
+ */
+export function noCounts(sizes: readonly string[], counts: PerSize, least: 0 | 1): string | undefined {
+  const wrong = sizes.flatMap((size, at) => {
+    const count = counts[at] ?? null;
+    return count === null || canBeCount(count, least) ? [] : [`in size ${size} it is ${count}`];
+  });
+  if (wrong.length === 0) return undefined;
+  const left = wrong.length - told;
+  return `${capital(wrong.slice(0, told).join('; '))}${left > 0 ? `; and ${left} more are wrong` : ''}.`;
+}
+
+export function canBeCount(count: number, least: 0 | 1): boolean {
+  return Number.isInteger(count) && count >= least && count <= mostOfAny;
+}
+
+/**
+ * In which sizes a line takes more stitches than there are; undefined where it does so in none.
+ *
+ * @param before by size, before the line; @param after as the line comes to
+ */
+export function tooFew(sizes: readonly string[], before: PerSize, after: PerSize): string | undefined {
+  const wrong = sizes.flatMap((size, at) => {
+    const [had, has] = [before[at] ?? null, after[at] ?? null];
+    return had === null || has === null || has > 0
+      ? []
+      : [`in size ${size} ${had} are there, and it would leave ${String(has).replace('-', '−')}`];
+  });
+  if (wrong.length === 0) return undefined;
+  const left = wrong.length - told;
+  const more = left > 0 ? `; and so in ${left} more ${left === 1 ? 'size' : 'sizes'}` : '';
+  return `This takes more stitches than there are: ${wrong.slice(0, told).join('; ')}${more}. Correct the count, or the line.`;
+}
+
 /**
  * Which counts are not what a stated multiple allows, each with the nearest that are; undefined where all are.
  *

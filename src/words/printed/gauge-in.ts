@@ -2,6 +2,9 @@ import { numberAt } from './number';
 import type { LogicalLine } from './lines';
 import type { Doubt, StatedGauge } from './types';
 
+/** Finer than any fabric: stitches or rows to a cm. */
+const finest = 100;
+
 const length =
   /(\d+(?:[.,]\d+)?)(?:\s*(?:x|×|by)\s*\d+(?:[.,]\d+)?)?\s*(cm\b|centimet(?:re|er)s?\b|inch(?:es)?\b|in\b|["″”])/giu;
 
@@ -38,13 +41,16 @@ export function gaugeIn(
   const over = Number(first[1]!.replace(',', '.'));
   const overCm = inInches ? over * 2.54 : over;
   const place = line.place(text.length - text.trimStart().length, text.length);
-  if (stitches === 0 || rows === 0) {
+  const none = [stitches, rows].some((many) => many === 0);
+  if (none || [stitches, rows].some((many) => many !== undefined && many / overCm > finest)) {
     return {
       doubts: [
         {
           place,
           kind: 'unread',
-          message: 'A gauge is more than 0: correct the stitches or the rows of this line.',
+          message: none
+            ? 'A gauge is more than 0: correct the stitches or the rows of this line.'
+            : `A gauge is at most ${finest} stitches or rows to 1 cm: correct the stitches or the rows of this line.`,
         },
       ],
     };

@@ -41,11 +41,13 @@ export type Instruction =
     }
   | { readonly do: 'part'; readonly side: PrintedList; readonly middle: PrintedList; readonly held: boolean }
   | {
-      /** Stitches left or added at the ends of the row that comes next, which is told after it. */
+      /** Stitches left or added at the ends of the row that comes next. */
       readonly do: 'ends';
       readonly add: boolean;
       readonly start: PrintedList | undefined;
       readonly end: PrintedList | undefined;
+      /** Whether it tells that row too, which is then even. */
+      readonly even: boolean;
     }
   | { readonly do: 'end'; readonly held: boolean; readonly count: PrintedList | undefined }
   | { readonly do: 'round' }
@@ -138,18 +140,21 @@ const readers: readonly Reader[] = [
   },
   (text, take) => {
     const found = form(
-      `^(?:with [^⟦]*,? )?(?:take up|return|put|place|slip|rejoin (?:the )?yarn to|join (?:the )?yarn to|work on|on) (?:the )?(?:held |first |next |remaining |other )*${L} (?:held |remaining )?${sts}(?:(?: left| held)?(?: at the end)? of (?:the )?([\\p{L}][\\p{L} ,]*?))?(?: back)?(?: (?:on|onto|to) (?:the |a )?(?:working )?needles?)?\\.?$`,
+      `^(?:with [^⟦]*,? )?(?:take up|return|put|place|slip|rejoin (?:the )?yarn to|join (?:the )?yarn to|work on|on) (?:the )?(?:held |first |next |remaining |other )*${L} (?:held |remaining )?${sts}(?: of (?:the )?${L} ${sts})?(?:(?: left| held)?(?: at the end)? of (?:the )?([\\p{L}][\\p{L} ,]*?))?(?: back)?(?: (?:on|onto|to) (?:the |a )?(?:working )?needles?)?\\.?$`,
       'iu',
     ).exec(text);
     if (!found || /holder|waste/iu.test(text)) return undefined;
-    return { do: 'go on', count: take(found[1]), piece: found[2]?.trim() };
+    return { do: 'go on', count: take(found[1]), piece: found[3]?.trim() };
   },
   (text, take) => {
     const found = form(
       `\\b(cast[- ]on|co|ch|chain|make a (?:foundation )?chain of|foundation (?:sc|hdc|dc|ch)) ${L}(?! ?sp\\b)`,
       'iu',
     ).exec(text);
-    if (!found || found.index > 40 || /\bbeg|\bend of\b|\bskip\b|\bin next\b/iu.test(text)) return undefined;
+    if (!found || found.index > 40 || /\bbeg|\b(?:start|end) of\b|\bskip\b|\bin next\b/iu.test(text))
+      return undefined;
+    // Stitches that a row is begun or ended with start no piece.
+    if (form(`^(?:on the )?(?:next|same) ${row}`, 'iu').test(text)) return undefined;
     return { do: 'start', count: take(found[2]), chain: /^(?:ch|chain|make)/iu.test(found[1]!) };
   },
   // Parting the last row, or the row before the neck
@@ -173,7 +178,7 @@ const readers: readonly Reader[] = [
   // Stitches left or added
   (text, take) => {
     const found = form(
-      `\\b(bind off|cast off|bo|leave|skip|cast on|add|ch)(?: (?:the )?(?:next|first))? ${L} ?(?:${sts})?(?: unworked)?,? (?:at|in|on) (?:the )?(beg(?:inning)?|start|end|each end|both ends|each side|both sides)(?: and (end))? of (?:the )?(?:next|every|following) (?:${L} )?(?:RS |WS )?${row}`,
+      `\\b(bind off|cast off|bo|(?:sl st|ss)(?: across)?|leave|skip|cast on|add(?: a foundation of)?|ch)(?: (?:the )?(?:next|first))? ${L} ?(?:${sts})?(?: unworked)?,? (?:at|in|on) (?:the )?(beg(?:inning)?|start|end|each end|both ends|each side|both sides)(?: and (end))? of (?:each of )?(?:the )?(?:next|every|following) (?:${L} )?(?:RS |WS )?${row}`,
       'iu',
     ).exec(text);
     if (!found) return undefined;
@@ -182,26 +187,39 @@ const readers: readonly Reader[] = [
     if (typeof many !== 'number' && (many.length !== 1 || !many[0] || many[0] > 12)) return undefined;
     const at = also || /each|both/iu.test(where!) ? 'both' : /^end/iu.test(where!) ? 'end' : 'start';
     return {
-      do: /^(?:cast on|add|ch)$/iu.test(verb!) ? 'add' : 'leave',
+      do: /^(?:cast on|add|ch)/iu.test(verb!) ? 'add' : 'leave',
       stitches: take(stitches),
       at,
       rows: typeof many === 'number' ? many : many[0]!,
     };
   },
   (text, take) => {
-    if (!/^on the next (?:row|round),/iu.test(text) || !/as follows\.?$/iu.test(text)) return undefined;
+    const even = form(`^next ${row}(?: \\([RW]S\\))?: `, 'iu').test(text) && /\bwork even\b/iu.test(text);
+    const begun = /^on the (?:next|same) (?:row|round),.* as follows(?:, that (?:row|round) included)?\.?$/iu;
+    if (!even && !begun.test(text)) return undefined;
     const add = /add a foundation of|cast on/iu.test(text);
+    const verb = add
+      ? '(?:add a foundation of|cast on)'
+      : '(?:(?:sl st|ss) across|(?:bind|cast) off) the first';
     const start = form(
-      add ? `${L} ${sts} at the start` : `(?:(?:sl st|ss) across|(?:bind|cast) off) the first ${L} ${sts}`,
+      !add ? `${verb} ${L} ${sts}` : even ? `: ${verb} ${L} ${sts}` : `${L} ${sts} at the start`,
       'iu',
     ).exec(text);
-    const end = form(add ? `${L} ${sts} at the end` : `leave the last ${L} ${sts}`, 'iu').exec(text);
+    const end = form(
+      !add
+        ? `leav(?:e|ing) the last ${L} ${sts}`
+        : even
+          ? `then ${verb} ${L} ${sts}`
+          : `${L} ${sts} at the end`,
+      'iu',
+    ).exec(text);
     if (!start && !end) return undefined;
     return {
       do: 'ends',
       add,
       start: start ? take(start[1]) : undefined,
       end: end ? take(end[1]) : undefined,
+      even,
     };
   },
   // Shaping over rows
@@ -303,7 +321,7 @@ const readers: readonly Reader[] = [
   // Ending
   (text, take) => {
     const found = form(
-      `^(?:knit(?:ting)?: )?(bind off|cast off|fasten off|do not bind off|do not fasten off|leave|place|slip|put|keep)\\b(.*)$`,
+      `^(?:knit(?:ting)?: )?(bind off|cast off|bo|fasten off|do not bind off|do not fasten off|leave|place|slip|put|keep)\\b(.*)$`,
       'iu',
     ).exec(text);
     if (!found) return undefined;

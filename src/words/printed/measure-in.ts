@@ -33,6 +33,9 @@ export interface MeasureContext {
   readonly expected: boolean;
 }
 
+/** Longer than any measurement of a garment, in cm. */
+const longest = 1000;
+
 const cmOf = (value: number, unit: LengthUnit): number => (unit === 'in' ? value * 2.54 : value);
 
 /** The measurement a line states by size; undefined where it states none, doubts alone where it cannot be read. */
@@ -92,7 +95,12 @@ export function measureIn(
   const toAll = (values: readonly (number | null)[]): (number | null)[] =>
     values.length === 1 ? Array.from({ length: context.sizes }, () => values[0]!) : [...values];
   const values = toAll(list.values).map((value) => (value === null ? null : cmOf(value, unit)));
-  const doubts = otherUnit(line, lists, list, unit, context.sizes);
+  if (values.some((value) => value !== null && !(value > 0 && value <= longest))) {
+    return unread(
+      `A measurement is more than 0 and at most ${longest} cm: correct the numbers of this line.`,
+    );
+  }
+  const doubts = otherUnit(line, lists, list, unit);
   return {
     measure: { of, label, on, values, step: cmOf(list.step, unit), place },
     doubts,
@@ -116,13 +124,15 @@ function otherUnit(
   lists: readonly PrintedList[],
   list: PrintedList,
   unit: LengthUnit,
-  sizes: number,
 ): Doubt[] {
   const other = lists.find(
     (one) =>
       one !== list && one.values.length === list.values.length && one.units[0] && one.units[0] !== unit,
   );
-  if (!other || other.values.length !== sizes) return [];
+  if (!other) return [];
+  // One number beside one number may be of something else, if it is not in brackets or after a stroke.
+  const between = line.text.slice(list.to, other.from);
+  if (list.values.length === 1 && !/^[\s(/[]*$/u.test(between)) return [];
   const apart = list.values.flatMap((value, at) => {
     const second = other.values[at];
     if (value === null || second === null || second === undefined) return [];

@@ -39,7 +39,7 @@ export function numberAt(text: string, at: number, decimal: '.' | ','): PrintedN
       return { value: Number(whole1 ?? 0) + part, step: finest(part), to: at + whole.length };
     }
   }
-  const digits = decimal === ',' ? /\d{1,6}(?:[.,]\d{1,3})?/uy : /\d{1,6}(?:\.\d{1,3})?|\.\d{1,3}/uy;
+  const digits = decimal === ',' ? /\d+(?:[.,]\d{1,3})?/uy : /\d+(?:\.\d{1,3})?|\.\d{1,3}/uy;
   digits.lastIndex = at;
   const plain = digits.exec(text)?.[0];
   if (plain === undefined) return undefined;

@@ -1,5 +1,5 @@
-import { capital } from '../../notebook/capital';
-import { countsApart, noMultiple } from './count-doubts';
+import { capital, uncapital } from '../../notebook/capital';
+import { canBeCount, countsApart, mostOfAny, noCounts, noMultiple, tooFew } from './count-doubts';
 import type { RowsBySize } from './counted-lines';
 import type { Instruction } from './instruction';
 import type { LogicalLine } from './lines';
@@ -98,22 +98,60 @@ export class PieceReader {
     line: LogicalLine,
     place: TextPlace,
   ): string | undefined {
+    const before = this.#open && this.#counts;
+    const piece = this.#open;
+    const taken = this.#take(instruction, says, line, place);
+    if (before && this.#open === piece) {
+      const message = tooFew(this.#context.sizes, before, this.#counts);
+      if (message) this.#context.doubt({ place, kind: 'contradiction', message });
+      this.#counts = this.#counts.map((count) => (count !== null && count < 1 ? null : count));
+    }
+    return taken;
+  }
+
+  #take(
+    instruction: Instruction,
+    says: PrintedList | undefined,
+    line: LogicalLine,
+    place: TextPlace,
+  ): string | undefined {
+    const unread = (list: PrintedList, message: string): void =>
+      this.#context.doubt({ place: line.place(list.from, list.to), kind: 'unread', message });
     const lists = (...given: (PrintedList | undefined)[]): PerSize[] | undefined => {
       const read: PerSize[] = [];
       for (const list of given) {
         if (!list) continue;
         const values = bySize(list.values, this.#context.sizes.length);
         if (!values) {
-          this.#context.doubt({
-            place: line.place(list.from, list.to),
-            kind: 'unread',
-            message: wrongNumber(list, this.#context.sizes.length)!,
-          });
+          unread(list, wrongNumber(list, this.#context.sizes.length)!);
           return undefined;
         }
         read.push(values);
       }
       return read;
+    };
+    /** Stitches and rows by size; none where one of them cannot be a count. */
+    const counts = (...given: (PrintedList | undefined)[]): PerSize[] | undefined => {
+      const read = lists(...given);
+      const wrong = read?.map((values) => noCounts(this.#context.sizes, values, 0));
+      const at = wrong?.findIndex((one) => one !== undefined) ?? -1;
+      if (at < 0) return read;
+      unread(
+        given.filter((list) => list !== undefined)[at]!,
+        `${wrong![at]!} Stitches and rows are whole numbers up to ${mostOfAny}: correct this one; the line is kept as it stands.`,
+      );
+      return undefined;
+    };
+    /** The stitches a piece begins on: none in a size where it cannot begin on so many. */
+    const begins = (list: PrintedList): PerSize | undefined => {
+      const [read] = lists(list) ?? [];
+      const wrong = read && noCounts(this.#context.sizes, read, 1);
+      if (!wrong) return read;
+      unread(
+        list,
+        `${wrong} Stitches to begin on are whole numbers from 1 to ${mostOfAny}: correct them, or write a dash for a size that has none.`,
+      );
+      return read.map((count) => (count !== null && canBeCount(count, 1) ? count : null));
     };
     const said = says ? bySize(says.values, this.#context.sizes.length) : undefined;
     if (says && !said) lists(says);
@@ -123,7 +161,7 @@ export class PieceReader {
 
     switch (instruction.do) {
       case 'start': {
-        const [count] = lists(instruction.count) ?? [];
+        const count = begins(instruction.count);
         if (!count) return undefined;
         if (instruction.chain && !said) {
           this.#begin({ kind: 'new', count: count.map(() => null), place }, place);
@@ -142,14 +180,14 @@ export class PieceReader {
         return 'a pick-up ratio';
       }
       case 'pick up': {
-        const [count] = lists(instruction.count) ?? [];
+        const count = begins(instruction.count);
         if (!count) return undefined;
         this.#begin({ kind: 'picked up', count, pick: undefined, of: undefined, place }, place);
         end();
         return 'stitches picked up';
       }
       case 'go on': {
-        const [count] = lists(instruction.count) ?? [];
+        const count = begins(instruction.count);
         if (!count) return undefined;
         this.#begin({ kind: 'from', count, piece: instruction.piece, place }, place);
         end();
@@ -169,7 +207,7 @@ export class PieceReader {
     if (!open) return undefined;
     switch (instruction.do) {
       case 'even': {
-        const [rows] = lists(instruction.rows) ?? [];
+        const [rows] = counts(instruction.rows) ?? [];
         if (!rows) return undefined;
         if (instruction.fabric) this.#fabric = instruction.fabric;
         const from = instruction.from ?? 1;
@@ -216,12 +254,20 @@ export class PieceReader {
           // Flat pieces turn on the right side again.
           return Math.max(0, open.worked === 'flat' ? 2 * Math.round(exact / 2) : Math.round(exact));
         });
+        const wrong = noCounts(this.#context.sizes, rows, 0);
+        if (wrong) {
+          unread(
+            instruction.length,
+            `In rows: ${uncapital(wrong)} Rows are whole numbers up to ${mostOfAny}: correct this length; the line is kept as it stands.`,
+          );
+          return undefined;
+        }
         this.#add({ kind: 'even', rows, label: label(this.#fabric || 'Even'), fabric: this.#fabric, place });
         end();
         return `${rows.filter((row) => row !== null).join(', ')} rows, worked out of a length at the stated gauge`;
       }
       case 'taper': {
-        const given = lists(
+        const given = counts(
           instruction.each,
           ...instruction.runs.flatMap(({ every, times }) => [every === 1 ? undefined : every, times]),
         );
@@ -234,6 +280,14 @@ export class PieceReader {
           every: every === 1 ? undefined : given[next++]!,
           times: given[next++]!,
         }));
+        const never = runs.findIndex(({ every }) => every?.includes(0));
+        if (never >= 0) {
+          unread(
+            instruction.runs[never]!.every as PrintedList,
+            'It shapes on every 0th row, and there is none: correct that number; the line is kept as it stands.',
+          );
+          return undefined;
+        }
         // "Every 6th row 8 times" counts the next row in where it does not say "more" or "then".
         const shapes = this.#context.sizes.map((_size, size) =>
           shapedRows(
@@ -263,7 +317,7 @@ export class PieceReader {
         return 'shaping over rows';
       }
       case 'evenly': {
-        const [by] = lists(instruction.by) ?? [];
+        const [by] = counts(instruction.by) ?? [];
         if (!by) return undefined;
         const change = by.map((many) => (many === null ? 0 : instruction.way === 'dec' ? -many : many));
         this.#counts = this.#counts.map((count, size) => (count === null ? null : count + change[size]!));
@@ -272,7 +326,7 @@ export class PieceReader {
         return 'a row shaped evenly';
       }
       case 'each repeat': {
-        const given = lists(instruction.by, instruction.repeats);
+        const given = counts(instruction.by, instruction.repeats);
         const one = given?.[0]?.[0];
         if (!given || one === null || one === undefined) return undefined;
         const by = instruction.way === 'dec' ? -one : one;
@@ -294,7 +348,7 @@ export class PieceReader {
       }
       case 'leave':
       case 'add': {
-        const [stitches] = lists(instruction.stitches) ?? [];
+        const [stitches] = counts(instruction.stitches) ?? [];
         if (!stitches) return undefined;
         const at = instruction.at;
         const none = stitches.map(() => 0);
@@ -327,7 +381,7 @@ export class PieceReader {
         return instruction.do === 'leave' ? 'stitches left at the ends' : 'stitches added at the ends';
       }
       case 'ends': {
-        const given = lists(instruction.start, instruction.end);
+        const given = counts(instruction.start, instruction.end);
         if (!given) return undefined;
         const none = this.#counts.map(() => 0);
         const read = [...given];
@@ -337,14 +391,15 @@ export class PieceReader {
         this.#counts = this.#counts.map((count, size) =>
           count === null ? null : count + sign * (atStart[size]! + atEnd[size]!),
         );
-        this.#add({
-          kind: instruction.add ? 'add' : 'leave',
-          atStart,
-          atEnd,
+        const told = {
           label: label(instruction.add ? 'Stitches added' : 'Stitches left'),
           fabric: this.#fabric,
           place,
-        });
+        };
+        this.#add({ kind: instruction.add ? 'add' : 'leave', atStart, atEnd, ...told });
+        if (instruction.even) {
+          this.#add({ kind: 'even', rows: this.#counts.map(() => 1), fixed: true, ...told });
+        }
         end();
         return instruction.add ? 'stitches added at the ends' : 'stitches left at the ends';
       }

@@ -169,7 +169,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     while (many > 1 && lines[at + many - 1]!.text.trim() === '') many--;
     const told = /as follows for your size/iu.test(line.text) && many > 1;
     const known = told ? [] : phrasesOf(line.text, decimal).map((phrase) => instructionIn(phrase));
-    const rowOf = /^\s*(?:next|rows?|rounds?|rnds?)\b/iu.test(line.text);
+    const rowOf = /^\s*(?:next|same|rows?|rounds?|rnds?)\b/iu.test(line.text);
     if (!told && (known.some(({ instruction }) => instruction) || !readsAsStitches(line.text))) return 0;
     const group = lines
       .slice(at, at + (told ? many : 1))
@@ -177,7 +177,12 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       .filter((text) => text !== '');
     // A line of stitches alone is the next row.
     const asked = told || rowOf || /^work\b/iu.test(group[0]!) ? group : [`Next row: ${group[0]!}`];
-    const renamed = asked.map((text) => text.replace(/^(row|round|rnd)s? \d+(?= ?(?:\(|:))/iu, 'Next $1'));
+    // How a row begins was told before "same row", and the counts have it already.
+    const renamed = asked.map((text) =>
+      text
+        .replace(/^(row|round|rnd)s? \d+(?= ?(?:\(|:))/iu, 'Next $1')
+        .replace(/^same (?=(?:row|round|rnd)\b)/iu, 'Next '),
+    );
     const rows = countedLines(renamed, counts, sizes);
     const place = line.place(line.text.length - line.text.trimStart().length, line.text.length);
     if ('problem' in rows) {

@@ -2,13 +2,20 @@ import { amount, edgeStretch } from './forms';
 import { readInstruction } from './instruction';
 import { workInstruction } from './work-instruction';
 
+/** The row ends of a stretch of an edge, and the stitches that are picked up over them. */
+interface Stretch {
+  readonly rowEnds: number;
+  readonly share: number;
+}
+
 /** An edge that a piece is picked up along, stretch by stretch. */
 export class Edge {
   readonly #total: number;
   #sum = 0;
-  /** The row ends of the stretch at hand, and the stitches that are picked up over them. */
-  #rowEnds = 0;
-  #share = 0;
+  #before: Stretch | undefined;
+  #stretch: Stretch | undefined;
+  /** Whether it was told how the stretch at hand comes out even. */
+  #spread = false;
 
   constructor(total: number) {
     this.#total = total;
@@ -16,17 +23,25 @@ export class Edge {
 
   /** Whether nothing is picked up along the stretch at hand: there is an en dash for this size. */
   get isIdle(): boolean {
-    return this.#share === 0;
+    return this.#stretch?.share === 0;
   }
 
   /** Takes the words of a line where they are a stretch of the edge. @returns whether they were */
   take(words: string): boolean {
     const found = edgeStretch.exec(words);
     if (!found) return false;
-    this.#share = amount(found[1]);
-    this.#rowEnds = amount(found[2]);
-    this.#sum += this.#share;
+    this.#before = this.#stretch;
+    this.#stretch = { rowEnds: amount(found[2]), share: amount(found[1]) };
+    this.#spread = false;
+    this.#sum += this.#stretch.share;
     return true;
+  }
+
+  /** What is wrong where the stretch at hand is said to go "in the same way" as the one before it. */
+  problemOfLikeness(): string | undefined {
+    const [before, now] = [this.#before, this.#stretch];
+    if (!before || !now || (before.share === now.share && before.rowEnds === now.rowEnds)) return undefined;
+    return `It is said to be like the stretch before it, and it has ${now.share} stitches over ${now.rowEnds} row ends where that one has ${before.share} over ${before.rowEnds}.`;
   }
 
   /**
@@ -34,7 +49,11 @@ export class Edge {
    * many row ends, and gives as many stitches, as the line above says.
    */
   problemOfGroups(text: string): string | undefined {
-    if (this.isIdle) return undefined;
+    const stretch = this.#stretch;
+    if (!stretch) return 'No stretch of the edge stands before it.';
+    if (stretch.share === 0) return undefined;
+    if (this.#spread) return 'It was told already how this stretch of the edge comes out even.';
+    this.#spread = true;
     // A row end is used where it is picked up once, and where it is skipped.
     const words = text
       .replace(/(?<!\d)(\d+|–) in each of the next (\d+|–) row ends/giu, '($1 in the next row end) $2 times')
@@ -42,10 +61,10 @@ export class Edge {
       .replace(/pick up (?=\d)/giu, 'sc ');
     const parts = readInstruction(words);
     if ('problem' in parts) return parts.problem;
-    const counted = workInstruction(parts, this.#rowEnds);
+    const counted = workInstruction(parts, stretch.rowEnds);
     if ('problem' in counted) return counted.problem;
-    if (counted.count === this.#share) return undefined;
-    return `It picks up ${counted.count} stitches, and the line above says ${this.#share}.`;
+    if (counted.count === stretch.share) return undefined;
+    return `It picks up ${counted.count} stitches, and the line above says ${stretch.share}.`;
   }
 
   /** What is wrong once its last stretch has been told. */

@@ -18,7 +18,9 @@ export const intoChain = whole(
   String.raw`.*?in the\s+(\d+)(?:st|nd|rd|th)\s+ch from hook(\s*\(the skipped ch count as .*?\)|\s*\(the missed ch count as .*?\))?(?:\s+and in each ch across)?`,
 );
 export const eachChain = whole(String.raw`\S+\s+in each ch around`);
-export const heldStitches = part(String.raw`^take up the\s+(.*?)\s+left at the end of\s`);
+export const heldStitches = part(
+  String.raw`^take up\s+(?:the\s+)?(.*?)(?:\s+of the\s+\d.*?)?\s+left at the end of\s`,
+);
 export const alongLastRow = part(String.raw`^pick up\s+(.*?)\s+along the last row of\s`);
 const alongEdge = '(evenly round the armhole|round the armhole, as follows|along the edge, as follows)';
 export const picked = whole(
@@ -35,7 +37,7 @@ export const groups = part('^to come out even(?::|, as follows)');
 // Rows, one at a time or several.
 export const even = whole(String.raw`work\s+${n}\s+(?:more\s+)?${row}\s+even(?:ly)?`);
 export const rowLine = new RegExp(
-  String.raw`^(?:(next)(?:\s+(\d+))?\s+${row}|${row}\s+(\d+)(?:\s*[–-]\s*(\d+))?)\s*(?:\((?:RS|WS)\))?\s*:\s*(.*)$`,
+  String.raw`^(?:(next|same)(?:\s+(\d+))?\s+${row}|${row}\s+(\d+)(?:\s*[–-]\s*(\d+))?)\s*(?:\((RS|WS)\))?\s*:\s*(.*)$`,
   'isu',
 );
 export const inRepeats = whole(
@@ -52,19 +54,30 @@ export const onNamedRows = whole(
   String.raw`((?:dec|inc)\s.*?)\s+(?:on|of)\s+${row}\s+(\d[\d\s,–-]*(?:and\s+[\d–\s]+)?)`,
 );
 export const firstOfThese = whole(
-  String.raw`the first of these rounds: (.*?)\. each one after it has 1 st (?:fewer|more) between the (?:de|in)creases`,
+  String.raw`the first of these rounds: (.*?)\. each one after it has 1 st (fewer between the decreases|more between the increases)`,
 );
 
 // Stitches left or added at the ends of a row.
-export const ends = part('^on the next (?:row|round),');
-export const worksInAll = part(String.raw`working (?:the other )?(\d+|–) sts? (?:in all )?as follows$`);
-export const adds = part('add a foundation of|cast on');
-export const leaveStart = part(
-  String.raw`(?:(?:sl st|ss) across|(?:bind|cast) off)\s+the first\s+${n}\s+${st}`,
+const leaving = '(?:sl st|ss) across|(?:bind|cast) off';
+const adding = 'cast on|add a foundation of';
+export const ends = part('^on the (next|same) (?:row|round),');
+export const worksInAll = part(
+  String.raw`working (?:the other )?(\d+|–) sts? (?:in all )?as follows(?:, that (?:row|round) included)?$`,
 );
+export const adds = part(adding);
+export const leaveStart = part(String.raw`(?:${leaving})\s+the first\s+${n}\s+${st}`);
 export const leaveEnd = part(String.raw`leave the last\s+${n}\s+${st}`);
 export const addStart = part(String.raw`${n}\s+${st}\s+at the start`);
 export const addEnd = part(String.raw`${n}\s+${st}\s+at the end`);
+export const leftOnRow = whole(
+  String.raw`(?:(?:${leaving})\s+the first\s+${n}\s+${st},\s+then\s+)?work even(?: to the end|,\s+leaving the last\s+${n}\s+${st}\s+(?:unworked|on a holder))`,
+);
+export const addedOnRow = whole(
+  String.raw`(?:(?:${adding})\s+${n}\s+${st},\s+then\s+)?work even to the end(?:,\s+then\s+(?:${adding})\s+${n}\s+${st})?`,
+);
+export const onEachRow = whole(
+  String.raw`(?:(${leaving})|${adding})\s+${n}\s+${st}\s+at the (?:start|beginning) of (?:each of )?the next\s+${n}\s+${row}(?:,\s+working the others even)?`,
+);
 
 // How a piece ends, and the count that may stand after any sentence.
 export const ended = whole(

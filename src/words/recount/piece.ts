@@ -15,6 +15,10 @@ export interface Recounted {
   readonly counts: readonly number[];
   /** What could not be read or does not come out, each at its line (from 0). */
   readonly problems: readonly { readonly line: number; readonly problem: string }[];
+  /** Which side the lines say that single rows (from 1) are worked on. */
+  readonly sides: readonly { readonly line: number; readonly row: number; readonly side: 'RS' | 'WS' }[];
+  /** Whether the text says what becomes of the last stitches. */
+  readonly ended: boolean;
 }
 
 /** The sizes of a text and the one that is followed, by its place among them. */
@@ -41,10 +45,15 @@ const withoutEnd = (text: string): string => text.replace(/[.\s]+$/u, '');
 /** Follows the lines of one piece, stitch by stitch, with nothing but the lines. */
 class Follower {
   readonly tally = new Tally();
+  readonly sides: { line: number; row: number; side: 'RS' | 'WS' }[] = [];
+  ended = false;
   readonly #following: Following;
   #chains: number | undefined;
   #waiting: Waiting | undefined;
   #answered = false;
+  /** Whether the sentence before told how a row begins, of which this one is to tell the rest; and whether this one does. */
+  #begun = false;
+  #begins = false;
   #edge: Edge | undefined;
   #taper: { before: number; after: number } | undefined;
 
@@ -55,13 +64,14 @@ class Follower {
   /** The first form that fits a sentence is taken. */
   readonly #steps: readonly (readonly [form: RegExp, step: Step])[] = [
     [forms.castOn, ([, count]) => this.tally.begin(amount(count))],
-    [forms.chain, ([, count]) => (this.#chains = amount(count))],
+    [forms.chain, ([, count]) => this.#chain(amount(count))],
     [forms.picked, ([, count, along]) => this.#alongEdge(amount(count), along!)],
     [forms.roundIntoChain, () => this.tally.begin(this.#chains)],
     [forms.rowIntoChain, (_, stated, sentence) => this.#rowIntoChain(sentence, stated)],
     [forms.even, ([, rows], stated) => this.#then(stated, () => this.tally.rows(amount(rows)))],
     [forms.ended, ([sentence]) => this.#end(sentence)],
-    [forms.ends, (_, __, sentence) => this.#ends(sentence)],
+    [forms.ends, ([, which], _, sentence) => this.#ends(which!, sentence)],
+    [forms.onEachRow, (found, stated) => this.#then(stated, () => this.#onEachRow(found))],
     [forms.groups, (_, __, sentence) => this.#toComeOutEven(sentence)],
     [forms.shapedOwn, ([, over], stated) => this.#wait({ kind: 'rows', over: amount(over), stated })],
     [forms.namedOwn, ([, over], stated) => this.#wait({ kind: 'named', over: amount(over), stated })],
@@ -69,7 +79,7 @@ class Follower {
       forms.namedRows,
       ([, over, words], stated) => this.#then(stated, () => this.#namedRows(amount(over), words!)),
     ],
-    [forms.firstOfThese, ([, words]) => this.#firstOfThese(words!)],
+    [forms.firstOfThese, ([, words, each]) => this.#firstOfThese(words!, each!)],
     [forms.shaping, (_, stated, sentence) => this.#then(stated, () => this.#shaping(sentence))],
     [forms.rowLine, (found, stated) => this.#rowLine(found, stated)],
   ];
@@ -101,6 +111,7 @@ class Follower {
     const stated = forms.stated.exec(text);
     // With an en dash for its count the line is not for this size, nor are those it announces.
     if (stated?.[1] === '–') {
+      this.#begins = false;
       if (/as follows for your size/iu.test(text)) this.#wait({ kind: 'nothing' });
       return;
     }
@@ -117,6 +128,8 @@ class Follower {
   }
 
   #follow(sentence: string, stated: number | null): void {
+    [this.#begun, this.#begins] = [this.#begins, false];
+    if (this.ended) return this.tally.wrong('The piece has ended already.');
     for (const [form, step] of this.#steps) {
       const found = form.exec(sentence);
       if (found) return step(found, stated, sentence);
@@ -127,6 +140,13 @@ class Follower {
   #then(stated: number | null, step: () => void): void {
     step();
     this.tally.check(stated);
+  }
+
+  #chain(count: number): void {
+    if (this.#chains !== undefined || this.tally.count !== undefined) {
+      return this.tally.wrong('The piece has begun already.');
+    }
+    this.#chains = count;
   }
 
   #alongEdge(count: number, along: string): void {
@@ -146,6 +166,7 @@ class Follower {
   }
 
   #end(sentence: string): void {
+    this.ended = true;
     const said = /\d+/u.exec(sentence)?.[0];
     if (said !== undefined) this.tally.check(Number(said));
   }
@@ -192,8 +213,13 @@ class Follower {
     }
   }
 
-  #rowLine([, next, many, from, to, content = '']: RegExpExecArray, stated: number | null): void {
+  #rowLine([, next, many, from, to, side, content = '']: RegExpExecArray, stated: number | null): void {
     const { tally } = this;
+    if (next !== undefined) this.#sameRow(next);
+    if (side !== undefined) {
+      const told = side.toUpperCase() === 'RS' ? 'RS' : 'WS';
+      this.sides.push({ line: tally.line, row: tally.counts.length + 1, side: told });
+    }
     const rows = next ? amount(many ?? '1') : to === undefined ? 1 : amount(to) - amount(from) + 1;
     if (!next && amount(from) !== tally.counts.length + 1) {
       return tally.wrong(`It is called row ${from ?? ''}, and it is row ${tally.counts.length + 1}.`);
@@ -234,6 +260,10 @@ class Follower {
   #after(content: string, before: number): number | { problem: string } {
     const repeats = forms.inRepeats.exec(content);
     if (repeats) return before + sign(repeats[1]!) * amount(repeats[2]) * amount(repeats[3] ?? '1');
+    const left = forms.leftOnRow.exec(content);
+    if (left) return before - amount(left[1]) - amount(left[2]);
+    const added = forms.addedOnRow.exec(content);
+    if (added) return before + amount(added[1]) + amount(added[2]);
     const evenly = forms.evenly.exec(content);
     if (evenly) return before + sign(evenly[1]!) * amount(evenly[2]);
     const parts = readInstruction(content);
@@ -269,12 +299,18 @@ class Follower {
     }
   }
 
-  #firstOfThese(content: string): void {
-    if (!this.#taper) return this.tally.wrong('There is no shaping before it.');
-    const after = this.#after(content, this.#taper.before);
+  #firstOfThese(content: string, each: string): void {
+    const taper = this.#taper;
+    this.#taper = undefined;
+    if (!taper) return this.tally.wrong('There is no shaping before it.');
+    const after = this.#after(content, taper.before);
     if (typeof after !== 'number') return this.tally.wrong(after.problem);
-    if (after !== this.#taper.after) {
-      this.tally.wrong(`It gives ${after} stitches, and the shaping before it ${this.#taper.after}.`);
+    const [says, does] = [/^fewer/iu.test(each), taper.after < taper.before].map((fewer) =>
+      fewer ? 'decreases' : 'increases',
+    );
+    if (says !== does) this.tally.wrong(`It speaks of ${says}, and the shaping before it ${does}.`);
+    if (after !== taper.after) {
+      this.tally.wrong(`It gives ${after} stitches, and the shaping before it ${taper.after}.`);
     }
   }
 
@@ -301,11 +337,24 @@ class Follower {
     }
   }
 
-  #ends(sentence: string): void {
+  /** As many stitches left or added at the start of each of several rows. */
+  #onEachRow([, leaving, stitches, rows]: RegExpExecArray): void {
+    const by = (leaving === undefined ? 1 : -1) * amount(stitches);
+    for (let left = Math.min(amount(rows), mostRows); left > 0; left--) {
+      const before = this.tally.have();
+      if (before === undefined) return;
+      this.tally.to(before + by);
+      this.tally.rows(1);
+    }
+  }
+
+  #ends(which: string, sentence: string): void {
+    this.#sameRow(which);
     const before = this.tally.have();
     if (before === undefined) return;
     const said = forms.worksInAll.exec(sentence);
     if (!said) return this.tally.wrong('It does not say how many stitches are worked.');
+    this.#begins = true;
     if (said[1] === '–') return;
     const at = (form: RegExp): number => amount(form.exec(sentence)?.[1]);
     const after = forms.adds.test(sentence)
@@ -314,21 +363,34 @@ class Follower {
     this.#then(Number(said[1]), () => this.tally.to(after));
   }
 
+  /** "Next row" and "same row" are one row apart, where the line above has told how a row begins. */
+  #sameRow(which: string): void {
+    const same = /^same$/iu.test(which);
+    if (same && !this.#begun) this.tally.wrong('It goes on with a row, and no line before it begins one.');
+    if (!same && this.#begun) {
+      this.tally.wrong(
+        'The row that the line before it begins is worked first: say “same row” where that is meant.',
+      );
+    }
+  }
+
   /** A line that tells of a stretch of the edge: what stands before its last colon is its label. */
   #edgeLine(edge: Edge, line: string): boolean {
     if (forms.groups.test(line)) return false;
     const { sizes, place } = this.#following;
     const colon = line.lastIndexOf(': ');
     const words = forSize(line.slice(colon + 2), place, sizes.length);
-    if (colon >= 0 && typeof words === 'string' && edge.take(words)) return true;
+    if (colon >= 0 && typeof words === 'string' && edge.take(words)) {
+      if (/in the same way: /iu.test(line)) this.#told(edge.problemOfLikeness());
+      return true;
+    }
     this.#endEdge();
     return false;
   }
 
   #endEdge(): void {
-    const problem = this.#edge?.problemAtEnd();
+    this.#told(this.#edge?.problemAtEnd());
     this.#edge = undefined;
-    if (problem) this.tally.wrong(problem);
   }
 
   #toComeOutEven(sentence: string): void {
@@ -338,8 +400,11 @@ class Follower {
 
   #groups(text: string): void {
     if (!this.#edge) return this.tally.wrong('There is no edge to pick up along.');
-    const problem = this.#edge.problemOfGroups(text);
-    if (problem) this.tally.wrong(problem);
+    this.#told(this.#edge.problemOfGroups(text));
+  }
+
+  #told(problem: string | undefined): void {
+    if (problem !== undefined) this.tally.wrong(problem);
   }
 }
 
@@ -350,11 +415,12 @@ class Follower {
  * @example
  * recountPiece(['Cast on 20 (24) sts.', 'Work 2 rows even.', 'Next row (RS): k2tog, k to end [19 (23) sts].'],
  *   { sizes: ['S', 'M'], place: 1 })
- * // { counts: [24, 24, 23], problems: [] }
+ * // { counts: [24, 24, 23], problems: [], sides: [{ line: 2, row: 3, side: 'RS' }], ended: false }
  */
 export function recountPiece(lines: readonly string[], following: Following): Recounted {
   const follower = new Follower(following);
   follower.follow(lines);
+  const { sides, ended } = follower;
   const { counts, problems } = follower.tally;
-  return { counts, problems };
+  return { counts, problems, sides, ended };
 }

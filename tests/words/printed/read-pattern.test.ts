@@ -415,3 +415,130 @@ test('any text at all is read without a fault, and every place lies in the text'
     ),
   );
 });
+
+describe('rows that are worked even on fewer stitches, or on more', () => {
+  const stretchesOf = (line: string) => {
+    const { pattern, doubts } = read(
+      `Sizes: S (M)\n\nBack\nCast on 40 (44) sts.\n${line}\nBind off all sts.`,
+    );
+    expect(doubts).toEqual([]);
+    expect(pattern.pieces).toHaveLength(1);
+    return pattern.pieces[0]!.stretches;
+  };
+  const twice = (kind: 'leave' | 'add') => [
+    { kind, atStart: [4, 5], atEnd: [0, 0] },
+    { kind: 'even', rows: [1, 1] },
+    { kind, atStart: [4, 5], atEnd: [0, 0] },
+    { kind: 'even', rows: [1, 1] },
+  ];
+
+  test.each([
+    ['Bind off 4 (5) sts at the start of the next 2 rows [32 (34) sts].', twice('leave')],
+    [
+      'Sl st across 4 (5) sts at the start of each of the next 2 rows, working the others even [32 (34) sts].',
+      twice('leave'),
+    ],
+    ['Cast on 4 (5) sts at the start of the next 2 rows [48 (54) sts].', twice('add')],
+    [
+      'Next row (RS): bind off the first 4 (5) sts, then work even, leaving the last 3 sts on a holder [33 (36) sts].',
+      [
+        { kind: 'leave', atStart: [4, 5], atEnd: [3, 3] },
+        { kind: 'even', rows: [1, 1] },
+      ],
+    ],
+    [
+      'Next row: cast on 4 (5) sts, then work even to the end, then cast on 3 sts [47 (52) sts].',
+      [
+        { kind: 'add', atStart: [4, 5], atEnd: [3, 3] },
+        { kind: 'even', rows: [1, 1] },
+      ],
+    ],
+    [
+      'On the next row, cast on 4 (5) sts at the start, working 44 (49) sts in all as follows, that row included.\nSame row (RS): k20 (25), k2tog, k22 [43 (48) sts].',
+      [
+        { kind: 'add', atStart: [4, 5], atEnd: [0, 0] },
+        { kind: 'evenly', change: [-1, -1] },
+      ],
+    ],
+  ])('%s', (line, stretches) => {
+    expect(stretchesOf(line)).toMatchObject(stretches);
+  });
+});
+
+describe('numbers that no piece has are said at their place, and nothing is made of them', () => {
+  const back = (...lines: string[]): PatternReading =>
+    read(
+      ['Sizes: S (M)', 'Gauge: 20 sts and 28 rows = 10 cm', 'Back', ...lines, 'Bind off all sts.'].join('\n'),
+    );
+  const start = ({ pattern }: PatternReading) => pattern.pieces[0]!.start.count;
+
+  test.each([
+    ['Cast on 0 (9999999999) sts.', [null, null], 'In size S it is 0; in size M it is 9999999999.'],
+    ['Cast on 98 (9999999999) sts.', [98, null], 'In size M it is 9999999999.'],
+    ['Cast on 40.5 (44) sts.', [null, 44], 'In size S it is 40.5.'],
+    ['Cast on 0 sts.', [null, null], 'In size S it is 0; in size M it is 0.'],
+  ])('%s', (line, count, said) => {
+    const reading = back(line, 'Work 10 rows even.');
+    expect(told(reading)).toEqual([
+      `4: ${said} Stitches to begin on are whole numbers from 1 to 10000: correct them, or write a dash for a size that has none.`,
+    ]);
+    expect(start(reading)).toEqual(count);
+    expect(reading.pattern.pieces[0]!.stretches).toHaveLength(1);
+  });
+
+  test.each([
+    ['Work 99999999 rows even.', 'In size S it is 99999999; in size M it is 99999999.'],
+    ['Work 10.5 rows even.', 'In size S it is 10.5; in size M it is 10.5.'],
+    ['Inc 1 st at each end of every 2nd row 8 (9999999) times.', 'In size M it is 9999999.'],
+  ])('%s', (line, said) => {
+    const reading = back('Cast on 40 (44) sts.', line);
+    expect(told(reading)).toEqual([
+      `5: ${said} Stitches and rows are whole numbers up to 10000: correct this one; the line is kept as it stands.`,
+    ]);
+    expect(reading.pattern.pieces[0]!.stretches).toEqual([]);
+  });
+
+  test('a shaping on every row of none', () => {
+    expect(told(back('Cast on 40 (44) sts.', 'Dec 1 st at each end of every 0th row 5 times.'))).toEqual([
+      '5: It shapes on every 0th row, and there is none: correct that number; the line is kept as it stands.',
+    ]);
+  });
+
+  test('more stitches bound off or decreased than there are', () => {
+    expect(
+      told(back('Cast on 40 (80) sts.', 'Bind off 30 sts at beg of next 2 rows.', 'Work 3 rows even.')),
+    ).toEqual([
+      '5: This takes more stitches than there are: in size S 40 are there, and it would leave −20. Correct the count, or the line.',
+    ]);
+    expect(
+      told(back('Cast on 40 (80) sts.', 'Dec 1 st at each end of every 2nd row 25 times.')),
+    ).toHaveLength(1);
+  });
+
+  test('a length of more rows than any piece has', () => {
+    expect(told(back('Cast on 40 (44) sts.', 'Work even until piece measures 99999 cm.'))[0]).toMatch(
+      /^5: .*whole numbers up to 10000/u,
+    );
+  });
+
+  test('a measurement or a gauge that is none', () => {
+    expect(told(read('Sizes: S (M)\nFinished bust: 99999999 (95) cm'))).toEqual([
+      '2: A measurement is more than 0 and at most 1000 cm: correct the numbers of this line.',
+    ]);
+    expect(told(read('Sizes: S (M)\nTo fit bust: 0 (90) cm'))).toHaveLength(1);
+    expect(told(read('Sizes: S (M)\nGauge: 99999999999 sts and 28 rows = 10 cm'))).toHaveLength(1);
+  });
+
+  test('two units that do not agree where one measurement stands for all sizes', () => {
+    expect(told(read('Sizes: S (M)\nFinished length: 60 cm (28 in)'))).toEqual([
+      '2: The two units do not agree: 60 cm and 28 in. The first is read; correct the one that is wrong.',
+    ]);
+    expect(told(read('Sizes: S (M)\nFinished length: 60 cm (23½ in)'))).toEqual([]);
+  });
+
+  test('BO is bind off', () => {
+    expect(read('Sizes: S (M)\nBack\nCO 40 (44) sts.\nWork 4 rows even.\nBO all sts.').lines[4]!.as).toEqual([
+      'the end of a piece',
+    ]);
+  });
+});

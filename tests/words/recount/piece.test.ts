@@ -15,7 +15,12 @@ describe('the lines of a piece are followed', () => {
       'Next row: *sc 2, sc2tog; rep from * to end [6 (9) sts].',
       'Fasten off.',
     ];
-    expect(recountPiece(lines, two(0))).toEqual({ counts: [12, 12, 12, 12, 10, 10, 8, 6], problems: [] });
+    expect(recountPiece(lines, two(0))).toMatchObject({
+      counts: [12, 12, 12, 12, 10, 10, 8, 6],
+      problems: [],
+      ended: true,
+      sides: [{ line: 1, row: 1, side: 'RS' }],
+    });
     expect(recountPiece(lines, two(1)).counts).toEqual([16, 16, 16, 16, 16, 16, 16, 14, 14, 14, 12, 9]);
     expect(recountPiece(lines, two(1)).problems).toEqual([]);
   });
@@ -25,11 +30,74 @@ describe('the lines of a piece are followed', () => {
       'Row 1 (RS): dc in the 4th ch from hook (the skipped ch count as 1 dc) and in each ch across [20 sts].',
       'Row 1 (RS): tr in the 4th ch from hook (the missed ch count as 1 tr) and in each ch across [20 sts].',
     ]) {
-      expect(recountPiece(['Ch 22.', line], one)).toEqual({ counts: [20], problems: [] });
+      expect(recountPiece(['Ch 22.', line], one)).toMatchObject({ counts: [20], problems: [] });
     }
   });
 
   it.each([
+    ['Bind off 4 sts at the start of the next 2 rows [12 sts].', [16, 12]],
+    ['Cast off 4 sts at the beginning of the next 2 rows.', [16, 12]],
+    ['Sl st across 4 sts at the start of each of the next 2 rows, working the others even.', [16, 12]],
+    ['Cast on 4 sts at the start of the next 2 rows [28 sts].', [24, 28]],
+    ['Next row (RS): bind off the first 4 sts, then work even, leaving the last 3 sts on a holder.', [13]],
+    ['Next row: ss across the first 4 sts, then work even to the end [16 sts].', [16]],
+    ['Next row: cast on 4 sts, then work even to the end, then cast on 3 sts [27 sts].', [27]],
+  ])('a row that is worked even on fewer stitches or more: %s', (line, counts) => {
+    expect(recountPiece(['Cast on 20 sts.', line], one)).toMatchObject({ counts, problems: [] });
+  });
+
+  it('“that row included” goes on with the same row, and “next row” would be another', () => {
+    const begun =
+      'On the next row, bind off the first 4 sts, working the other 16 sts as follows, that row included.';
+    const follow = (line: string) => recountPiece(['Cast on 20 sts.', begun, line], one);
+    expect(follow('Same row (RS): k2tog, k to end.')).toMatchObject({ counts: [15], problems: [] });
+    expect(follow('Next row (RS): k2tog, k to end.').problems).toHaveLength(1);
+    expect(recountPiece(['Cast on 20 sts.', 'Same row (RS): k2tog, k to end.'], one).problems).toHaveLength(
+      1,
+    );
+  });
+
+  it.each([
+    [['Ch 9.', 'Ch 9.'], 1, 'The piece has begun already.'],
+    [['Cast on 9 sts.', 'Bind off all 9 sts.', 'Bind off all 9 sts.'], 2, 'The piece has ended already.'],
+    [['Cast on 9 sts.', 'Bind off all 9 sts.', 'Work 2 rows even.'], 2, 'The piece has ended already.'],
+    [
+      [
+        'With the right side facing, pick up 9 sts along the edge, as follows.',
+        'To come out even: *pick up 3, skip 1; rep from * twice more.',
+        'Neck: 9 sts over 12 row ends, about 3 in every 4.',
+      ],
+      1,
+      'No stretch of the edge stands before it.',
+    ],
+    [
+      [
+        'With the right side facing, pick up 9 sts along the edge, as follows.',
+        'Neck: 9 sts over 12 row ends, about 3 in every 4.',
+        'To come out even: *pick up 3, skip 1; rep from * twice more.',
+        'To come out even: *pick up 3, skip 1; rep from * twice more.',
+      ],
+      3,
+      'It was told already how this stretch of the edge comes out even.',
+    ],
+    [
+      [
+        'With the right side facing, join the yarn: the next round picks up 18 sts round the armhole, as follows.',
+        'Up one side: 9 sts over 12 row ends, about 3 in every 4.',
+        'Down the other side, in the same way: 9 sts over 13 row ends, about 3 in every 4.',
+      ],
+      2,
+      'It is said to be like the stretch before it, and it has 9 stitches over 13 row ends where that one has 9 over 12.',
+    ],
+    [
+      [
+        'Cast on 16 sts.',
+        'Dec 4 sts evenly around on every round twice [8 sts].',
+        'The first of these rounds: *k2, k2tog; rep from * around. Each one after it has 1 st more between the increases.',
+      ],
+      2,
+      'It speaks of increases, and the shaping before it decreases.',
+    ],
     [['Work 2 rows even.'], 0, 'The piece has not begun: no line says how many stitches there are.'],
     [
       ['Cast on 12 sts.', 'Next row: k2tog, k to end [12 sts].'],
