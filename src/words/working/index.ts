@@ -1,4 +1,4 @@
 export { inText } from './in-text';
 export type { WorkingSource } from './source';
 export { workingOf } from './working-of';
-export type { Part, Result, Step, Working, WorkingLine } from './working';
+export type { Heading, Part, Result, Step, Working, WorkingLine } from './working';
