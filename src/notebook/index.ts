@@ -1,3 +1,4 @@
+export { called } from './called';
 export * from './changes';
 export * from './check-results';
 export * from './document';

@@ -1,6 +1,6 @@
 import { allCells, type Cell, type Notebook } from './document';
 import { sameName } from './formula';
-import { inputsOf, outputsOf } from './kinds';
+import { inputsOf, kinds, outputsOf } from './kinds';
 import { numbered } from './numbered';
 import { remembered } from './remembered';
 
@@ -40,18 +40,31 @@ export function wrongName(notebook: Notebook, cell: Cell): string | undefined {
     return `"${name}" cannot be a name: a name begins with a letter and goes on with letters, digits and _, as in finished_bust.`;
   }
   if (name.length > 64) return 'A name has at most 64 characters.';
+  const clash = clashOf(notebook, cell);
+  if (!clash) return undefined;
+  if (clash.by) return `The name ${clash.name} is taken by "${clash.by}"; choose another.`;
+  return `The name ${clash.name} would stand twice in this cell; choose another for one of them.`;
+}
+
+/**
+ * The name that a cell would bring into the notebook a second time, its own or one of its parts', and what has it; it
+ * stands twice in the cell itself where nothing has.
+ */
+export function clashOf(
+  notebook: Notebook,
+  cell: Cell,
+): { readonly name: string; readonly by?: string } | undefined {
   const others = new Map<string, Named>();
   for (const other of allCells(notebook)) {
     if (other.id === cell.id) continue;
     for (const named of namesOf(other)) others.set(sameName(named.name), named);
   }
   const own = new Set<string>();
-  for (const named of namesOf(cell)) {
-    const key = sameName(named.name);
+  for (const { name } of namesOf(cell)) {
+    const key = sameName(name);
     const taken = others.get(key);
-    if (taken) return `The name ${named.name} is taken by "${taken.label}"; choose another.`;
-    if (own.has(key))
-      return `The name ${named.name} would stand twice in this cell; choose another for one of them.`;
+    if (taken) return { name, by: taken.label };
+    if (own.has(key)) return { name };
     own.add(key);
   }
   return undefined;
@@ -73,10 +86,21 @@ export function nameFrom(label: string): string {
   return /^[\p{L}]/u.test(joined) ? joined : `_${joined}`;
 }
 
-/** The cell under a name that is free: the wished one, or with a number after it. */
+/**
+ * The cell under a name that is free: the wished one; with its kind after it, where that is taken by something of another
+ * kind, as `back_stitches` of a piece "Back" is by a count "Back stitches"; with a number among those of its own kind.
+ *
+ * @example withFreeName(withBackStitches, pieceCalledBack).name // 'back_piece'
+ */
 export function withFreeName(notebook: Notebook, cell: Cell): Cell {
+  const wish = sameName(cell.name);
+  const alike = allCells(notebook).some(
+    ({ id, kind, name }) => id !== cell.id && kind === cell.kind && sameName(name) === wish,
+  );
+  const apart = alike ? [] : [`${cell.name}_${nameFrom(kinds[cell.kind].label)}`];
   for (let at = 0; ; at++) {
-    const named = at === 0 ? cell : { ...cell, name: numbered(cell.name, at) };
+    const name = [cell.name, ...apart][at] ?? numbered(cell.name, at - apart.length);
+    const named = { ...cell, name };
     if (wrongName(notebook, named) === undefined || at >= 10_000) return named;
   }
 }

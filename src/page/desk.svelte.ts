@@ -202,6 +202,8 @@ export class Desk {
     if (this.readOnly !== null) return (this.said = this.readOnly);
     const applied = apply(this.notebook, edit);
     if ('refused' in applied) return applied.refused;
+    // What a new cell comes with has not changed: that it was added is all there is to say.
+    if (allCells(applied.notebook).length > allCells(this.notebook).length) this.#watch = false;
     this.#become(advance(this.#history, applied.notebook, describe(this.notebook, edit)));
     return undefined;
   }

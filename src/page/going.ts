@@ -4,14 +4,15 @@ import type { Desk } from './desk.svelte';
 
 /**
  * Puts the focus on a place of the leaf, if it is drawn: on its first value, or on its cell's label. Where only a chain
- * is shown and the place is not in it, all is shown again.
+ * is shown and the place is not in it, all is shown again. `more` is as in `returnTo`.
  */
-export function goTo(desk: Desk, place: Place): void {
+export function goTo(desk: Desk, place: Place, more = ''): void {
   if (desk.shownCells && !desk.shownCells.has(place.cell)) flushSync(() => (desk.onlyChainOf = null));
   if (desk.drawnYet.size > 0) flushSync(() => desk.drawnYet.clear());
   desk.spot = { ...place, size: null };
   const target =
-    document.querySelector<HTMLElement>(at(place)) ?? document.querySelector<HTMLElement>(at(place.cell));
+    document.querySelector<HTMLElement>(at(place) + more) ??
+    document.querySelector<HTMLElement>(at(place.cell));
   target?.scrollIntoView({ block: 'center' });
   target?.focus();
 }

@@ -235,6 +235,61 @@ it('what is said of keys is not said where there are none', async () => {
   expect(await page.locator('kbd, .keys').filter({ visible: true }).count()).toBe(0);
 });
 
+it('no hint, and no name that is read out, speaks of keys where there are none', async () => {
+  page = await visit(phone);
+  const spoken = (): Promise<string[]> =>
+    page.evaluate(() =>
+      [...document.querySelectorAll('[title], [aria-label]')]
+        .filter((one) => one.checkVisibility())
+        .flatMap((one) => [one.getAttribute('title') ?? '', one.getAttribute('aria-label') ?? ''])
+        .filter((text) => /\b(Enter|Escape|Alt|Control|double click|arrow)\b/i.test(text)),
+    );
+  await page.getByRole('button', { name: /^Body fabric: all that is worked out/ }).tap();
+  await page.getByTitle('Tap it twice to change the label').first().waitFor();
+  await page.locator('main [data-formula]').first().waitFor();
+  expect(await spoken()).toEqual([]);
+  for (const view of ['Pictures', 'Pattern', 'Range', 'Give or take']) {
+    await page.getByRole('navigation').getByRole('button', { name: view, exact: true }).tap();
+    await page.locator('main h2').first().waitFor();
+    await settled(page);
+    expect(await spoken(), view).toEqual([]);
+  }
+  await tap('More tools');
+  await page.getByRole('button', { name: 'Sizes', exact: true }).tap();
+  await page.getByRole('dialog').waitFor();
+  expect(await spoken(), 'Sizes').toEqual([]);
+});
+
+it('a hat to one’s own head, by touch alone: two swatches and a head, the pattern for it alone', async () => {
+  page = await visit(phone);
+  await tap('Begin a notebook of your own');
+  await page.getByRole('dialog').getByRole('button', { name: /^Hat/ }).tap();
+  await place('Hat fabric, stitches counted').waitFor();
+  await settled(page);
+  await enter('Rib, stitches counted', '20');
+  await enter('Rib, rows counted', '26');
+  await enter('Hat fabric, stitches counted', '18');
+  await enter('Hat fabric, rows counted', '24');
+  await enter('Head, size For me', '58');
+  await enter('Depth of the hat, size For me', '22');
+  // 58 cm less 8 % are 53.36 cm, at 18 sts to 10 cm 96.05: 96, twelve to a wedge. Of the depth 5 cm are 13 rounds of rib;
+  // 17 cm at 24 rounds to 10 cm are 40.8: 41, of which 8 and 7 close the crown. 13 + 41 rounds in all.
+  expect(await shownAt('Stitches, size For me')).toBe('96 sts');
+  expect(await shownAt('Rounds to the crown, size For me')).toBe('26 rows');
+  expect(await shownAt('Hat, rounds in all, size For me')).toBe('54 rows');
+  expect(await shownAt('Hat, stitches at the end, size For me')).toBe('8 sts');
+  await page.getByText('All 3 checks hold in every size.').first().waitFor();
+  expect(await hindrances()).toEqual([]);
+
+  await tap('Pattern');
+  await page.getByLabel('Sizes', { exact: true }).selectOption({ label: 'For me alone' });
+  await page.getByText('Proven by recount in size For me').waitFor();
+  const text = await page.locator('main').innerText();
+  expect(text).toContain('Cast on 96 sts.');
+  expect(text).toContain('[8 sts]');
+  expect(await hindrances()).toEqual([]);
+});
+
 it('two fingers make the page larger, and smaller again', async () => {
   page = await visit(phone);
   const fingers = await page.context().newCDPSession(page);

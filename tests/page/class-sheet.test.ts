@@ -74,6 +74,31 @@ describe('the class sheet', () => {
     expect(steps('The larger')).toEqual(['the greatest of 20.5 cm, 41 cm = ']);
   });
 
+  it('speaks of a step that is covered by its number, in a later step of the same working', async () => {
+    const results = [{ cell: 'armhole', key: 'value' }];
+    const { user } = await open({ ...jacket(), classSheet: { results, size: 'm' } });
+    const steps = () => screen.getAllByRole('listitem').map(({ textContent }) => textContent.trim());
+    expect(steps().at(-1)).toBe('the larger of 18.42 cm in the chart and step 1 =');
+    await user.click(screen.getByRole('button', { name: 'Armhole, step 1: answer covered' }));
+    expect(steps().at(-1)).toBe('the larger of 18.42 cm in the chart and 18.97 cm =');
+  });
+
+  it('heads each stretch of a piece by its name, and tells none of its counts before they are uncovered', async () => {
+    const results = [{ cell: 'sleeve', key: 'piece' }];
+    const { user } = await open({ ...jacket(), classSheet: { results, size: 'm' } });
+    const item = screen.getByRole('heading', { name: 'Sleeve, stretch by stretch' }).closest('li')!;
+    const labels = jacket()
+      .sections.flatMap(({ cells }) => cells)
+      .flatMap((cell) => (cell.id === 'sleeve' && cell.kind === 'piece' ? cell.stretches : []))
+      .map(({ label }) => label);
+    const told = within(item);
+    for (const label of labels) expect(told.getByText(label)).toBeDefined();
+    expect(item.textContent).toContain('Sleeve, armhole to wrist, over');
+    expect(item.textContent).not.toContain('61 rows');
+    await user.click(screen.getByRole('button', { name: 'Uncover all' }));
+    expect(item.textContent).toContain('61 rows ÷ 8');
+  });
+
   it('says above its results, once, what a section of lessons has to say', async () => {
     await open(lessons());
     expect(screen.getAllByText(/An inch is 2\.54 cm exactly/)).toHaveLength(1);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { allCells, withWhatIf } from '../../src/notebook';
 import { readyMade } from '../../src/page/what-ifs/ready-made';
 import { blank, jacket } from '../../src/starters';
+import { notebookOf, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 
 async function of(notebook = jacket()) {
@@ -11,8 +12,8 @@ async function of(notebook = jacket()) {
 }
 
 describe('what-ifs that are ready to be asked', () => {
-  it('move the gauge of each swatch by a stitch, and each ease by 5 cm, up and down', async () => {
-    expect((await of()).map(({ name }) => name)).toEqual([
+  it('move the stitches of each swatch by one, and each ease by 5 cm, up and down', async () => {
+    expect((await of()).filter(({ guess }) => !guess).map(({ name }) => name)).toEqual([
       'Body fabric, 15 sts to 10 cm in place of 14',
       'Body fabric, 13 sts to 10 cm in place of 14',
       'Sleeve fabric, 17 sts to 10 cm in place of 16',
@@ -22,6 +23,43 @@ describe('what-ifs that are ready to be asked', () => {
       'Finished bust, 5 cm more ease',
       'Finished bust, 5 cm less ease',
     ]);
+  });
+
+  it('guess at the fabric of a hook half a millimetre thinner, and thicker, by its stitches and its rows', async () => {
+    const guesses = (await of()).filter(({ guess }) => guess);
+    expect(guesses.map(({ name }) => name).slice(0, 2)).toEqual([
+      // 14 × 6.5 ÷ 6 = 15.17 and 12 × 6.5 ÷ 6 = 13; 14 × 6.5 ÷ 7 = 13 and 12 × 6.5 ÷ 7 = 11.14.
+      'Body fabric, 6 mm in place of 6.5 mm: about 15.2 sts and 13 rows to 10 cm, a guess to be swatched',
+      'Body fabric, 7 mm in place of 6.5 mm: about 13 sts and 11.1 rows to 10 cm, a guess to be swatched',
+    ]);
+    expect(guesses[0]!.changes).toEqual([
+      { cell: 'body', key: 'sts.0.count', size: null, value: 15.2 },
+      { cell: 'body', key: 'rows.0.count', size: null, value: 13 },
+    ]);
+    expect(guesses).toHaveLength(6);
+  });
+
+  it('guess by a stitch where the swatch names no hook, in the words of the craft, and of several counts by per cent', async () => {
+    const unnamed = swatch('wool', 14, 12);
+    const [thinner] = (await of(notebookOf([unnamed]))).filter(({ guess }) => guess);
+    expect(thinner!.name).toBe(
+      'wool, a thinner hook or yarn: about 15 sts and 12.9 rows to 10 cm, a guess to be swatched',
+    );
+    const knitted = notebookOf([{ ...unnamed, stitches: [...unnamed.stitches, ...unnamed.stitches] }]);
+    const [, thicker] = (
+      await of({ ...knitted, settings: { ...knitted.settings, craft: 'knitting' } })
+    ).filter(({ guess }) => guess);
+    // 13 for 14 stitches.
+    expect(thicker!.name).toBe(
+      'wool, thicker needles or yarn: about 7.1 % fewer sts and rows, a guess to be swatched',
+    );
+    expect(thicker!.changes.map(({ value }) => value)).toEqual([13, 13, 11.1]);
+  });
+
+  it('guess at no fabric that has not been counted whole', async () => {
+    expect(
+      await of(notebookOf([swatch('wool', 14, null)])).then((all) => all.filter(({ guess }) => guess)),
+    ).toEqual([]);
   });
 
   it('keep what eases differ by from size to size', async () => {
@@ -60,7 +98,7 @@ describe('what-ifs that are ready to be asked', () => {
     }));
     const names = (await of({ ...notebook, sections })).map(({ name }) => name);
     expect(names.filter((name) => name.startsWith('Rib'))).toEqual([]);
-    expect(names.filter((name) => name.startsWith('Body'))).toEqual([
+    expect(names.filter((name) => /^Body.*in place of 1$/.test(name))).toEqual([
       'Body fabric, 2 sts to 10 cm in place of 1',
     ]);
   });

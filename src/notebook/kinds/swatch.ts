@@ -63,7 +63,7 @@ function readingInputs(counted: Counted, place: ReadingPlace): Input[] {
     {
       key: `${place.key}.over`,
       name: place.names.over,
-      label: `over${place.when}`,
+      label: `Length the ${field[counted]} were counted over${place.when}`,
       unit: length,
       entry: place.reading.over,
       must: { above: 0 },

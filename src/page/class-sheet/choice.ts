@@ -1,5 +1,6 @@
 import {
   allCells,
+  called,
   cellById,
   inputsOf,
   outputsOf,
@@ -25,15 +26,10 @@ export function choosableIn(cell: Cell): Choosable[] {
     ...outputsOf(cell).filter(({ unit }) => unit !== 'fabric'),
     ...inputsOf(cell).filter(({ entry }) => 'formula' in entry),
   ];
-  return worked.map(({ key, label, unit }) => ({
+  return worked.map((part) => ({
     cell: cell.id,
-    key,
-    label:
-      unit === 'piece'
-        ? `${cell.label}, stretch by stretch`
-        : label === cell.label
-          ? label
-          : `${cell.label}, ${label.toLowerCase()}`,
+    key: part.key,
+    label: part.unit === 'piece' ? `${cell.label}, stretch by stretch` : called(cell, part),
   }));
 }
 

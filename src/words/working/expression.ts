@@ -17,6 +17,7 @@ import {
 import type { Operator, Syntax } from './syntax';
 import type { Work } from './work';
 import type { Result } from './result';
+import type { Part } from './working';
 
 /** A part of a formula, worked: what it comes to, and itself with its numbers put in. */
 interface Worked {
@@ -24,8 +25,6 @@ interface Worked {
   readonly shown: Shown;
   /** It is read as one number: its own step, if it has one, is written down already. */
   readonly said: boolean;
-  /** The result that it is the number of. */
-  readonly of?: Result;
 }
 
 /** What a name stands for in the size that is worked. */
@@ -39,8 +38,13 @@ export type Lookup = (name: string) => { readonly amount: Amount; readonly of: R
 export function workFormula(tree: Syntax, work: Work, lookup: Lookup): Amount {
   const worked = workPart(tree, work, lookup);
   if (!worked.said) say(work, worked);
-  else if (work.steps.length === 0) work.say(worked.of?.label ?? 'as given', worked.amount);
+  else if (work.steps.length === 0) work.say(worked.amount.of?.label ?? 'as given', worked.amount);
   return worked.amount;
+}
+
+/** Where a part has its number from, which a unit put to it leaves as it is. */
+function source({ amount: { of, typed } }: Worked): Pick<Amount, 'of' | 'typed'> {
+  return { ...(of ? { of } : {}), ...(typed ? { typed } : {}) };
 }
 
 function say(work: Work, { amount, shown }: Worked): void {
@@ -55,16 +59,16 @@ function workPart(tree: Syntax, work: Work, lookup: Lookup): Worked {
   });
   switch (tree.is) {
     case 'number':
-      return one(plainOf(tree.value));
+      return one({ ...plainOf(tree.value), typed: true });
     case 'text':
       return one(textOf(tree.text));
     case 'name': {
       const { amount, of } = lookup(tree.name);
-      return { amount, shown: shownAmount(amount, work.settings, of), said: true, of };
+      return one({ ...amount, of });
     }
     case 'percent': {
       const of = workPart(tree.of, work, lookup);
-      return one(percentOf(numberIn(of.amount) / 100));
+      return one({ ...percentOf(numberIn(of.amount) / 100), ...source(of) });
     }
     case 'minus': {
       const of = workPart(tree.of, work, lookup);
@@ -88,14 +92,17 @@ function workCall(tree: Syntax & { is: 'call' }, work: Work, lookup: Lookup): Am
   const given = (part: Syntax): Amount => {
     const worked = workPart(part, work, lookup);
     if (!worked.said) say(work, worked);
-    return worked.of ? { ...worked.amount, of: worked.of } : worked.amount;
+    return worked.amount;
   };
   if (tree.name === 'IF') {
     const [condition, then, otherwise] = tree.given;
     const holds = given(condition!).value === true;
+    const decided = work.steps.at(-1);
     const branch = workPart(holds ? then! : otherwise!, work, lookup);
-    work.say([{ text: holds ? 'so ' : 'so, otherwise, ' }, ...partsOf(branch.shown)], branch.amount);
-    return branch.amount;
+    const so: Part = holds
+      ? { text: 'so ' }
+      : { text: 'so, otherwise, ', ...(decided ? { tells: { step: decided, untold: 'so ' } } : {}) };
+    return work.say([so, ...partsOf(branch.shown)], branch.amount);
   }
   const shows = shownFunctions[tree.name];
   if (!shows) throw new CraftError('unknown', `The working of ${tree.name} cannot be shown.`);
@@ -104,7 +111,8 @@ function workCall(tree: Syntax & { is: 'call' }, work: Work, lookup: Lookup): Am
   const found = shows(work, ...worked.map((part) => part.amount));
   // ROWS(2 * a): what stands in the brackets is a step, and it comes to rows.
   for (const part of worked) if (!part.said) work.say(partsOf(part.shown), found);
-  return found;
+  const [only] = worked;
+  return only?.said ? { ...found, ...source(only) } : found;
 }
 
 const comparisons: Partial<Record<Operator, { shown: string; holds(a: Amount, b: Amount): boolean }>> = {
@@ -134,13 +142,13 @@ const bare = ({ amount, said }: Worked): boolean =>
 /** A bare number that is added to a count, or taken from it, counts the same: "24 rows − 1 row". */
 function besideCount(one: Worked, other: Amount, settings: Settings): Shown {
   if (!bare(one) || !counted(other)) return one.shown;
-  return shownAmount({ ...one.amount, unit: other.unit }, settings, one.of);
+  return shownAmount({ ...one.amount, unit: other.unit, counts: one.amount.unit }, settings);
 }
 
 /** A bare number that is held against a share is told as one: "3.7% ≤ 8%". */
 function besideShare(one: Worked, other: Amount, settings: Settings): Shown {
   if (!bare(one) || other.written !== 'percent') return one.shown;
-  return shownAmount({ ...one.amount, written: 'percent' }, settings, one.of);
+  return shownAmount({ ...one.amount, written: 'percent' }, settings);
 }
 
 function workTwo(operator: Operator, left: Worked, right: Worked, settings: Settings): Worked {

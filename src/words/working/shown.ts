@@ -7,7 +7,7 @@ import {
   type Dimension,
   type Settings,
 } from '../../notebook';
-import { dimensionOf, type Amount } from './amount';
+import { dimensionOf, knownBy, type Amount } from './amount';
 import type { Result } from './result';
 import type { Part } from './working';
 import { writtenApart } from './write-amount';
@@ -27,6 +27,7 @@ interface MarkedPart {
   readonly text: string;
   cancels?: boolean;
   readonly of?: Result;
+  readonly worth?: string;
 }
 
 interface Standing {
@@ -35,10 +36,10 @@ interface Standing {
   readonly parts: readonly MarkedPart[];
 }
 
-/** An amount with its unit; `result` says whose number it is. */
-export function shownAmount(given: Amount, settings: Settings, result?: Result): Shown {
+/** An amount with its unit; each run knows whose number it is. */
+export function shownAmount(given: Amount, settings: Settings): Shown {
   const { number, units } = writtenApart(given, settings);
-  const of = result ? { of: result } : {};
+  const of = knownBy(given);
   const parts: MarkedPart[] = [{ text: number, ...of }];
   const standing: Standing[] = [];
   for (const { base, power, before, symbol } of units) {

@@ -1,16 +1,30 @@
 import type { Settings } from '../../notebook';
-import { numberIn, type Amount } from './amount';
+import { knownBy, numberIn, plainOf, worthOf, type Amount } from './amount';
 import { partsOf, product, productUnit, shownAmount } from './shown';
-import type { Part, Step } from './working';
+import type { Heading, Part, Step } from './working';
 import { writeAmount } from './write-amount';
 
 /** What a function's steps are written with. */
 export class Work {
   readonly steps: Step[] = [];
   readonly settings: Settings;
+  /** What the stretches of a piece are called, where that is known. */
+  readonly #stretches: (piece: Amount | undefined) => readonly string[];
+  #stretch: Heading | undefined;
 
-  constructor(settings: Settings) {
+  constructor(settings: Settings, stretches: (piece: Amount | undefined) => readonly string[] = () => []) {
     this.settings = settings;
+    this.#stretches = stretches;
+  }
+
+  /** The steps that `steps` says stand under the name of a stretch: of a piece, or of the one being worked. */
+  under<T>(at: number, piece: Amount | undefined, steps: () => T): T {
+    this.#stretch = { at, label: this.#stretches(piece)[at] || `Stretch ${at + 1}` };
+    try {
+      return steps();
+    } finally {
+      this.#stretch = undefined;
+    }
   }
 
   /** An amount as it stands among the numbers of a step. */
@@ -20,7 +34,7 @@ export class Work {
 
   /** The same as a run of a step, which knows whose number it is. */
   part(given: Amount): Part {
-    return { text: this.write(given), ...(given.of ? { of: given.of } : {}) };
+    return { text: this.write(given), ...knownBy(given) };
   }
 
   /**
@@ -40,12 +54,15 @@ export class Work {
   /** Writes a step down, and gives what it comes to. */
   say(
     says: string | readonly Part[],
-    { of: _given, ...result }: Amount,
+    { of: _given, typed: _typed, counts: _counts, ...result }: Amount,
     more: Partial<Omit<Step, 'says'>> = {},
   ): Amount {
+    const worth = worthOf(result);
     this.steps.push({
       says: typeof says === 'string' ? [{ text: says }] : says.filter(({ text }) => text !== ''),
       answer: this.write(result),
+      ...(worth === undefined ? {} : { worth }),
+      ...(this.#stretch ? { stretch: this.#stretch } : {}),
       ...more,
     });
     return result;
@@ -56,12 +73,7 @@ export class Work {
     const [a, b] = [numberIn(left), numberIn(right)];
     const result = { value: by === '×' ? a * b : a / b, unit: productUnit(left, by, right) };
     const { settings } = this;
-    const shown = product(
-      shownAmount(left, settings, left.of),
-      by,
-      shownAmount(right, settings, right.of),
-      right,
-    );
+    const shown = product(shownAmount(left, settings), by, shownAmount(right, settings), right);
     const ratio = of === undefined ? {} : { answer: `${this.write({ ...result, unit: {} })} ${of}` };
     return this.say(partsOf(shown), result, ratio);
   }
@@ -101,8 +113,8 @@ export class Work {
   }
 
   /** The sizes of hooks and needles are told in millimetres everywhere. */
-  hook(given: Amount): string {
-    return `${this.write({ value: numberIn(given) * 10, unit: {} })} mm`;
+  hook(given: Amount): Part[] {
+    return [{ ...this.part(given), text: `${this.write(plainOf(numberIn(given) * 10))} mm` }];
   }
 }
 

@@ -1,5 +1,6 @@
 import { CraftError } from '../../craft';
 import {
+  called,
   cellById,
   inputsOf,
   isDimension,
@@ -15,7 +16,7 @@ import {
   type Output,
   type Unit,
 } from '../../notebook';
-import type { Amount } from './amount';
+import { worthOf, type Amount } from './amount';
 import { workFormula } from './expression';
 import type { Place, WorkingSource } from './source';
 import { syntaxOf } from './syntax';
@@ -147,32 +148,61 @@ function line(
   const read = syntaxOf(formula);
   if ('problem' in read) throw new CraftError('not-read', read.problem);
   const { settings } = source.notebook;
-  const work = new Work(settings);
+  const work = new Work(settings, (piece) => {
+    const cell = cellById(source.notebook, piece?.of?.cell ?? place.cell);
+    return cell?.kind === 'piece' ? cell.stretches.map(({ label }) => label) : [];
+  });
   const worked = workFormula(read.tree, work, (name) => {
     const named = names.get(sameName(name));
     const used = named && partAt(source, named);
     if (!named || !used) throw new CraftError('unknown', `There is no ${name} in this notebook.`);
     const of = whose(named);
-    return { amount: amountAt(source, named, used, size), of: resultAt(source, of, partAt(source, of)!) };
+    return {
+      amount: amountAt(source, named, used, size),
+      of: resultAt(source, of, partAt(source, of)!, names),
+    };
   });
   const result: Amount = { ...worked, ...(part.written ? { written: part.written } : {}) };
   const steps = work.steps.map((step, at) =>
     // What the line ends on is told as the leaf tells it.
     at === work.steps.length - 1 && isDimension(result.unit)
-      ? { ...step, answer: writeResult(result, settings) }
+      ? { ...step, answer: writeResult(result, settings), worth: worthOf(result) }
       : step,
   );
   return {
-    of: resultAt(source, place, part),
+    of: resultAt(source, place, part, names),
     formula: shownFormula(formula, settings.decimal),
     steps,
     result,
   };
 }
 
-function resultAt({ notebook }: WorkingSource, { cell, key }: Place, part: FormulaPart): Result {
-  const { label } = cellById(notebook, cell)!;
-  return { cell, key, label: part.label === label ? label : `${label}, ${part.label.toLowerCase()}` };
+function resultAt(
+  source: WorkingSource,
+  { cell, key }: Place,
+  part: FormulaPart,
+  names: ReadonlyMap<string, Named>,
+): Result {
+  const over = overOf(source, part, names);
+  return {
+    cell,
+    key,
+    label: called(cellById(source.notebook, cell)!, part),
+    ...(over.length > 0 ? { over } : {}),
+  };
+}
+
+/** The results whose number a result has without working anything on it, the nearest first. */
+function overOf(source: WorkingSource, part: FormulaPart, names: ReadonlyMap<string, Named>): Place[] {
+  const over: Place[] = [];
+  for (let at: FormulaPart | undefined = part; at;) {
+    const formula = formulaOf(at);
+    const named: Named | undefined = formula === undefined ? undefined : names.get(sameName(formula.trim()));
+    if (!named || over.some(({ cell, key }) => cell === named.cell && key === named.key)) break;
+    over.push({ cell: named.cell, key: named.key });
+    at = partAt(source, named);
+  }
+  return over;
 }
 
 function amountAt(source: WorkingSource, place: Place, part: FormulaPart, size: string): Amount {

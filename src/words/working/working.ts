@@ -7,6 +7,16 @@ export interface Part {
   readonly cancels?: boolean;
   /** The result that this run is the number of: on a class sheet it may be an answer that is still covered. */
   readonly of?: Result;
+  /** What it is worth, where it was worked out on the way: the same as the answer of a step before. */
+  readonly worth?: string;
+  /** It tells what that step came to, and this would not. */
+  readonly tells?: { readonly step: Step; readonly untold: string };
+}
+
+/** The stretch of a piece, by its place and by its name. */
+export interface Heading {
+  readonly at: number;
+  readonly label: string;
 }
 
 /** One step: what is worked, and what it comes to. */
@@ -17,6 +27,10 @@ export interface Step {
   readonly says: readonly Part[];
   /** "142.8 sts": what a class sheet covers. */
   readonly answer: string;
+  /** The answer, whatever it is written as. */
+  readonly worth?: string | undefined;
+  /** The stretch of a piece that it works. */
+  readonly stretch?: Heading;
   /** What stands beside the answer and would give it away: "139 is below, 147 above". */
   readonly beside?: string;
 }

@@ -170,7 +170,11 @@ describe('in the jacket, size M', () => {
     const working = workingOf(source, { cell: 'sleeve', key: 'piece' }, 'm');
     if ('trouble' in working) throw new Error(working.trouble);
     // The stitches to begin with, and those to end on, are other cells' results; rows are rounded here.
-    expect(working.lines.map(({ of }) => of.label)).toEqual(['Sleeve, over', 'Sleeve, rounds', 'Sleeve']);
+    expect(working.lines.map(({ of }) => of.label)).toEqual([
+      'Sleeve, armhole to wrist, over',
+      'Sleeve, rib, rounds',
+      'Sleeve',
+    ]);
     expect(sentence(source, 'sleeve', 'start')).toBe('Sleeve stitches picked up = 74 sts');
   });
 

@@ -13,6 +13,7 @@ import {
 import { length, timesUnit, writeGauge } from '../../../notebook';
 import {
   amount,
+  bare,
   dimensionOf,
   numberIn as n,
   plainOf,
@@ -42,12 +43,12 @@ function motifs(work: Work, given: readonly Amount[]): MotifFit {
     edge: whole(n(edge!)),
     worked: worked!.value as 'flat' | 'round',
   })[which ? whole(n(which)) - 1 : 0]!;
-  const parts = [work.tell`${fit.motifs} × ${motif!}`];
+  const parts = [work.tell`${plainOf(fit.motifs)} × ${motif!}`];
   const gaps = flat ? fit.motifs - 1 : fit.motifs;
   if (gaps > 0) parts.push(work.tell`${gaps} × ${stitchesOf(fit.gap)}`);
   if (flat && n(edge!) > 0) parts.push(work.tell`2 × ${edge!}`);
   work.say(
-    work.tell`gaps of ${n(least!)} to ${most!} tried, nearest to ${wanted!}: ${work.joined(parts, ' + ')}`,
+    work.tell`gaps of ${bare(least!)} to ${most!} tried, nearest to ${wanted!}: ${work.joined(parts, ' + ')}`,
     stitchesOf(fit.count),
   );
   return fit;
@@ -90,14 +91,19 @@ export const counts = {
   FITREPEAT: (work, wanted, multiple, plus, rule) => {
     const repeat = repeatOf(multiple!, plus!);
     const by = (rule?.value ?? 'nearest') as Rule;
-    return fitted(work, wanted!, { repeats: [repeat], rule: by, says: ruleInWords(by, multipleOf(repeat)) });
+    return fitted(work, wanted!, {
+      repeats: [repeat],
+      rule: by,
+      says: ruleInWords(work, by, multipleOf(work, multiple!, plus!)),
+    });
   },
   FITREPEATS: (work, wanted, rule, parity, ...given) => {
     const repeats = pairsOf(given).map(([multiple, plus]) => repeatOf(multiple, plus));
     const odd = parity!.value === 'any' ? undefined : (parity!.value as 'odd' | 'even');
     const by = rule!.value as Rule;
-    const says = `${odd ? `${odd} ` : ''}count that is a ${repeats.map(multipleOf).join(' and a ')}`;
-    return fitted(work, wanted!, { repeats, rule: by, parity: odd, says: ruleInWords(by, says) });
+    const multiples = pairsOf(given).map(([multiple, plus]) => multipleOf(work, multiple, plus));
+    const says = work.tell`${odd ? `${odd} ` : ''}count that is a ${work.joined(multiples, ' and a ')}`;
+    return fitted(work, wanted!, { repeats, rule: by, parity: odd, says: ruleInWords(work, by, says) });
   },
   FITCHAIN: (work, wanted, multiple, plus, rule, turning, counts) => {
     const repeat = repeatOf(multiple!, plus!);
@@ -106,14 +112,18 @@ export const counts = {
     return fitted(work, wanted!, {
       repeats: [{ ...repeat, plus: repeat.plus - longer }],
       rule: by,
-      says: ruleInWords(by, `count whose chain, ${longer} longer, is a ${multipleOf(repeat)}`),
+      says: ruleInWords(
+        work,
+        by,
+        work.tell`count whose chain, ${longer} longer, is a ${multipleOf(work, multiple!, plus!)}`,
+      ),
     });
   },
   FOUNDATIONCHAIN: (work, sts, turning, counts) => {
     const counted = counts!.value === 'counts';
     const chain = foundationChain({ stitches: whole(n(sts!)), turning: whole(n(turning!)), counts: counted });
     return work.say(
-      work.tell`${sts!} + ${n(turning!)} to turn${counted ? ' − 1, since the turning chain counts as a stitch' : ''}`,
+      work.tell`${sts!} + ${bare(turning!)} to turn${counted ? ' − 1, since the turning chain counts as a stitch' : ''}`,
       stitchesOf(chain),
     );
   },
@@ -125,7 +135,7 @@ export const counts = {
       repeats: [],
       rule,
       parity,
-      says: ruleInWords(rule, `${parity ?? 'whole'} number`),
+      says: ruleInWords(work, rule, `${parity ?? 'whole'} number`),
     });
   },
   FITMOTIFS: (work, ...given) => stitchesOf(motifs(work, given).count),
@@ -149,8 +159,12 @@ export const counts = {
     });
     const gaps = flat ? n(count!) - 1 : n(count!);
     const before = n(count!) * n(motif!) + gaps * n(gap!) + (flat ? 2 * n(edge!) : 0);
-    const sum = [`${n(count!)} × ${n(motif!)}`, `${gaps} × ${n(gap!)}`, ...(flat ? [`2 × ${n(edge!)}`] : [])];
-    const all = work.say(sum.join(' + '), stitchesOf(before));
+    const sum = [
+      work.tell`${bare(count!)} × ${bare(motif!)}`,
+      work.tell`${gaps} × ${bare(gap!)}`,
+      ...(flat ? [work.tell`2 × ${bare(edge!)}`] : []),
+    ];
+    const all = work.say(work.joined(sum, ' + '), stitchesOf(before));
     return work.say(
       work.tell`${all} − ${narrowed.taken}, one stitch out of each gap`,
       stitchesOf(narrowed.count),
@@ -158,7 +172,7 @@ export const counts = {
   },
   STATED: (work, which, ...list) => {
     const value = ofSize(list.map(n), whole(n(which!)));
-    return work.say(`number ${n(which!)} of the ${list.length} that are printed`, plainOf(value));
+    return work.say(work.tell`number ${bare(which!)} of the ${list.length} that are printed`, plainOf(value));
   },
   NEARESTSIZE: (work, wanted, ...list) => {
     const size = nearestSize(n(wanted!), list.map(n));
@@ -169,7 +183,7 @@ export const counts = {
   },
   SIZENAMED: (work, which, ...names) =>
     work.say(
-      `name ${n(which!)} of the ${names.length} sizes`,
+      work.tell`name ${bare(which!)} of the ${names.length} sizes`,
       textOf(String(names[whole(n(which!)) - 1]!.value)),
     ),
 } satisfies Record<string, Shows>;

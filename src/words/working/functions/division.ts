@@ -1,11 +1,18 @@
-import { plainOf } from '../amount';
+import { plainOf, type Amount } from '../amount';
 import type { Work } from '../work';
+import type { Part } from '../working';
 
 /** A division that leaves something over, as a step: "58 rows ÷ 10 = 5, remainder 8". */
-export function withRemainder(work: Work, of: string, by: string, all: number, parts: number): void {
+export function withRemainder(
+  work: Work,
+  of: Amount | readonly Part[],
+  by: readonly Part[],
+  all: number,
+  parts: number,
+): void {
   const each = Math.floor(all / parts);
   const left = all - each * parts;
-  work.say(`${of} ÷ ${by}`, plainOf(each), {
+  work.say(work.tell`${of} ÷ ${by}`, plainOf(each), {
     answer: left === 0 ? String(each) : `${each}, remainder ${left}`,
   });
 }

@@ -107,7 +107,7 @@ export const doubt = {
       rule: by,
     });
     return work.say(
-      work.tell`the chance that ${target!}, ± ${u!}, goes to another ${ruleInWords(by, multipleOf(repeat))}`,
+      work.tell`the chance that ${target!}, ± ${u!}, goes to another ${ruleInWords(work, by, multipleOf(work, multiple!, plus!))}`,
       plainOf(chance),
     );
   },

@@ -14,18 +14,35 @@ import {
   type Rule,
 } from '../../../craft';
 import { inGroups, inSteps, timed } from '../../../notebook/steps';
-import { amount, numberIn as n, plainOf, rowsOf, stitchesOf, textOf, truthOf, type Amount } from '../amount';
+import {
+  amount,
+  bare,
+  knownBy,
+  numberIn as n,
+  plainOf,
+  rowsOf,
+  stitchesOf,
+  textOf,
+  truthOf,
+  worthOf,
+  type Amount,
+} from '../amount';
 import type { Shows, Work } from '../work';
 import type { Part } from '../working';
 import { withRemainder } from './division';
 import { fitted, multipleOf, ruleInWords } from './fitted';
+
+/** A ratio as it is told: it is the answer of a step before. */
+const fraction = (pick: number, of: number): Part[] => [
+  { text: `${pick}/${of}`, ...knownBy(plainOf(pick / of)) },
+];
 
 /** Stitches to a row end, as a decimal and as the fraction that can be followed. */
 function ratio(work: Work, rowGauge: Amount, stitchGauge: Amount) {
   const exact = work.times(stitchGauge, '÷', rowGauge, 'sts to a row end');
   const found = pickUpRatio({ rowsPerCm: n(rowGauge), stitchesPerCm: n(stitchGauge) });
   work.say('nearest fraction over 8 rows or fewer', plainOf(found.pick / found.of), {
-    from: { text: `${work.write(plainOf(n(exact)))} sts to a row end` },
+    from: { ...work.part(exact), text: `${work.write(plainOf(n(exact)))} sts to a row end` },
     answer: `${found.pick}/${found.of}`,
   });
   return found;
@@ -35,8 +52,11 @@ const edgeOf = ({ value }: Amount): EdgeStretch => JSON.parse(value as string) a
 
 /** A stretch of an edge: the exact stitches it takes are said, its plan goes on. */
 function edge(work: Work, says: readonly Part[], plan: EdgeStretch): Amount {
-  const exact = pickUpEdge([plan]).unfitted;
-  return work.say(says, amount(JSON.stringify(plan), 'edge'), { answer: work.write(stitchesOf(exact)) });
+  const exact = stitchesOf(pickUpEdge([plan]).unfitted);
+  return work.say(says, amount(JSON.stringify(plan), 'edge'), {
+    answer: work.write(exact),
+    worth: worthOf(exact),
+  });
 }
 
 function unfitted(work: Work, given: readonly Amount[]): Amount {
@@ -53,7 +73,7 @@ function fittedEdge(work: Work, given: readonly Amount[]) {
   fitted(work, unfitted(work, stretches), {
     repeats,
     rule: by,
-    says: ruleInWords(by, multipleOf(repeats[0]!)),
+    says: ruleInWords(work, by, multipleOf(work, multiple!, plus!)),
   });
   return pickUpEdge(stretches.map(edgeOf), { repeats, rule: by });
 }
@@ -69,7 +89,10 @@ export const edges = {
   },
   PICKUPOFF: (work, rowGauge, stitchGauge) => {
     const { pick, of, off } = ratio(work, rowGauge!, stitchGauge!);
-    return work.say(work.tell`${pick}/${of} ÷ ${plainOf(n(stitchGauge!) / n(rowGauge!))} − 1`, plainOf(off));
+    return work.say(
+      work.tell`${fraction(pick, of)} ÷ ${plainOf(n(stitchGauge!) / n(rowGauge!))} − 1`,
+      plainOf(off),
+    );
   },
   PICKUPCONVENTION: (work, fabric, rowGauge, stitchGauge) => {
     const { convention, difference } = pickUpBesideConvention({
@@ -88,10 +111,14 @@ export const edges = {
     const { groups } = pickUp({ rows, stitches: count });
     const skipped = rows - count;
     if (skipped > 0 && skipped <= count) {
-      work.say(work.tell`${rowEnds!} − ${count}`, plainOf(skipped), { answer: `${skipped} skipped` });
-      withRemainder(work, work.write(rowEnds!), `${skipped}, one skipped in each part`, rows, skipped);
-    } else if (skipped <= 0) withRemainder(work, work.write(stitches!), `${rows} row ends`, count, rows);
-    else withRemainder(work, work.write(rowEnds!), `${count}, one picked up in each part`, rows, count);
+      const left = work.say(work.tell`${rowEnds!} − ${bare(stitches!)}`, plainOf(skipped), {
+        answer: `${skipped} skipped`,
+      });
+      withRemainder(work, rowEnds!, work.tell`${left}, one skipped in each part`, rows, skipped);
+    } else if (skipped <= 0)
+      withRemainder(work, stitches!, work.tell`${bare(rowEnds!)} row ends`, count, rows);
+    else
+      withRemainder(work, rowEnds!, work.tell`${bare(stitches!)}, one picked up in each part`, rows, count);
     const text = inGroups(
       groups.map(({ pick, skip, times = 1 }) => {
         const group = skip === 0 ? `${pick} in 1` : `${pick} of ${pick + skip}`;
@@ -136,7 +163,7 @@ export const edges = {
     const by = (rule?.value ?? 'nearest') as Rule;
     const exact = work.times(length!, '×', gauge!);
     const { rows } = sidewaysRib({ length: n(length!), rowsPerCm: n(gauge!), rule: by });
-    return work.say(ruleInWords(by, 'even number'), rowsOf(rows), { from: work.part(exact) });
+    return work.say(ruleInWords(work, by, 'even number'), rowsOf(rows), { from: work.part(exact) });
   },
   BUTTONHOLES: (work, length, ends, count, width) => {
     const plan = {
@@ -147,11 +174,12 @@ export const edges = {
     };
     const { starts } = buttonholes(plan);
     const plain = plan.length - 2 * plan.ends - plan.count * plan.width;
-    work.say(
-      `${plan.length} − 2 × ${plan.ends} − ${plan.count} × ${plan.width}`,
+    const left = work.say(
+      work.tell`${bare(length!)} − 2 × ${bare(ends!)} − ${bare(count!)} × ${bare(width!)}`,
       amount(plain, length!.unit),
     );
-    if (plan.count > 1) withRemainder(work, String(plain), `${plan.count - 1} gaps`, plain, plan.count - 1);
+    if (plan.count > 1)
+      withRemainder(work, bare(left), [{ text: `${plan.count - 1} gaps` }], plain, plan.count - 1);
     return work.say('each begins at', textOf(inSteps(starts.map(String))));
   },
   JOINARMHOLE: (work, sideRows, pick, of, underarm, seam) => {

@@ -1,25 +1,25 @@
 import { fitCount, type Repeat, type Rule } from '../../../craft';
-import { numberIn, type Amount } from '../amount';
+import { bare, numberIn, type Amount } from '../amount';
 import type { Work } from '../work';
+import type { Part } from '../working';
 
 /** "multiple of 8 + 3", "multiple of 4", "multiple of 8 − 1" */
-export function multipleOf({ multiple, plus }: Repeat): string {
-  const added = plus === 0 ? '' : plus < 0 ? ` − ${-plus}` : ` + ${plus}`;
-  return `multiple of ${multiple}${added}`;
+export function multipleOf(work: Work, multiple: Amount, plus: Amount): Part[] {
+  return work.tell`multiple of ${bare(multiple)}${numberIn(plus) === 0 ? '' : work.plus(bare(plus))}`;
 }
 
 const toward = { nearest: 'nearest', up: 'up to the next', down: 'down to the next' } as const;
 
 /** What a rule is called before the counts it may take: "nearest multiple of 8 + 3". */
-export function ruleInWords(rule: Rule, counts: string): string {
-  return `${toward[rule]} ${counts}`;
+export function ruleInWords(work: Work, rule: Rule, counts: string | readonly Part[]): Part[] {
+  return work.tell`${toward[rule]} ${counts}`;
 }
 
 /** The step in which a count is decided, with its neighbours beside it. */
 export function fitted(
   work: Work,
   wanted: Amount,
-  allowed: { repeats: Repeat[]; rule: Rule; parity?: 'odd' | 'even' | undefined; says: string },
+  allowed: { repeats: Repeat[]; rule: Rule; parity?: 'odd' | 'even' | undefined; says: readonly Part[] },
 ): Amount {
   const { count, below, above } = fitCount(numberIn(wanted), allowed.repeats, allowed.rule, allowed.parity);
   const result = { value: count, unit: wanted.unit };

@@ -70,7 +70,7 @@ export const lengths = {
     work.say(work.tell`${body!}${work.plus(ease!)}`, lengthOf(finished(n(body!), { length: n(ease!) }))),
   FINISHEDBY: (work, body, share) =>
     work.say(
-      work.tell`${body!} × (100%${work.plus(percentOf(n(share!)))})`,
+      work.tell`${body!} × (100%${work.plus({ ...share!, ...percentOf(n(share!)) })})`,
       lengthOf(finished(n(body!), { percent: n(share!) * 100 })),
     ),
   FITNAME: (work, bust, ease) => {

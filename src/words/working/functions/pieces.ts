@@ -12,12 +12,22 @@ import {
   type Stretch,
 } from '../../../craft';
 import { rowGauge, stitchGauge } from '../../../notebook';
-import { amount, areaOf, lengthOf, numberIn as n, rowsOf, stitchesOf, type Amount } from '../amount';
+import {
+  amount,
+  areaOf,
+  bare,
+  lengthOf,
+  numberIn as n,
+  rowsOf,
+  stitchesOf,
+  worthOf,
+  type Amount,
+} from '../amount';
 import type { Shows, Work } from '../work';
 import type { Part } from '../working';
 import { gathered } from './shaping';
 import { spaced } from './spaced';
-import { tapered } from './tapered';
+import { askedTaper, tapered } from './tapered';
 
 const planOf = ({ value }: Amount): Piece => JSON.parse(value as string) as Piece;
 const rowsIn = (piece: Amount): Row[] => workPiece(planOf(piece));
@@ -25,6 +35,8 @@ const gauges = ({ stitches, rows }: Fabric) => ({
   stitches: amount(stitches, stitchGauge),
   rows: amount(rows, rowGauge),
 });
+/** Which row it is, that is how many rows there are up to it. */
+const rowNumber = ({ number }: Row): Amount => bare(rowsOf(number));
 const sameFabric = (a: Fabric, b: Fabric): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** Rows of one fabric that follow each other. */
@@ -50,8 +62,9 @@ function measured(work: Work, rows: Row[]): Amount {
   return lengths.length === 1 ? all : work.say(work.sum(lengths), all);
 }
 
-function stretchPlan(plan: object, fabric: Amount): Amount {
-  return amount(JSON.stringify({ ...plan, fabric: JSON.parse(fabric.value as string) as Fabric }), 'stretch');
+function stretchPlan(plan: object, fabric: Amount, madeOf: readonly Amount[]): Amount {
+  const text = JSON.stringify({ ...plan, fabric: JSON.parse(fabric.value as string) as Fabric });
+  return { ...amount(text, 'stretch'), madeOf };
 }
 
 function rowsOfStretch(piece: Amount, which: Amount): Row[] {
@@ -69,74 +82,87 @@ function counted(work: Work, stretches: readonly Stretch[], rows: readonly Row[]
   );
 }
 
-/** The steps of one stretch, from the count it begins with. */
+/**
+ * The steps of one stretch, from the count it begins with; `madeOf` are the numbers it was made of, in the order of the
+ * function that made it.
+ *
+ * @returns the count it ends on
+ */
 function stretchSteps(
   work: Work,
-  stretch: Stretch,
-  from: number,
+  { stretch, madeOf }: { stretch: Stretch; madeOf: readonly Amount[] },
+  from: Amount,
   rows: readonly Row[],
   startsOn: 'RS' | 'WS',
   worked: 'flat' | 'round',
-): void {
-  const sts = (count: number): string => work.write(stitchesOf(count));
-  const atEnds = (ends: { atStart: number; atEnd: number }): string[] =>
-    [ends.atStart, ends.atEnd].filter((count) => count > 0).map(sts);
+): Amount {
+  const [first, second] = madeOf as [Amount, Amount];
+  const last = (): Amount => stitchesOf(rows.at(-1)!.count);
+  const atEnds = (sign: string): Part[] =>
+    [first, second].filter((count) => n(count) > 0).flatMap((count) => work.tell`${sign}${count}`);
   switch (stretch.kind) {
     case 'even':
-      work.say(work.tell`${rowsOf(stretch.rows)} even`, stitchesOf(from));
-      break;
-    case 'taper':
-      tapered(work, { order: 'longFirst', ...stretch, from }, startsOn);
-      break;
+      work.say(work.tell`${from}, ${first} even`, from);
+      return from;
+    case 'taper': {
+      const [to, over, perRow, every, before, after, order] = madeOf;
+      tapered(work, askedTaper([from, to!, over!, perRow!, every!, before!, after!], order!), startsOn);
+      return to!;
+    }
     case 'evenly':
-      spaced(work, { from, to: stretch.to, worked, ends: stretch.ends ?? 'half' });
-      work.say('one row', stitchesOf(stretch.to));
-      break;
-    case 'eachRepeat':
-      work.say(
-        `${sts(from)} ${stretch.by < 0 ? '−' : '+'} ${stretch.repeats} × ${sts(Math.abs(stretch.by))}`,
-        stitchesOf(from + stretch.repeats * stretch.by),
-      );
-      break;
+      spaced(work, { from, to: first, worked, ends: stretch.ends ?? 'half' });
+      work.say('one row', first);
+      return first;
+    case 'eachRepeat': {
+      const by = { ...second, ...stitchesOf(Math.abs(stretch.by)) };
+      return work.say(work.tell`${from} ${stretch.by < 0 ? '−' : '+'} ${bare(first)} × ${by}`, last());
+    }
     case 'gather':
-      gathered(work, from, stretch.to, stretch.rounds);
-      break;
+      gathered(work, from, first, second);
+      return last();
     case 'leave':
-      work.say(
-        [sts(from), ...atEnds(stretch)].join(' − ') + ' left',
-        stitchesOf(from - stretch.atStart - stretch.atEnd),
+      return work.say(
+        work.tell`${from}${atEnds(' − ')} left`,
+        stitchesOf(n(from) - stretch.atStart - stretch.atEnd),
       );
-      break;
     case 'add':
-      work.say(
-        [sts(from), ...atEnds(stretch)].join(' + ') + ' added',
-        stitchesOf(from + stretch.atStart + stretch.atEnd),
+      return work.say(
+        work.tell`${from}${atEnds(' + ')} added`,
+        stitchesOf(n(from) + stretch.atStart + stretch.atEnd),
       );
-      break;
     case 'rows':
-      work.say(work.tell`${rowsOf(stretch.counts.length)}, told one by one`, stitchesOf(rows.at(-1)!.count));
+      return work.say(work.tell`${rowsOf(stretch.counts.length)}, told one by one`, last());
   }
 }
 
 export const pieces = {
-  EVENROWS: (_work, rows, fabric) => stretchPlan({ kind: 'even', rows: whole(n(rows!)) }, fabric!),
+  EVENROWS: (_work, rows, fabric) => stretchPlan({ kind: 'even', rows: whole(n(rows!)) }, fabric!, [rows!]),
   TAPERROWS: (_work, ...given) => {
     const [to, over, perRow, every, before, after] = given.slice(0, 6).map((one) => whole(n(one)));
     const plan = { kind: 'taper', to, over, perRow, every, before, after, order: given[6]!.value };
-    return stretchPlan(plan, given[7]!);
+    return stretchPlan(plan, given[7]!, given);
   },
   EVENLYROW: (_work, to, ends, fabric) =>
-    stretchPlan({ kind: 'evenly', to: whole(n(to!)), ends: ends!.value }, fabric!),
+    stretchPlan({ kind: 'evenly', to: whole(n(to!)), ends: ends!.value }, fabric!, [to!]),
   REPEATSROW: (_work, repeats, by, fabric) =>
-    stretchPlan({ kind: 'eachRepeat', repeats: whole(n(repeats!)), by: whole(n(by!)) }, fabric!),
+    stretchPlan({ kind: 'eachRepeat', repeats: whole(n(repeats!)), by: whole(n(by!)) }, fabric!, [
+      repeats!,
+      by!,
+    ]),
   GATHERROUNDS: (_work, to, rounds, fabric) =>
-    stretchPlan({ kind: 'gather', to: whole(n(to!)), rounds: whole(n(rounds!)) }, fabric!),
+    stretchPlan({ kind: 'gather', to: whole(n(to!)), rounds: whole(n(rounds!)) }, fabric!, [to!, rounds!]),
   LEAVESTITCHES: (_work, atStart, atEnd, fabric) =>
-    stretchPlan({ kind: 'leave', atStart: whole(n(atStart!)), atEnd: whole(n(atEnd!)) }, fabric!),
+    stretchPlan({ kind: 'leave', atStart: whole(n(atStart!)), atEnd: whole(n(atEnd!)) }, fabric!, [
+      atStart!,
+      atEnd!,
+    ]),
   ADDSTITCHES: (_work, atStart, atEnd, fabric) =>
-    stretchPlan({ kind: 'add', atStart: whole(n(atStart!)), atEnd: whole(n(atEnd!)) }, fabric!),
+    stretchPlan({ kind: 'add', atStart: whole(n(atStart!)), atEnd: whole(n(atEnd!)) }, fabric!, [
+      atStart!,
+      atEnd!,
+    ]),
   COUNTEDROWS: (_work, fabric, ...told) =>
-    stretchPlan({ kind: 'rows', counts: told.map((one) => whole(n(one))) }, fabric!),
+    stretchPlan({ kind: 'rows', counts: told.map((one) => whole(n(one))) }, fabric!, told),
   PIECE: (work, worked, start, ends, ...stretches) => {
     const plan = {
       name: '',
@@ -146,19 +172,20 @@ export const pieces = {
       stretches: stretches.map(({ value }) => JSON.parse(value as string) as Stretch),
     } as Piece;
     const rows = workPiece(plan);
-    let from = plan.start;
+    let from = start!;
     let done = 0;
     plan.stretches.forEach((stretch, at) => {
       const own = rows.filter((row) => row.stretch === at);
-      stretchSteps(work, stretch, from, own, done % 2 === 0 ? 'RS' : 'WS', plan.worked);
+      const made = { stretch, madeOf: stretches[at]!.madeOf ?? [] };
+      from = work.under(at, undefined, () =>
+        stretchSteps(work, made, from, own, done % 2 === 0 ? 'RS' : 'WS', plan.worked),
+      );
       done += own.length;
-      if (stretch.kind === 'leave') from -= stretch.atStart + stretch.atEnd;
-      else if (stretch.kind === 'add') from += stretch.atStart + stretch.atEnd;
-      else from = own.at(-1)?.count ?? from;
     });
     const text = JSON.stringify(plan);
     return work.say(work.tell`${rowsOf(rows.length)} in all, at the end`, amount(text, 'piece'), {
-      answer: work.write(stitchesOf(from)),
+      answer: work.write(from),
+      worth: worthOf(from),
     });
   },
   PIECELENGTH: (work, piece) => measured(work, rowsIn(piece!)),
@@ -172,19 +199,19 @@ export const pieces = {
   PIECECOUNT: (work, piece, row) => {
     const found = rowsIn(piece!)[whole(n(row!)) - 1];
     if (!found) throw new CraftError('no-rows', 'This piece has no such row.');
-    return work.say(`the stitches after row ${n(row!)}`, stitchesOf(found.count));
+    return work.say(work.tell`the stitches after row ${bare(row!)}`, stitchesOf(found.count));
   },
   PIECEEND: (work, piece) => {
     const last = rowsIn(piece!).at(-1);
     if (!last) throw new CraftError('no-rows', 'The piece has no rows yet.');
-    return work.say(`the stitches of the last row, row ${last.number}`, stitchesOf(last.count));
+    return work.say(work.tell`the stitches of the last row, row ${rowNumber(last)}`, stitchesOf(last.count));
   },
   PIECEWIDTH: (work, piece, at) => {
     const rows = rowsIn(piece!);
     const width = widthAt(rows, n(at!));
     let up = 0;
     const row = rows.find((one) => (up += one.height) >= n(at!) - 1e-9) ?? rows.at(-1)!;
-    const count = work.say(work.tell`at ${at!}, row ${row.number}`, stitchesOf(row.count));
+    const count = work.say(work.tell`at ${at!}, row ${rowNumber(row)}`, stitchesOf(row.count));
     work.times(count, '÷', gauges(row.fabric).stitches);
     return lengthOf(width);
   },
@@ -216,8 +243,8 @@ export const pieces = {
       const says =
         stretch.kind === 'even' || of.length === 1
           ? work.tell`${rowsOf(of.length)} × ${stitchesOf(first)}`
-          : work.tell`${rowsOf(of.length)} from ${first} to ${stitchesOf(last)}, added up`;
-      return [work.say(says, all)];
+          : work.tell`${rowsOf(of.length)} from ${bare(stitchesOf(first))} to ${stitchesOf(last)}, added up`;
+      return [work.under(at, piece, () => work.say(says, all))];
     });
     const all = stitchesOf(stitchesIn(rows));
     return own.length === 1 ? all : work.say(work.sum(own), all);
@@ -225,7 +252,7 @@ export const pieces = {
   STRETCHEND: (work, piece, which) => {
     const last = rowsOfStretch(piece!, which!).at(-1)!;
     return work.say(
-      `the stitches of the last row of stretch ${n(which!)}, row ${last.number}`,
+      work.tell`the stitches of the last row of stretch ${n(which!)}, row ${rowNumber(last)}`,
       stitchesOf(last.count),
     );
   },
@@ -233,8 +260,8 @@ export const pieces = {
     const own = rowsIn(piece!).filter(({ stretch }) => stretch === whole(n(which!)) - 1);
     const says =
       own.length > 1
-        ? `from row ${own[0]!.number} to row ${own.at(-1)!.number}`
-        : `the rows of stretch ${n(which!)}`;
+        ? work.tell`from row ${rowNumber(own[0]!)} to row ${rowNumber(own.at(-1)!)}`
+        : work.tell`the rows of stretch ${n(which!)}`;
     return work.say(says, rowsOf(own.length));
   },
   STRETCHLENGTH: (work, piece, which) => measured(work, rowsOfStretch(piece!, which!)),

@@ -1,6 +1,6 @@
 import { gather, shapeEachRepeat, whole } from '../../../craft';
 import { inSteps } from '../../../notebook/steps';
-import { numberIn as n, plainOf, stitchesOf, textOf, type Amount } from '../amount';
+import { bare, numberIn as n, plainOf, stitchesOf, textOf, type Amount } from '../amount';
 import type { Shows, Work } from '../work';
 import { spaced } from './spaced';
 import { tapered, askedTaper } from './tapered';
@@ -8,23 +8,23 @@ import { tapered, askedTaper } from './tapered';
 function across(work: Work, given: readonly Amount[]) {
   const [from, to, worked, ends] = given;
   return spaced(work, {
-    from: whole(n(from!)),
-    to: whole(n(to!)),
+    from: from!,
+    to: to!,
     worked: worked!.value as 'flat' | 'round',
     ends: (ends?.value ?? 'half') as 'half' | 'whole',
   });
 }
 
 /** Rounds of "so many plain, 2 together": of every k + 2 stitches one goes. */
-export function gathered(work: Work, from: number, to: number, rounds: number) {
-  const { steps } = gather({ from, to, rounds });
+export function gathered(work: Work, from: Amount, to: Amount, rounds: Amount) {
+  const { steps } = gather({ from: whole(n(from)), to: whole(n(to)), rounds: whole(n(rounds)) });
   let before = from;
   for (const { plain, count } of steps) {
-    work.say(
-      `${before} ÷ ${plain + 2}, whole, are ${Math.floor(before / (plain + 2))} decreases (${plain} plain, 2 together): ${before} − ${Math.floor(before / (plain + 2))}`,
+    const fewer = Math.floor(n(before) / (plain + 2));
+    before = work.say(
+      work.tell`${bare(before)} ÷ ${plain + 2}, whole, are ${fewer} decreases (${plain} plain, 2 together): ${bare(before)} − ${fewer}`,
       stitchesOf(count),
     );
-    before = count;
   }
   return steps;
 }
@@ -35,17 +35,15 @@ export const shaping = {
     return work.say('plain before each, and after the last', textOf(inSteps(plain.map(String))));
   },
   SHAPINGS: (work, ...given) => plainOf(across(work, given).shapings),
-  TAPEREVERY: (work, ...given) =>
-    tapered(work, askedTaper(given.slice(0, 7).map(n), String(given[7]!.value))),
+  TAPEREVERY: (work, ...given) => tapered(work, askedTaper(given.slice(0, 7), given[7]!)),
   GATHER: (work, from, to, rounds) => {
-    const steps = gathered(work, whole(n(from!)), whole(n(to!)), whole(n(rounds!)));
+    const steps = gathered(work, from!, to!, rounds!);
     return work.say(
       'round by round',
       textOf(steps.map(({ plain, count }) => `${plain} plain: ${count}`).join('; ')),
     );
   },
-  GATHERED: (work, from, to, rounds) =>
-    stitchesOf(gathered(work, whole(n(from!)), whole(n(to!)), whole(n(rounds!))).at(-1)!.count),
+  GATHERED: (work, from, to, rounds) => stitchesOf(gathered(work, from!, to!, rounds!).at(-1)!.count),
   SHAPEREPEATS: (work, count, repeats, by) => {
     const after = shapeEachRepeat({
       count: whole(n(count!)),
@@ -54,7 +52,7 @@ export const shaping = {
     });
     const sign = n(by!) < 0 ? '−' : '+';
     return work.say(
-      work.tell`${count!} ${sign} ${n(repeats!)} × ${stitchesOf(Math.abs(n(by!)))}`,
+      work.tell`${count!} ${sign} ${bare(repeats!)} × ${{ ...by!, ...stitchesOf(Math.abs(n(by!))) }}`,
       stitchesOf(after),
     );
   },

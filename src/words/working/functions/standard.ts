@@ -31,15 +31,12 @@ function rootOf(unit: Unit): Unit {
 const every =
   (word: string, of: (truths: boolean[]) => boolean): Shows =>
   (work, ...given) =>
-    work.say(
-      given.map((one) => (one.value ? 'yes' : 'no')).join(` ${word} `),
-      truthOf(of(given.map(({ value }) => value === true))),
-    );
+    work.say(work.joined(given, ` ${word} `), truthOf(of(given.map(({ value }) => value === true))));
 
 export const standard = {
   AND: every('and', (truths) => truths.every(Boolean)),
   OR: every('or', (truths) => truths.some(Boolean)),
-  NOT: (work, given) => work.say(`not ${given!.value ? 'yes' : 'no'}`, truthOf(given!.value !== true)),
+  NOT: (work, given) => work.say(work.tell`not ${given!}`, truthOf(given!.value !== true)),
   MIN: extreme('the least', Math.min),
   MAX: extreme('the greatest', Math.max),
   SUM: (work, ...given) =>

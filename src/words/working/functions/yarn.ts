@@ -1,5 +1,6 @@
 import { notionsFor, poolYarn, timeFor, whole, yarnFor, yarnWeightsFor } from '../../../craft';
 import {
+  bare,
   gramsOf,
   metresOf,
   numberIn as n,
@@ -20,14 +21,15 @@ function pooled(grams: number, ball: { grams: number; metres: number }) {
 function sites(work: Work, given: readonly Amount[]): Amount {
   const [all, every, first] = given.map((one) => whole(n(one)));
   const { pieces } = notionsFor({ sites: all!, everyNth: every!, startAt: first!, lengthEach: 1 });
-  return work.say(`(${all} − ${first}) ÷ ${every}, whole, + 1`, plainOf(pieces));
+  const [a, e, f] = given.map(bare);
+  return work.say(work.tell`(${a!} − ${f!}) ÷ ${e!}, whole, + 1`, plainOf(pieces));
 }
 
 export const yarn = {
   GRAMS: (_work, number) => gramsOf(n(number!)),
   YARNGRAMS: (work, area, swatchArea, swatchGrams, given) => {
     const reserve = given ?? percentOf(0.1);
-    const bare = work.say(
+    const unreserved = work.say(
       work.tell`${area!} × ${swatchGrams!} / ${swatchArea!}`,
       gramsOf((n(area!) * n(swatchGrams!)) / n(swatchArea!)),
     );
@@ -36,7 +38,10 @@ export const yarn = {
       swatch: { area: n(swatchArea!), grams: n(swatchGrams!) },
       reserve: n(reserve),
     });
-    return work.say(work.tell`${bare}${work.plus(percentOf(n(reserve)))} in reserve`, gramsOf(grams));
+    return work.say(
+      work.tell`${unreserved}${work.plus({ ...reserve, ...percentOf(n(reserve)) })} in reserve`,
+      gramsOf(grams),
+    );
   },
   BALLS: (work, grams, ball) => {
     const exact = work.times(grams!, '÷', ball!);
@@ -46,7 +51,7 @@ export const yarn = {
   YARNMETRES: (work, grams, ball, length) => {
     const { metres } = pooled(n(grams!), { grams: n(ball!), metres: n(length!) / cmPerMetre });
     return work.say(
-      work.tell`${grams!} × ${metresOf(n(length!))} / ${ball!}`,
+      work.tell`${grams!} × ${{ ...length!, ...metresOf(n(length!)) }} / ${ball!}`,
       metresOf(whole(metres * cmPerMetre)),
     );
   },
@@ -69,10 +74,13 @@ export const yarn = {
       lengthEach: n(each!),
       waste: waste ? n(waste) : 0,
     });
-    const bare = work.say(work.tell`${pieces} × ${each!}`, lengthOf(n(pieces) * n(each!)));
+    const wasteless = work.say(work.tell`${pieces} × ${each!}`, lengthOf(n(pieces) * n(each!)));
     const result = metresOf(whole(metres * cmPerMetre));
     if (!waste || n(waste) === 0) return result;
-    return work.say(work.tell`${bare}${work.plus(percentOf(n(waste)))} for waste`, result);
+    return work.say(
+      work.tell`${wasteless}${work.plus({ ...waste, ...percentOf(n(waste)) })} for waste`,
+      result,
+    );
   },
   WORKHOURS: (work, stitches, perMinute) => {
     const minutes = work.say(
