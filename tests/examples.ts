@@ -104,7 +104,8 @@ class Written {
         .split('…')
         .map((part) => part.replace(/[.*+?^${}()|[\]\\]/gu, String.raw`\$&`));
       const form = new RegExp(`^${parts.join('[^]*')}$`, 'u');
-      return (value) => typeof value === 'string' && form.test(value);
+      // A space that does not break is written as any other.
+      return (value) => typeof value === 'string' && form.test(value.replaceAll('\u00a0', ' '));
     }
     const word = this.#take(/^(?:true|false|null|undefined)\b/u);
     if (word !== undefined) return (value) => String(value) === word;
