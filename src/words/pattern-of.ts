@@ -22,17 +22,20 @@ export function patternOf(source: PatternSource): PatternDocument {
   const { craft, terms } = notebook.settings;
   const found = gathered(source);
   const sentences = new Sentences(terms, notebook.wording);
-  const pieces = found.pieces.map((piece) => piecePart(source, piece, found.sizes, sentences));
+  const pieces = found.pieces.map((piece, at) =>
+    piecePart(source, piece, found.pieces[at + 1], found.sizes, sentences),
+  );
+  const makingUp = makingUpPart(source, found, sentences);
+  const instructions = makingUp ? [...pieces, makingUp] : pieces;
   const parts = [
     cautionsPart(source, found, sentences),
-    materialsPart(source, found, sentences),
+    materialsPart(source, found, sentences, instructions),
     gaugePart(source, found, sentences),
     measurementsPart(source, found, sentences),
     ...(pieces.length > 0
       ? [abbreviationsPart(source, sentences, pieces), workingNotesPart(source, found, sentences, pieces)]
       : []),
-    ...pieces,
-    makingUpPart(source, found, sentences),
+    ...instructions,
   ].filter((part): part is PatternPart => part !== undefined && !part.blocks.every(isEmpty));
   return {
     title: shown(notebook.title),

@@ -20,10 +20,12 @@ export type Start =
   | { readonly kind: 'armhole'; readonly formula: string }
   | {
       readonly kind: 'stitches';
+      /** The piece they were left by, and its label. */
+      readonly piece: string;
       readonly of: string;
       readonly held: boolean;
-      /** The piece whose last row they are a part of; undefined where they are all of a row. */
-      readonly partOf?: string;
+      /** Whether they are a part of its last row. */
+      readonly isPart: boolean;
     };
 
 /**
@@ -40,7 +42,7 @@ export function startOf(source: PatternSource, piece: GatheredPiece): Start {
     const names = namesIn(formula);
     // A part of another piece's last row: its end, less what is left out.
     const left = names.length > 1 ? endNamed(names, table, byId, piece.cell.id) : undefined;
-    if (left) return { kind: 'stitches', of: left.label, held: left.ends === 'held', partOf: left.id };
+    if (left) return stitchesOf(left, true);
     const only = formula.trim().replace(/^=\s*/u, '');
     const named = names.length === 1 ? table.get(sameName(names[0]!)) : undefined;
     const cell = named && byId.get(named.cell);
@@ -51,7 +53,7 @@ export function startOf(source: PatternSource, piece: GatheredPiece): Start {
       cell.id !== piece.cell.id &&
       (named.key === 'end' || named.key.endsWith('.last'))
     ) {
-      return { kind: 'stitches', of: cell.label, held: cell.ends === 'held' };
+      return stitchesOf(cell, false);
     }
     if (cell.kind === 'fit') return { kind: 'new', fit: cell };
     const input = inputsOf(cell).find((one) => one.key === named.key);
@@ -61,6 +63,10 @@ export function startOf(source: PatternSource, piece: GatheredPiece): Start {
     formula = next;
   }
   return { kind: 'new' };
+}
+
+function stitchesOf({ id, label, ends }: PieceCell, isPart: boolean): Start {
+  return { kind: 'stitches', piece: id, of: label, held: ends === 'held', isPart };
 }
 
 /** The other piece whose end a formula begins with. */

@@ -3,7 +3,7 @@ import type { PatternBlock, PatternDocument, Sentence } from './pattern-document
 import { wrongTemplate } from './sentence';
 
 /** Every sentence of a document. */
-export function sentencesOf(document: PatternDocument): Sentence[] {
+export function sentencesOf(document: Pick<PatternDocument, 'parts'>): Sentence[] {
   const of = (block: PatternBlock): Sentence[] => {
     if (block.kind === 'list') return [...block.items];
     return block.kind === 'line' || block.kind === 'paragraph' || block.kind === 'caution' ? [block] : [];

@@ -44,14 +44,20 @@ export function startLines(
   switch (start.kind) {
     case 'stitches': {
       const whole = writer.sizes.map(
-        (size) => (start.partOf && source.number(size, start.partOf, 'end')) || null,
+        (size) => (start.isPart && source.number(size, start.piece, 'end')) || null,
       );
       if (start.held && whole.some((many, place) => many !== null && many > counts[place]!)) {
-        writer.line('start of part', 'Take up {count} of the {whole} left at the end of {piece}.', {
-          count,
-          whole: counted(whole, 'st'),
-          piece: theirs(start.of),
-        });
+        writer.line(
+          'start of part',
+          writer.craft === 'knitting'
+            ? 'Take up {count} of the {whole} left at the end of {piece}, leaving the others on a holder.'
+            : 'Take up {count} of the {whole} left at the end of {piece}, leaving the others unworked.',
+          {
+            count,
+            whole: counted(whole, 'st'),
+            piece: theirs(start.of),
+          },
+        );
         if (round) marker(writer);
         return 0;
       }

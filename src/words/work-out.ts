@@ -6,6 +6,21 @@ import type { PatternSource } from './source';
 /** Functions that only say what their argument counts. */
 const units = new Set(['STS', 'ROWS', 'CM']);
 
+/** The arguments of a function that is all of a formula, as tokens; undefined where it is not all of it. */
+export function argumentTokens(formula: string, called: string): Token[][] | undefined {
+  const read = readFormula(formula);
+  if ('problem' in read) return undefined;
+  const tokens = read.tokens.filter(({ kind }) => kind !== 'space');
+  const [head, open] = tokens;
+  if (
+    head?.text.toUpperCase() !== called ||
+    open?.kind !== 'open' ||
+    closingOf(tokens, 1) !== tokens.length - 1
+  )
+    return undefined;
+  return split(tokens.slice(2, -1));
+}
+
 /**
  * The arguments of a function that is all of a formula, worked out in one size as far as names, the four operations
  * and pick-up ratios go: enough for what a pattern has to say of how a count came about. Anything else is undefined.
@@ -19,14 +34,18 @@ export function argumentsOf(
   formula: string,
   called: string,
 ): (number | undefined)[] | undefined {
-  const read = readFormula(formula);
-  if ('problem' in read) return undefined;
-  const tokens = read.tokens.filter(({ kind }) => kind !== 'space');
-  const [head, open] = tokens;
-  if (head?.text.toUpperCase() !== called || open?.kind !== 'open' || tokens.at(-1)?.kind !== 'close') {
-    return undefined;
-  }
-  return split(tokens.slice(2, -1)).map((argument) => value(source, size, argument));
+  return argumentTokens(formula, called)?.map((argument) => value(source, size, argument));
+}
+
+/** Where the bracket that opens at a place closes again; -1 where it does not. */
+function closingOf(tokens: readonly Token[], opens: number): number {
+  let depth = 0;
+  return tokens.findIndex(({ kind }, at) => {
+    if (at < opens) return false;
+    if (kind === 'open') depth++;
+    if (kind === 'close') depth--;
+    return depth === 0;
+  });
 }
 
 /** Tokens between separators that stand outside of all brackets. */

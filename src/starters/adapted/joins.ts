@@ -43,9 +43,10 @@ export function putJoins(
   const others = made.filter(({ part }) => part.role === 'body' && part !== parts.body);
   const joining = body && { made, body, others, sizes: pattern.sizes.length, put };
   if (joining) {
+    // In the order in which they are sewn.
+    putShoulders(joining);
     putSideSeams(joining);
     putArmholes(joining);
-    putShoulders(joining);
   }
   putRoomBetween(made, put);
   if (joining && parts.pickedUp) putSleeve(joining, parts.pickedUp, wishes, main);
@@ -80,7 +81,8 @@ function putArmholes({ made, body, others, sizes, put }: Joining): void {
     put(
       `Armholes, ${body.part.piece.label} and ${other.part.piece.label}`,
       'armholes',
-      `JOINS(${workedIn(body, 'armhole').join(' + ')}; ${rows.join(' + ')})`,
+      // Equal, and no seam: each armhole takes a sleeve.
+      `${workedIn(body, 'armhole').join(' + ')} = ${rows.join(' + ')}`,
       'The armholes have other numbers of rows, so the shoulders do not meet.',
     );
   }
@@ -89,13 +91,15 @@ function putArmholes({ made, body, others, sizes, put }: Joining): void {
 function putShoulders({ body, others, put }: Joining): void {
   const { parted } = body.part.piece;
   if (!body.parting || !parted) return;
+  const side = `(${body.mine.name}_end - ${body.parting.middle.name}) / 2`;
   for (const other of others) {
     const ends = other.part.shapes.at(-1)?.ends ?? other.part.piece.start.count;
     if (!alike(ends, parted.side)) continue;
     put(
       `Shoulders, ${body.part.piece.label} and ${other.part.piece.label}`,
       'shoulders',
-      `JOINS(${body.parting.side.name}; ${other.mine.name}_end)`,
+      // Told by the last row of the piece, so that words and drawing know whose edge it is.
+      `JOINS(${side}; ${other.mine.name}_end)`,
       'The shoulders have other counts, so they cannot be joined stitch for stitch.',
     );
   }

@@ -1,13 +1,5 @@
 import { listed } from '../../notebook/listed';
-import {
-  allCells,
-  namesIn,
-  readFormula,
-  sameName,
-  upstream,
-  type CheckCell,
-  type Named,
-} from '../../notebook';
+import { allCells, sameName, upstream, type CheckCell, type Named } from '../../notebook';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
 import { startOf } from '../piece-start';
@@ -15,6 +7,7 @@ import { shown, theirs, type Sentences } from '../sentence';
 import { sizeList, type BySize } from '../size-list';
 import { tableOf } from '../name-table';
 import type { PatternSource } from '../source';
+import { argumentsOf, argumentTokens } from '../work-out';
 
 /** The joins that the notebook checks, as seams to make; undefined where it checks none. */
 export function makingUpPart(
@@ -44,12 +37,10 @@ function joinLine(
   cell: CheckCell,
 ): Sentence[] {
   const sides = sidesOf(cell.condition, table);
-  if (!sides) return [];
-  const first = sides.find(({ named }) => named)?.named;
   // A count that is compared on its way through one piece is no seam.
-  if (!first || piecesOf(source, sides).size < 2) return [];
+  if (!sides || piecesOf(source, found, sides).size < 2) return [];
   const counts: BySize<number> = found.sizes.map(
-    ({ id }) => source.number(id, first.cell, first.key) ?? null,
+    ({ id }) => wholeOf(argumentsOf(source, id, cell.condition, joins) ?? []) ?? null,
   );
   // Where its piece is in no size, there is nothing to join.
   if (counts.every((count) => count === null)) return [];
@@ -62,10 +53,12 @@ function joinLine(
   }
   // What is worked on the stitches of another piece is joined to it already.
   const grown = found.pieces.find((piece) =>
-    sides.some(({ named }) => named?.cell === piece.cell.id && named.key === 'start'),
+    sides.some(
+      ({ names: [only], worked }) => !worked && only?.cell === piece.cell.id && only.key === 'start',
+    ),
   );
   if (grown && startOf(source, grown).kind !== 'new') return [];
-  const unit = /rows$/u.test(first.key) ? 'row' : 'st';
+  const unit = sides.some(({ names }) => names.some(({ key }) => /rows$/u.test(key))) ? 'row' : 'st';
   const one = counts.every((count) => count === null || count === 1);
   const line = sentences.paragraph(
     `join ${cell.id}`,
@@ -77,40 +70,39 @@ function joinLine(
   return [line];
 }
 
-/** One side of a join: what it stands for, where it is a name and no more, and the cells it is worked out from. */
+/** One side of a join: the names in it, and whether it is more than one name by itself. */
 interface Side {
-  readonly named: Named | undefined;
-  readonly cells: readonly string[];
+  readonly names: readonly Named[];
+  readonly worked: boolean;
 }
 
-/** The sides of `JOINS(a; b)`. */
+const joins = 'JOINS';
+
+/** The sides of `JOINS(a; b)`; a side may be a sum of stretches. */
 function sidesOf(condition: string, table: ReadonlyMap<string, Named>): Side[] | undefined {
-  const inside = /^\s*=?\s*JOINS\s*\((.*)\)\s*$/isu.exec(condition)?.[1];
-  if (inside === undefined || 'problem' in readFormula(condition)) return undefined;
-  const sides: string[] = [''];
-  let depth = 0;
-  for (const mark of inside) {
-    if (mark === '(') depth++;
-    if (mark === ')') depth--;
-    if (mark === ';' && depth === 0) sides.push('');
-    else sides[sides.length - 1] += mark;
-  }
-  return sides.map((side) => {
-    const names = namesIn(side).map((name) => table.get(sameName(name)));
-    const only = sameName(side.trim());
-    return {
-      named: names.find((one) => one && sameName(one.name) === only),
-      cells: names.flatMap((one) => (one ? [one.cell] : [])),
-    };
-  });
+  return argumentTokens(condition, joins)?.map((tokens) => ({
+    names: tokens.flatMap(({ kind, text }) => {
+      const named = kind === 'name' ? table.get(sameName(text)) : undefined;
+      return named ? [named] : [];
+    }),
+    worked: tokens.length > 1,
+  }));
 }
 
-/** The pieces that the sides of a join come from, by their ids: a count may be worked out from a piece. */
-function piecesOf(source: PatternSource, sides: readonly Side[]): Set<string> {
-  const { notebook } = source;
-  const pieces = new Set(allCells(notebook).flatMap(({ id, kind }) => (kind === 'piece' ? [id] : [])));
-  const from = sides.flatMap(({ cells }) =>
-    cells.flatMap((cell) => (pieces.has(cell) ? [cell] : upstream(notebook, cell))),
+/** The first of the sides that comes to a whole count. */
+function wholeOf(sides: readonly (number | undefined)[]): number | undefined {
+  return sides
+    .map((side) =>
+      side !== undefined && Math.abs(side - Math.round(side)) < 1e-9 ? Math.round(side) : undefined,
+    )
+    .find((side) => side !== undefined);
+}
+
+/** The written pieces that the sides of a join come from, by their ids: a count may be worked out from a piece. */
+function piecesOf({ notebook }: PatternSource, { pieces }: Gathered, sides: readonly Side[]): Set<string> {
+  const written = new Set(pieces.map(({ cell }) => cell.id));
+  const from = sides.flatMap(({ names }) =>
+    names.flatMap(({ cell }) => (written.has(cell) ? [cell] : upstream(notebook, cell))),
   );
-  return new Set(from.filter((cell) => pieces.has(cell)));
+  return new Set(from.filter((cell) => written.has(cell)));
 }

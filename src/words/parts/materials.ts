@@ -2,6 +2,7 @@ import { listed } from '../../notebook/listed';
 import { allCells, type NotionsCell, type YarnCell } from '../../notebook';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
+import { sentencesOf } from '../reword';
 import { shown, theirs, type Sentences } from '../sentence';
 import { sizeList, type BySize } from '../size-list';
 import { swatchNamed } from '../gathered';
@@ -9,12 +10,22 @@ import type { PatternSource } from '../source';
 import { lengthIn, numbersIn, yarnLengthIn } from '../written';
 import { swatchesUsed } from './gauge';
 
-/** Yarn, hooks or needles, and notions. */
-export function materialsPart(source: PatternSource, found: Gathered, sentences: Sentences): PatternPart {
+/**
+ * Yarn, hooks or needles, and notions.
+ *
+ * @param instructions the parts that are followed: what they ask for is listed too
+ */
+export function materialsPart(
+  source: PatternSource,
+  found: Gathered,
+  sentences: Sentences,
+  instructions: readonly PatternPart[],
+): PatternPart {
   const cells = allCells(source.notebook);
   const items = [
     ...cells.flatMap((cell) => (cell.kind === 'yarn' ? yarnLines(source, found, sentences, cell) : [])),
     ...toolLines(source, found, sentences),
+    ...smallToolLines(source, sentences, instructions),
     ...cells.flatMap((cell) => (cell.kind === 'notions' ? notionLines(source, found, sentences, cell) : [])),
   ];
   return {
@@ -78,6 +89,49 @@ function toolLines(source: PatternSource, found: Gathered, sentences: Sentences)
       fabrics: theirs(listed(fabrics.map(shown))),
     }),
   );
+}
+
+/**
+ * What the instructions have in hand beside hook or needles: common practice lists it. Read off the text, so that what a
+ * person put in their own words counts; what stands among the notions already is not listed again.
+ */
+function smallToolLines(
+  source: PatternSource,
+  sentences: Sentences,
+  instructions: readonly PatternPart[],
+): Sentence[] {
+  const said = sentencesOf({ parts: instructions })
+    .map(({ text }) => text)
+    .join('\n');
+  const notions = allCells(source.notebook).flatMap((cell) => (cell.kind === 'notions' ? [cell.label] : []));
+  const lists = (word: RegExp): boolean => notions.some((label) => word.test(label));
+  const [marker, holder, needle] = [
+    /\bmarkers?\b/iu,
+    /\bholders?\b/iu,
+    /\b(?:tapestry|yarn|darning|wool) needle/iu,
+  ];
+  const lines: Sentence[] = [];
+  const list = (key: string, template: string): void => {
+    lines.push(sentences.paragraph(`tool ${key}`, template));
+  };
+  if (marker.test(said) && !lists(marker)) {
+    list('marker', /\bmarkers\b/iu.test(said) ? 'Stitch markers.' : 'Stitch marker.');
+  }
+  if (holder.test(said) && !lists(holder))
+    list('holder', 'Stitch holders or spare yarn, to hold stitches on.');
+  const seams = /\b(?:sew|seam|join row|join stitch)/iu.test(said);
+  const ends = /\bweave in\b/iu.test(said);
+  if ((seams || ends) && !lists(needle)) {
+    list(
+      'needle',
+      seams && ends
+        ? 'Tapestry needle, to sew the seams and weave in the ends.'
+        : seams
+          ? 'Tapestry needle, to sew the seams.'
+          : 'Tapestry needle, to weave in the ends.',
+    );
+  }
+  return lines;
 }
 
 function notionLines(

@@ -2,6 +2,7 @@ import type { Size, Swatch } from '../../notebook';
 import { swatchNamed, workedStretches, type GatheredPiece } from '../gathered';
 import type { PatternPart } from '../pattern-document';
 import { fabricLine, PieceWriter } from '../piece-writer';
+import { startOf } from '../piece-start';
 import { startLines } from '../start-lines';
 import { shown, theirs, type Sentences } from '../sentence';
 import { counted } from '../size-list';
@@ -15,10 +16,15 @@ import { gatherLines } from '../stretches/gather';
 import type { StretchBySize } from '../stretches/stretch';
 import { taperLines } from '../stretches/taper';
 
-/** A piece from its first stitch to its last, in all sizes at once. */
+/**
+ * A piece from its first stitch to its last, in all sizes at once.
+ *
+ * @param next the piece that is written after it, which may go on with its stitches
+ */
 export function piecePart(
   source: PatternSource,
   piece: GatheredPiece,
+  next: GatheredPiece | undefined,
   sizes: readonly Size[],
   sentences: Sentences,
 ): PatternPart {
@@ -70,7 +76,7 @@ export function piecePart(
       text: shown(stretch.label),
     });
   });
-  finish(writer, piece);
+  finish(writer, piece, next !== undefined && !goesOnWith(source, next, piece));
   if (cell.note) writer.paragraph('note', '{note}', { note: theirs(cell.note) });
   return {
     key: writer.key,
@@ -116,7 +122,13 @@ function stretchLines(writer: PieceWriter, stretch: StretchBySize): void {
   }
 }
 
-function finish(writer: PieceWriter, { cell, sizes }: GatheredPiece): void {
+function goesOnWith(source: PatternSource, next: GatheredPiece, { cell }: GatheredPiece): boolean {
+  const start = startOf(source, next);
+  return start.kind === 'stitches' && start.piece === cell.id;
+}
+
+/** @param interrupted whether another piece is worked, and wants the needles, before its held stitches are gone on with */
+function finish(writer: PieceWriter, { cell, sizes }: GatheredPiece, interrupted: boolean): void {
   const count = counted(
     sizes.map(({ rows }) => rows.at(-1)!.count),
     'st',
@@ -126,7 +138,9 @@ function finish(writer: PieceWriter, { cell, sizes }: GatheredPiece): void {
     writer.line(
       'end',
       knitting
-        ? 'Do not bind off: keep the {count} on the needle.'
+        ? interrupted
+          ? 'Do not bind off: leave the {count} on a holder.'
+          : 'Do not bind off: keep the {count} on the needle.'
         : 'Do not fasten off: keep the last {count} open.',
       { count },
     );

@@ -139,11 +139,13 @@ const readers: readonly Reader[] = [
     return found ? { do: 'pick up', count: take(found[1]) } : undefined;
   },
   (text, take) => {
+    // What becomes of the others is no part of what is taken.
+    const taken = text.replace(/, leaving the (?:others?|rest) (?:on |unworked).*$/iu, '');
     const found = form(
       `^(?:with [^⟦]*,? )?(?:take up|return|put|place|slip|rejoin (?:the )?yarn to|join (?:the )?yarn to|work on|on) (?:the )?(?:held |first |next |remaining |other )*${L} (?:held |remaining )?${sts}(?: of (?:the )?${L} ${sts})?(?:(?: left| held)?(?: at the end)? of (?:the )?([\\p{L}][\\p{L} ,]*?))?(?: back)?(?: (?:on|onto|to) (?:the |a )?(?:working )?needles?)?\\.?$`,
       'iu',
-    ).exec(text);
-    if (!found || /holder|waste/iu.test(text)) return undefined;
+    ).exec(taken);
+    if (!found || /holder|waste/iu.test(taken)) return undefined;
     return { do: 'go on', count: take(found[1]), piece: found[3]?.trim() };
   },
   (text, take) => {

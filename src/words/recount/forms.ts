@@ -81,7 +81,7 @@ export const onEachRow = whole(
 
 // How a piece ends, and the count that may stand after any sentence.
 export const ended = whole(
-  String.raw`(?:fasten off|(?:bind|cast) off all(?:\s+${n})?(?:\s+${st})?|do not (?:bind|cast) off: keep the\s+${n}\s+${st} on the needle|do not fasten off: keep the last\s+${n}\s+${st} open)`,
+  String.raw`(?:fasten off|(?:bind|cast) off all(?:\s+${n})?(?:\s+${st})?|do not (?:bind|cast) off: (?:keep|leave) the\s+${n}\s+${st} on (?:the needle|a holder)|do not fasten off: keep the last\s+${n}\s+${st} open)`,
 );
 export const stated = part(String.raw`\s*\[\s*(\d+|–)\s+sts?\s*\]\s*\.?$`);
 
