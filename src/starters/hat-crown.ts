@@ -16,12 +16,12 @@ const sizes: Size[] = [
 const swatches: Cell[] = [
   swatch(
     'Rib',
-    { worked: '3.5 mm needles, 2 by 2, in the round', stitches: 24, rows: 30 },
+    { worked: '3.5 mm needles, 2 by 2, in the round', stitches: 24, rows: 30, weighed: [20, 12, 11] },
     { pulled: { relaxed: value(10), stretched: value(15) } },
   ),
   swatch(
     'Hat fabric',
-    { worked: '4 mm needles, stockinette in the round', stitches: 22, rows: 30 },
+    { worked: '4 mm needles, stockinette in the round', stitches: 22, rows: 30, weighed: [20, 15, 11.5] },
     {
       name: 'fabric',
       note: 'Counted on a swatch knit in the round: flat knitting often has another row gauge.',
@@ -121,6 +121,25 @@ const hat: Cell[] = [
   ),
 ];
 
+const supplies: Cell[] = [
+  formula('Area of the brim', 'hat_start / rib_sts * hat_brim_length', {
+    note: 'Unstretched, as its swatch was weighed.',
+  }),
+  {
+    kind: 'yarn',
+    id: 'yarn',
+    label: 'Yarn for the hat',
+    name: 'yarn',
+    uses: [
+      { area: f('hat_area - area_of_the_brim'), fabric: 'fabric' },
+      { area: f('area_of_the_brim'), fabric: 'rib' },
+    ],
+    reserve: value(0.1),
+    ballGrams: value(50),
+    ballLength: value(11_000),
+  },
+];
+
 const checks: Cell[] = [
   check(
     'Stitches left to draw together',
@@ -150,6 +169,7 @@ export function hatCrown(): Notebook {
       { id: 'measurements', label: 'Measurements', cells: measures },
       { id: 'counts-section', label: 'Stitches and rounds', cells: counts },
       { id: 'hat-section', label: 'Hat', cells: hat },
+      { id: 'supplies-section', label: 'Yarn', cells: supplies },
       { id: 'checks-section', label: 'Checks', cells: checks },
     ],
   };

@@ -13,10 +13,14 @@ const sizes: Size[] = [
 const typed = (m: number, me: number) => each(sizes, [m, me]);
 
 const swatches: Cell[] = [
-  swatch('Sleeve fabric', { worked: '5 mm hook, flat rows', stitches: 15, rows: 12 }, { name: 'fabric' }),
+  swatch(
+    'Sleeve fabric',
+    { worked: '5 mm hook, flat rows', stitches: 15, rows: 12, weighed: [20, 20, 18] },
+    { name: 'fabric' },
+  ),
   swatch(
     'Rib',
-    { worked: '4.5 mm hook, post stitches', stitches: 16, rows: 13 },
+    { worked: '4.5 mm hook, post stitches', stitches: 16, rows: 13, weighed: [15, 10, 10] },
     { pulled: { relaxed: value(10), stretched: value(13) } },
   ),
 ];
@@ -99,6 +103,26 @@ const sleeve: Cell[] = [
   ]),
 ];
 
+const supplies: Cell[] = [
+  formula('Area of the cuff', 'sleeve_start / rib_sts * sleeve_cuff_length', {
+    note: 'Unstretched, as its swatch was weighed.',
+  }),
+  {
+    kind: 'yarn',
+    id: 'yarn',
+    label: 'Yarn for one sleeve',
+    name: 'yarn',
+    uses: [
+      { area: f('sleeve_area - area_of_the_cuff'), fabric: 'fabric' },
+      { area: f('area_of_the_cuff'), fabric: 'rib' },
+    ],
+    reserve: value(0.1),
+    ballGrams: value(50),
+    ballLength: value(9_000),
+    note: 'A pair takes twice as many grams; round them up to balls only then.',
+  },
+];
+
 const checks: Cell[] = [
   check(
     'Room for the arm',
@@ -123,6 +147,7 @@ export function singleSleeve(): Notebook {
       { id: 'measurements', label: 'Body measurements', cells: body },
       { id: 'counts-section', label: 'Stitches and rows', cells: counts },
       { id: 'sleeve-section', label: 'Sleeve', cells: sleeve },
+      { id: 'supplies-section', label: 'Yarn', cells: supplies },
       { id: 'checks-section', label: 'Checks', cells: checks },
     ],
   };

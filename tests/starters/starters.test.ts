@@ -99,6 +99,32 @@ describe('what the starters come to', () => {
     expect(at('m', 'sleeve', 'rows')).toBe(52);
   });
 
+  it('a hat takes the yarn of its brim and of what is above it, each by its own swatch, with a tenth in reserve', async () => {
+    const at = await work(hatCrown());
+    // 112 stitches at 24 to 10 cm are 46.67 cm round; 15 rounds at 30 are 5 cm: 233.3 cm², of which 240 weigh 11 g.
+    expect(at('women', 'area-of-the-brim', 'value')).toBeCloseTo(233.33, 2);
+    // Above it 29 rounds of 112 stitches, 2 of each of 104 … 64 but one, and one of each of 56 … 8; 300 cm² weigh 11.5 g.
+    let stitches = 30 * 112;
+    for (let count = 104; count >= 72; count -= 8) stitches += 2 * count;
+    for (let count = 64; count >= 8; count -= 8) stitches += count;
+    const above = stitches / 2.2 / 3;
+    const grams = ((233.333333 * 11) / 240 + (above * 11.5) / 300) * 1.1;
+    expect(at('women', 'yarn', 'grams')).toBeCloseTo(grams, 4);
+    expect(at('women', 'yarn', 'balls')).toBe(1);
+  });
+
+  it('a sleeve takes the yarn of its cuff and of what is above it, and a size that is larger takes more', async () => {
+    const at = await work(singleSleeve());
+    // 28 stitches at 16 to 10 cm are 17.5 cm; 8 rows at 13 are 6.154 cm: 107.7 cm², of which 150 weigh 10 g.
+    expect(at('m', 'area-of-the-cuff', 'value')).toBeCloseTo((17.5 * 80) / 13, 6);
+    const above = at('m', 'sleeve', 'area')! - (17.5 * 80) / 13;
+    expect(at('m', 'yarn', 'grams')).toBeCloseTo(
+      1.1 * (((17.5 * 80) / 13 / 150) * 10 + (above / 400) * 18),
+      6,
+    );
+    expect(at('me', 'yarn', 'grams')).toBeGreaterThan(at('m', 'yarn', 'grams')!);
+  });
+
   it('a blank one has a size, an empty section and nothing else', () => {
     expect(blank().sizes).toHaveLength(1);
     expect(blank().sections.map(({ cells }) => cells.length)).toEqual([0]);
