@@ -18,9 +18,8 @@ export function edgeLines(source: PatternSource, writer: PieceWriter, cell: Pick
     const own = (field: string): BySize<number> =>
       number(`${part.name}.${field}`).map((value, place) => (share[place] ? value : null));
     if (share.every((count) => !count)) continue;
-    const sts = counted(share, 'st');
     const key = `edge ${cell.id} ${part.name}`;
-    partLine(source, writer, part, key, sts, own);
+    partLine(source, writer, part, key, share, own);
     if (part.kind === 'rows') groupLines(writer, key, own('rows'), share);
   }
 }
@@ -30,9 +29,10 @@ function partLine(
   writer: PieceWriter,
   part: EdgePart,
   key: string,
-  sts: string,
+  share: BySize<number>,
   own: (field: string) => BySize<number>,
 ): void {
+  const sts = counted(share, 'st');
   const label = theirs(part.label);
   switch (part.kind) {
     case 'rows':
@@ -40,7 +40,7 @@ function partLine(
         edge: label,
         count: sts,
         rows: counted(own('rows'), 'row end'),
-        ratio: ratio(...simple(own('pick'), own('of'))),
+        ratio: ratio(own('rows'), share, own('pick'), own('of')),
       });
       return;
     case 'stitches':
@@ -51,7 +51,7 @@ function partLine(
         edge: label,
         count: sts,
         motifs: counted(own('motifs'), 'repeat'),
-        each: sizeList(own('each')),
+        each: sizeList(inEach(own('motifs'), share, own('each'))),
       });
       return;
     case 'curve':
@@ -99,6 +99,8 @@ export function armholeLines(
       count: counted(side, 'st'),
       rows: counted(rows, 'row end'),
       ratio: ratio(
+        rows,
+        side,
         of((size) => size.pick),
         of((size) => size.of),
       ),
@@ -125,20 +127,52 @@ export function armholeLines(
   };
 }
 
-/** A ratio of large numbers, such as all the stitches over all the rows, as the nearest that can be kept in mind. */
-function simple(pick: BySize<number>, of: BySize<number>): [BySize<number>, BySize<number>] {
-  const small = pick.map((stitches, place) => {
-    const rows = of[place];
-    if (!stitches || !rows || rows <= 8) return { pick: stitches, of: rows ?? null };
-    return pickUpRatio({ rowsPerCm: rows, stitchesPerCm: stitches });
+/**
+ * "about 3 in every 4": the ratio that was asked for, as the nearest that can be kept in mind; where the count was
+ * fitted so far from it that who followed it would pick up another, the ratio that comes to the count.
+ */
+function ratio(
+  rows: BySize<number>,
+  share: BySize<number>,
+  pick: BySize<number>,
+  of: BySize<number>,
+): string {
+  const told = rows.map((ends, place) => {
+    const [stitches, asked, over] = [share[place], pick[place], of[place]];
+    if (!ends || !stitches) return null;
+    const fits = (one: Ratio): boolean =>
+      Math.abs((ends * one.pick) / one.of - stitches) <= Math.max(1, stitches / 20);
+    const wanted = asked && over ? simple(asked, over, usualOver) : undefined;
+    if (wanted && fits(wanted)) return wanted;
+    for (let most = usualOver; ; most *= 2) {
+      const nearest = pickUpRatio({ rowsPerCm: ends, stitchesPerCm: stitches, most });
+      if (most >= ends || fits(nearest)) return nearest;
+    }
   });
-  return [small.map((one) => one.pick), small.map((one) => one.of)];
+  const every = told.map((one) => one && one.of);
+  const one = every.every((ends) => ends === null || ends === 1);
+  return `about ${sizeList(told.map((one) => one && one.pick))} in every ${one ? 'one' : sizeList(every)}`;
 }
 
-/** "about 3 in every 4" */
-function ratio(pick: BySize<number>, of: BySize<number>): string {
-  const every = of.every((rows) => rows === null || rows === 1);
-  return `about ${sizeList(pick)} in every ${every ? 'one' : sizeList(of)}`;
+interface Ratio {
+  readonly pick: number;
+  readonly of: number;
+}
+
+/** More rows than these are not kept in mind. */
+const usualOver = 8;
+
+function simple(pick: number, of: number, most: number): Ratio {
+  return of <= most ? { pick, of } : pickUpRatio({ rowsPerCm: of, stitchesPerCm: pick, most });
+}
+
+/** Stitches in each repeat: as was asked for, or what the count that was fitted comes to, where that is nearer. */
+function inEach(repeats: BySize<number>, share: BySize<number>, asked: BySize<number>): BySize<number> {
+  return asked.map((each, place) => {
+    const [many, stitches] = [repeats[place], share[place]];
+    if (!many || !stitches || (each && Math.abs(stitches / many - each) <= 0.5)) return each;
+    return Math.max(1, Math.round(stitches / many));
+  });
 }
 
 /** The groups of a pick-up as words, where sizes agree in shape in one line. */

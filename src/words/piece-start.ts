@@ -32,7 +32,7 @@ export type Start =
  * Where the first stitches of a piece come from, read off the formula of its count: a pick-up, an armhole, the last
  * row of another piece, or new ones. A formula cell that only passes a count on is followed.
  */
-export function startOf(source: PatternSource, piece: GatheredPiece): Start {
+export function startOf(source: PatternSource, piece: Pick<GatheredPiece, 'cell'>): Start {
   const { notebook } = source;
   const table = tableOf(notebook);
   const byId = new Map<string, Cell>(allCells(notebook).map((cell) => [cell.id, cell]));

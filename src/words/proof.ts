@@ -1,8 +1,12 @@
 import { workPiece } from '../craft';
+import { allCells } from '../notebook';
 import { linesOf } from './lines-of';
 import type { PatternDocument } from './pattern-document';
+import { startOf } from './piece-start';
 import { recountPiece } from './recount';
+import { shown } from './sentence';
 import type { PatternSource } from './source';
+import { toldOtherwise, type Meant } from './told-otherwise';
 
 /** Whether a pattern recounts to its rows, and where not. */
 export type Proof =
@@ -41,15 +45,18 @@ export function prove(document: PatternDocument, source: PatternSource): Proof {
       }
       const worked = workPiece(plan);
       const rows = worked.map((row) => row.count);
-      const { counts, problems, sides, ended } = recountPiece(texts, { sizes: labels, place });
+      const { counts, problems, says, ended } = recountPiece(texts, { sizes: labels, place });
       for (const { line, problem } of problems) {
         where.push({ ...at, key: lines[line]!.key, line: texts[line]!, problem });
       }
       if (problems.length > 0) return;
-      for (const { line, row, side } of sides) {
-        if (worked[row - 1]?.side === side) continue;
-        const problem = `It calls row ${row} ${side}, and in the notebook that row is worked on the other side.`;
-        where.push({ ...at, key: lines[line]!.key, line: texts[line]!, problem });
+      const otherwise = toldOtherwise(says, plan, worked, meantOf(source, cell, id));
+      for (const { line, problem } of otherwise) {
+        where.push({
+          ...at,
+          ...(line === undefined ? {} : { key: lines[line]!.key, line: texts[line]! }),
+          problem,
+        });
       }
       if (!ended) where.push({ ...at, problem: 'It does not say what becomes of the last stitches.' });
       const row = rows.findIndex((count, number) => counts[number] !== count);
@@ -67,4 +74,21 @@ export function prove(document: PatternDocument, source: PatternSource): Proof {
     });
   }
   return where.length === 0 ? { proven: true } : { proven: false, where };
+}
+
+/** What a piece is meant to be in a size, beside its plan. */
+function meantOf(source: PatternSource, id: string, size: string): Meant {
+  const cell = allCells(source.notebook).find((one) => one.id === id);
+  if (cell?.kind !== 'piece') return { labels: [], edge: undefined };
+  const labels = cell.stretches.map(({ label }) => label);
+  const start = startOf(source, { cell });
+  if (start.kind !== 'edge') return { labels, edge: undefined };
+  const { id: pickUp, edge } = start.pickUp;
+  return {
+    labels,
+    edge: edge.map(({ name, label }) => ({
+      label: shown(label),
+      stitches: source.number(size, pickUp, `${name}.share`) ?? 0,
+    })),
+  };
 }

@@ -1,14 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { starters } from '../../src/starters';
+import type { Notebook } from '../../src/notebook';
+import { jacket, starters } from '../../src/starters';
 import { linesOf, patternOf, prove, sentencesOf, type PatternDocument } from '../../src/words';
 import { randomGarment } from './random-garment';
 import { badGrammar } from './grammar';
 import { sourceOf } from './source-of';
 
+/** The unit a piece is worked in: no row ends, and no way round an armhole. */
+const unit = /\b(row|round)(?=s?\b)(?!s? (?:ends?|the armhole)\b)/giu;
+
 describe('the text of a pattern recounts to its rows', () => {
   describe.each(['crochet', 'knitting'] as const)('altered in %s', (craft) => {
-    it('no piece of a starter is proven with a line left out, told twice, or on the other side', async () => {
+    it('no piece of a starter is proven with a line left out, told twice, on the other side, of rows for rounds, or at another ratio', async () => {
       for (const { make } of starters) {
         const notebook = make();
         const source = await sourceOf({ ...notebook, settings: { ...notebook.settings, craft } });
@@ -24,8 +28,75 @@ describe('the text of a pattern recounts to its rows', () => {
           if (/\((?:RS|WS)\)/u.test(text)) {
             survives(text, [text.replace(/\((RS|WS)\)/u, (_, side) => `(${side === 'RS' ? 'WS' : 'RS'})`)]);
           }
+          const other = text.replace(unit, (_, word) => (/row/iu.test(word) ? 'round' : 'row'));
+          if (other !== text) survives(text, [other]);
+          const ratio = text.replace(/(?<=, about )\d+/u, (pick) => String(Number(pick) * 2));
+          if (ratio !== text) survives(text, [ratio]);
         }
       }
+    });
+  });
+
+  describe('the counts are right and the garment is not', () => {
+    const found = async (make: () => Notebook, was: string, is: string): Promise<string[]> => {
+      const source = await sourceOf(make());
+      const document = patternOf(source);
+      expect(document.parts.flatMap(linesOf).filter(({ text }) => text.includes(was))).not.toEqual([]);
+      const altered: PatternDocument = {
+        ...document,
+        parts: document.parts.map((part) => ({
+          ...part,
+          blocks: part.blocks.map((block) =>
+            block.kind === 'line' ? { ...block, text: block.text.replace(was, is) } : block,
+          ),
+        })),
+      };
+      const proof = prove(altered, source);
+      return proof.proven ? [] : [...new Set(proof.where.map(({ problem }) => problem))];
+    };
+
+    it('a neck shaped at the armhole', async () => {
+      expect(await found(jacket, 'at the neck edge', 'at the armhole edge')).toEqual([
+        'It shapes at the armhole edge, and “Neck to shoulder” is shaped at the neck edge.',
+      ]);
+    });
+
+    it('an underarm left at the other end of the row', async () => {
+      expect(
+        await found(
+          jacket,
+          'sl st across the first 8 sts, working',
+          'leave the last 8 sts unworked, working',
+        ),
+      ).toContain(
+        'On row 47 it has none at its start and 8 left at its end, and the notebook 8 left at its start and none at its end.',
+      );
+    });
+
+    it('the stretches of an edge in another order, or under the name of another', async () => {
+      const source = await sourceOf(jacket());
+      const document = patternOf(source);
+      const lines = document.parts.flatMap(linesOf).map(({ text }) => text);
+      const [right, back] = ['Right neck: ', 'Back neck: '].map((edge) =>
+        lines.find((line) => line.startsWith(edge))!,
+      ) as [string, string];
+      const swapped = withLines(withLines(document, back, []), right, [back, right]);
+      expect(prove(swapped, source)).toMatchObject({
+        proven: false,
+        where: document.sizes.map(() => ({ line: back })),
+      });
+      expect(await found(jacket, 'Left neck: ', 'Left front: ')).toContain(
+        'The edge goes on along Left neck, with 27 stitches, and that is not what it says there.',
+      );
+    });
+
+    it('the second side of an armhole before the first', async () => {
+      const source = await sourceOf(jacket());
+      const document = patternOf(source);
+      const lines = document.parts.flatMap(linesOf).map(({ text }) => text);
+      const down = lines.find((line) => line.startsWith('Down the other side'))!;
+      const up = lines.find((line) => line.startsWith('Up one side'))!;
+      expect(prove(withLines(withLines(document, down, []), up, [down, up]), source).proven).toBe(false);
     });
   });
 

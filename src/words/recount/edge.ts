@@ -6,6 +6,10 @@ import { workInstruction } from './work-instruction';
 interface Stretch {
   readonly rowEnds: number;
   readonly share: number;
+  /** So many stitches in so many row ends, as they are said to be about. */
+  readonly ratio?: { readonly pick: number; readonly of: number };
+  /** So many repeats with so many stitches in each, as they are said to be about. */
+  readonly repeats?: { readonly count: number; readonly each: number };
 }
 
 /** An edge that a piece is picked up along, stretch by stretch. */
@@ -26,12 +30,23 @@ export class Edge {
     return this.#stretch?.share === 0;
   }
 
+  /** The stitches of the stretch at hand. */
+  get share(): number {
+    return this.#stretch?.share ?? 0;
+  }
+
   /** Takes the words of a line where they are a stretch of the edge. @returns whether they were */
   take(words: string): boolean {
     const found = edgeStretch.exec(words);
     if (!found) return false;
     this.#before = this.#stretch;
-    this.#stretch = { rowEnds: amount(found[2]), share: amount(found[1]) };
+    const [, share, rowEnds, pick, of, repeats, each] = found;
+    this.#stretch = {
+      rowEnds: amount(rowEnds),
+      share: amount(share),
+      ...(pick === undefined ? {} : { ratio: { pick: amount(pick), of: of === 'one' ? 1 : amount(of) } }),
+      ...(each === undefined ? {} : { repeats: { count: amount(repeats), each: amount(each) } }),
+    };
     this.#spread = false;
     this.#sum += this.#stretch.share;
     return true;
@@ -40,8 +55,28 @@ export class Edge {
   /** What is wrong where the stretch at hand is said to go "in the same way" as the one before it. */
   problemOfLikeness(): string | undefined {
     const [before, now] = [this.#before, this.#stretch];
-    if (!before || !now || (before.share === now.share && before.rowEnds === now.rowEnds)) return undefined;
+    if (!before) return 'It is said to be like the stretch before it, and there is none.';
+    if (!now || (before.share === now.share && before.rowEnds === now.rowEnds)) return undefined;
     return `It is said to be like the stretch before it, and it has ${now.share} stitches over ${now.rowEnds} row ends where that one has ${before.share} over ${before.rowEnds}.`;
+  }
+
+  /**
+   * What is wrong with the ratio that the stretch at hand is said to have: who follows it comes within a stitch, or
+   * within one in twenty, of the count that is said; in each repeat, within half a stitch.
+   */
+  problemOfRatio(): string | undefined {
+    const stretch = this.#stretch;
+    if (!stretch || stretch.share === 0) return undefined;
+    const { share, rowEnds, ratio, repeats } = stretch;
+    if (ratio) {
+      const given = (rowEnds * ratio.pick) / ratio.of;
+      if (Math.abs(given - share) <= Math.max(1, share / 20)) return undefined;
+      return `About ${ratio.pick} in every ${ratio.of} of ${rowEnds} row ends are not ${share} stitches.`;
+    }
+    if (!repeats || Math.abs(share / repeats.count - repeats.each) <= 0.5) return undefined;
+    // Fewer stitches than repeats: there is no smaller number to say.
+    if (repeats.each === 1 && share < repeats.count) return undefined;
+    return `About ${repeats.each} in each of ${repeats.count} repeats are not ${share} stitches.`;
   }
 
   /**

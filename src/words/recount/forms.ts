@@ -30,7 +30,7 @@ export const workedAlong = whole(String.raw`with the right side facing,.*\bwork\
 
 // An edge that is picked up, stretch by stretch.
 export const edgeStretch = whole(
-  String.raw`${n} ${st}(?: over ${n} row ends?, about .*|, one in each st| over .* repeats?, about .*|, spread evenly along .*)\.`,
+  String.raw`${n} ${st}(?: over ${n} row ends?, about (?:${n} in every (one|\d+|–)|.*)|, one in each st| over (?:${n}|.*) repeats?, about (?:${n} in each|.*)|, spread evenly along .*)\.`,
 );
 export const groups = part('^to come out even(?::|, as follows)');
 

@@ -1,2 +1,3 @@
 export { countLine } from './count-line';
 export { recountPiece } from './piece';
+export type { Said } from './said';

@@ -3,6 +3,7 @@ import { Edge } from './edge';
 import * as forms from './forms';
 import { amount } from './forms';
 import { readInstruction } from './instruction';
+import { edgeOf, unitsOf, type Said } from './said';
 import { readShaping } from './shaping';
 import { forSize } from './size-numbers';
 import { mostRows, Tally } from './tally';
@@ -15,8 +16,8 @@ export interface Recounted {
   readonly counts: readonly number[];
   /** What could not be read or does not come out, each at its line (from 0). */
   readonly problems: readonly { readonly line: number; readonly problem: string }[];
-  /** Which side the lines say that single rows (from 1) are worked on. */
-  readonly sides: readonly { readonly line: number; readonly row: number; readonly side: 'RS' | 'WS' }[];
+  /** What the lines say of single rows beside their counts, in the order in which they say it. */
+  readonly says: readonly Said[];
   /** Whether the text says what becomes of the last stitches. */
   readonly ended: boolean;
 }
@@ -38,14 +39,25 @@ type Waiting =
 /** What a sentence of one form does; `stated` is the count that stands after it. */
 type Step = (found: RegExpExecArray, stated: number | null, sentence: string) => void;
 
+/** What is said, without where. */
+type SaidOf<S> = S extends Said ? Omit<S, 'line' | 'row'> : never;
+
 const sign = (way: string): number => (way.toLowerCase() === 'dec' ? -1 : 1);
 
 const withoutEnd = (text: string): string => text.replace(/[.\s]+$/u, '');
 
+/** Stitches added at the ends of a row that is worked even; less than 0 where they are left. */
+function endsOf(content: string): { start: number; end: number } | undefined {
+  const left = forms.leftOnRow.exec(content);
+  if (left) return { start: -amount(left[1]), end: -amount(left[2]) };
+  const added = forms.addedOnRow.exec(content);
+  return added ? { start: amount(added[1]), end: amount(added[2]) } : undefined;
+}
+
 /** Follows the lines of one piece, stitch by stitch, with nothing but the lines. */
 class Follower {
   readonly tally = new Tally();
-  readonly sides: { line: number; row: number; side: 'RS' | 'WS' }[] = [];
+  readonly says: Said[] = [];
   ended = false;
   readonly #following: Following;
   #chains: number | undefined;
@@ -130,11 +142,29 @@ class Follower {
   #follow(sentence: string, stated: number | null): void {
     [this.#begun, this.#begins] = [this.#begins, false];
     if (this.ended) return this.tally.wrong('The piece has ended already.');
+    this.#sayUnits(sentence);
     for (const [form, step] of this.#steps) {
       const found = form.exec(sentence);
       if (found) return step(found, stated, sentence);
     }
     this.tally.wrong(`“${sentence.slice(0, 120)}” could not be read.`);
+  }
+
+  #say(said: SaidOf<Said>, row = this.tally.counts.length + 1): void {
+    if (this.says.length < mostRows) this.says.push({ line: this.tally.line, row, ...said });
+  }
+
+  #sayUnits(text: string): void {
+    for (const unit of unitsOf(text)) this.#say({ kind: 'unit', unit });
+  }
+
+  #sayEdge(text: string, row: number): void {
+    const edge = edgeOf(text);
+    if (edge !== undefined) this.#say({ kind: 'edge', edge }, row);
+  }
+
+  #sayEnds(start: number, end: number): void {
+    if (start !== 0 || end !== 0) this.#say({ kind: 'ends', start, end });
   }
 
   #then(stated: number | null, step: () => void): void {
@@ -193,6 +223,7 @@ class Follower {
   }
 
   #own(waiting: Waiting, text: string): void {
+    this.#sayUnits(text);
     switch (waiting.kind) {
       case 'nothing':
         return this.tally.wrong('This size has nothing to do here, and a line tells it what.');
@@ -217,8 +248,7 @@ class Follower {
     const { tally } = this;
     if (next !== undefined) this.#sameRow(next);
     if (side !== undefined) {
-      const told = side.toUpperCase() === 'RS' ? 'RS' : 'WS';
-      this.sides.push({ line: tally.line, row: tally.counts.length + 1, side: told });
+      this.#say({ kind: 'side', side: side.toUpperCase() === 'RS' ? 'RS' : 'WS' });
     }
     const rows = next ? amount(many ?? '1') : to === undefined ? 1 : amount(to) - amount(from) + 1;
     if (!next && amount(from) !== tally.counts.length + 1) {
@@ -252,6 +282,8 @@ class Follower {
       if (before === undefined) return;
       const after = this.#after(content, before);
       if (typeof after !== 'number') return this.tally.wrong(after.problem);
+      const ends = endsOf(content);
+      if (ends) this.#sayEnds(ends.start, ends.end);
       this.tally.to(after);
       this.tally.rows(1);
     }
@@ -260,10 +292,8 @@ class Follower {
   #after(content: string, before: number): number | { problem: string } {
     const repeats = forms.inRepeats.exec(content);
     if (repeats) return before + sign(repeats[1]!) * amount(repeats[2]) * amount(repeats[3] ?? '1');
-    const left = forms.leftOnRow.exec(content);
-    if (left) return before - amount(left[1]) - amount(left[2]);
-    const added = forms.addedOnRow.exec(content);
-    if (added) return before + amount(added[1]) + amount(added[2]);
+    const ends = endsOf(content);
+    if (ends) return before + ends.start + ends.end;
     const evenly = forms.evenly.exec(content);
     if (evenly) return before + sign(evenly[1]!) * amount(evenly[2]);
     const parts = readInstruction(content);
@@ -289,6 +319,9 @@ class Follower {
       tally.rows(1);
       return !tally.isFull;
     };
+    // The row that is shaped first.
+    const lead = shaping.next ? 1 : (shaping.intervals[0]?.every ?? 1);
+    this.#sayEdge(text, tally.counts.length + lead);
     if (shaping.next && !shaped()) return;
     this.#taper = { before, after: before + by };
     for (const { every, times } of shaping.intervals) {
@@ -331,6 +364,7 @@ class Follower {
         return tally.wrong(`There is no row ${part.trim()} among ${over}.`);
       for (let row = from; row <= to; row++) rows.add(row);
     }
+    this.#sayEdge(text, tally.counts.length + Math.min(...rows));
     for (let row = 1; row <= over; row++) {
       if (rows.has(row)) tally.to(tally.count! + sign(shaping.way) * shaping.perRow);
       tally.rows(1);
@@ -343,6 +377,7 @@ class Follower {
     for (let left = Math.min(amount(rows), mostRows); left > 0; left--) {
       const before = this.tally.have();
       if (before === undefined) return;
+      this.#sayEnds(by, 0);
       this.tally.to(before + by);
       this.tally.rows(1);
     }
@@ -357,10 +392,11 @@ class Follower {
     this.#begins = true;
     if (said[1] === '–') return;
     const at = (form: RegExp): number => amount(form.exec(sentence)?.[1]);
-    const after = forms.adds.test(sentence)
-      ? before + at(forms.addStart) + at(forms.addEnd)
-      : before - at(forms.leaveStart) - at(forms.leaveEnd);
-    this.#then(Number(said[1]), () => this.tally.to(after));
+    const [start, end] = forms.adds.test(sentence)
+      ? [at(forms.addStart), at(forms.addEnd)]
+      : [-at(forms.leaveStart), -at(forms.leaveEnd)];
+    this.#sayEnds(start, end);
+    this.#then(Number(said[1]), () => this.tally.to(before + start + end));
   }
 
   /** "Next row" and "same row" are one row apart, where the line above has told how a row begins. */
@@ -381,7 +417,9 @@ class Follower {
     const colon = line.lastIndexOf(': ');
     const words = forSize(line.slice(colon + 2), place, sizes.length);
     if (colon >= 0 && typeof words === 'string' && edge.take(words)) {
+      this.#say({ kind: 'stretch', label: line.slice(0, colon), stitches: edge.share });
       if (/in the same way: /iu.test(line)) this.#told(edge.problemOfLikeness());
+      this.#told(edge.problemOfRatio());
       return true;
     }
     this.#endEdge();
@@ -415,12 +453,13 @@ class Follower {
  * @example
  * recountPiece(['Cast on 20 (24) sts.', 'Work 2 rows even.', 'Next row (RS): k2tog, k to end [19 (23) sts].'],
  *   { sizes: ['S', 'M'], place: 1 })
- * // { counts: [24, 24, 23], problems: [], sides: [{ line: 2, row: 3, side: 'RS' }], ended: false }
+ * // { counts: [24, 24, 23], problems: [], ended: false, says: [{ line: 1, row: 1, kind: 'unit', unit: 'row' },
+ * //   { line: 2, row: 3, kind: 'unit', unit: 'row' }, { line: 2, row: 3, kind: 'side', side: 'RS' }] }
  */
 export function recountPiece(lines: readonly string[], following: Following): Recounted {
   const follower = new Follower(following);
   follower.follow(lines);
-  const { sides, ended } = follower;
+  const { says, ended } = follower;
   const { counts, problems } = follower.tally;
-  return { counts, problems, sides, ended };
+  return { counts, problems, says, ended };
 }

@@ -388,6 +388,52 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
     expect(follow(edge(9), stretch.slice(stretch.indexOf(': ') + 2)).problems).toHaveLength(2);
   });
 
+  it.each([
+    ['27 sts over 20 row ends, about 4 in every 3', undefined],
+    ['27 sts over 20 row ends, about 3 in every 4', 'About 3 in every 4 of 20 row ends are not 27 stitches.'],
+    // 40 of 40 row ends are two more than 38, and 21 of 20 are one more than 20: who follows it comes near enough.
+    [
+      '38 sts over 40 row ends, about 1 in every one',
+      'About 1 in every 1 of 40 row ends are not 38 stitches.',
+    ],
+    ['39 sts over 40 row ends, about 1 in every one', undefined],
+    ['100 sts over 105 row ends, about 1 in every one', undefined],
+    [
+      '100 sts over 106 row ends, about 1 in every one',
+      'About 1 in every 1 of 106 row ends are not 100 stitches.',
+    ],
+    ['3 sts over 1 row end, about 1 in every 0', 'About 1 in every 0 of 1 row ends are not 3 stitches.'],
+    ['141 sts over 14 repeats, about 10 in each', undefined],
+    ['141 sts over 14 repeats, about 11 in each', 'About 11 in each of 14 repeats are not 141 stitches.'],
+    ['141 sts over 14 repeats, about 9 in each', 'About 9 in each of 14 repeats are not 141 stitches.'],
+    ['21 sts over 14 repeats, about 1 in each', undefined],
+    ['5 sts over 14 repeats, about 1 in each', undefined],
+    ['5 sts over 14 repeats, about 2 in each', 'About 2 in each of 14 repeats are not 5 stitches.'],
+    ['20 sts over 3 row ends, about as many as lie flat', undefined],
+    ['20 sts over 3 repeats, about as many as lie flat', undefined],
+  ])('%s', (stretch, problem) => {
+    const count = /\d+/u.exec(stretch)![0];
+    const { problems } = follow(edge(count), `Edge: ${stretch}.`, 'Work 1 row even.');
+    expect(problems).toEqual(problem === undefined ? [] : [wrong(1, problem)]);
+  });
+
+  it('a ratio says nothing to a size that picks up nothing along its stretch', () => {
+    const lines = [
+      'With the right side facing, pick up 9 (9) sts along the edge, as follows.',
+      'Front: 9 (–) sts over 12 (–) row ends, about 3 (–) in every 4 (–).',
+      'Repeats: – (9) sts over – (3) repeats, about – (3) in each.',
+    ];
+    for (const place of [0, 1])
+      expect(recountPiece(lines, { sizes: ['S', 'M'], place }).problems).toEqual([]);
+  });
+
+  it('what goes in the same way needs a way before it', () => {
+    expect(
+      follow(edge(9), 'Down the other side, in the same way: 9 sts over 12 row ends, about 3 in every 4.')
+        .problems,
+    ).toEqual([wrong(1, 'It is said to be like the stretch before it, and there is none.')]);
+  });
+
   it('a first row along the edge is followed by its stretches too', () => {
     const row =
       'Row 1 (RS): with the right side facing, join the yarn and work sc along the edge, as follows [9 sts].';

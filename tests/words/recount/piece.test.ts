@@ -19,7 +19,7 @@ describe('the lines of a piece are followed', () => {
       counts: [12, 12, 12, 12, 10, 10, 8, 6],
       problems: [],
       ended: true,
-      sides: [{ line: 1, row: 1, side: 'RS' }],
+      says: expect.arrayContaining([{ line: 1, row: 1, kind: 'side', side: 'RS' }]),
     });
     expect(recountPiece(lines, two(1)).counts).toEqual([16, 16, 16, 16, 16, 16, 16, 14, 14, 14, 12, 9]);
     expect(recountPiece(lines, two(1)).problems).toEqual([]);
@@ -172,4 +172,68 @@ describe('the lines of a piece are followed', () => {
       { numRuns: 300 },
     );
   }, 60_000);
+});
+
+describe('what a text says of its rows beside their counts', () => {
+  const one = { sizes: ['M'], place: 0 };
+  const says = (kind: string, ...lines: string[]) =>
+    recountPiece(['Cast on 40 sts.', ...lines], one).says.filter((said) => said.kind === kind);
+
+  it.each([
+    ['Work 3 rows even.', ['row']],
+    ['Work 3 rounds even.', ['round']],
+    ['Dec 1 st at each end of every 4th rnd twice.', ['round']],
+    ['Next row: *k8, k2tog; rep from * to the end of the round.', ['row', 'round']],
+    ['Bind off all 40 sts.', []],
+  ])('%s', (line, units) => {
+    expect(says('unit', line)).toEqual(units.map((unit) => ({ line: 1, row: 1, kind: 'unit', unit })));
+  });
+
+  it('row ends are counted along an edge, and round an armhole goes the edge', () => {
+    const lines = [
+      'Row 1 (RS): with the right side facing, join the yarn and work sc round the armhole, as follows [9 sts].',
+      'Up one side: 9 sts over 12 row ends, about 3 in every 4.',
+      'To come out even: (1 in each of the next 3 row ends, skip 1) 3 times.',
+    ];
+    expect(recountPiece(lines, one).says.filter(({ kind }) => kind === 'unit')).toEqual([
+      { line: 0, row: 1, kind: 'unit', unit: 'row' },
+    ]);
+  });
+
+  it('the edge that is shaped is told from the first row that shapes it', () => {
+    expect(
+      says(
+        'edge',
+        'Work 2 rows even.',
+        'Dec 1 st at the neck edge on every 3rd row twice.',
+        'Inc 1 st at the armhole edge on the next row.',
+        'Work 4 rows; of these, dec 1 st at the neck edge on rows 2 and 4.',
+        'Dec 1 st at each end of the next row.',
+      ),
+    ).toEqual([
+      { line: 2, row: 5, kind: 'edge', edge: 'neck' },
+      { line: 3, row: 9, kind: 'edge', edge: 'armhole' },
+      { line: 4, row: 11, kind: 'edge', edge: 'neck' },
+    ]);
+  });
+
+  it('stitches left and added are told of the row and the end they are at', () => {
+    const at = (line: number, row: number, start: number, end: number) => ({
+      line,
+      row,
+      kind: 'ends',
+      start,
+      end,
+    });
+    expect(
+      says(
+        'ends',
+        'Bind off 4 sts at the start of the next 2 rows.',
+        'Next row: bind off the first 2 sts, then work even, leaving the last 3 sts on a holder.',
+        'On the next row, cast on 5 sts at the end, working 32 sts in all as follows, that row included.',
+        'Same row: knit.',
+        'Next row: cast on 1 st, then work even to the end.',
+      ),
+    ).toEqual([at(1, 1, -4, 0), at(1, 2, -4, 0), at(2, 3, -2, -3), at(3, 4, 0, 5), at(5, 5, 1, 0)]);
+  });
 });
