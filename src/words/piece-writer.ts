@@ -2,7 +2,7 @@ import { bracketed } from '../notebook/bracketed';
 import type { Size, Swatch } from '../notebook';
 import type { PatternBlock } from './pattern-document';
 import { shown, theirs, type Sentences, type Slots } from './sentence';
-import { sizeList, type BySize } from './size-list';
+import { counted, sizeList, type BySize } from './size-list';
 
 /** The blocks of one piece as they are written, with what every stretch has to know. */
 export class PieceWriter {
@@ -27,12 +27,46 @@ export class PieceWriter {
     this.row = worked === 'round' ? 'round' : 'row';
   }
 
+  /** The line of rows worked even that stands last, where nothing has come after it. */
+  #even:
+    | { readonly first: string; readonly key: string; readonly rows: BySize<number>; readonly more: string }
+    | undefined;
+
+  /**
+   * "Work 48 (50, 52) rows even."; with the rows of the line before, where that is such a line too. Where a person has
+   * put either in words of their own, both stand. Nothing where no size has such rows.
+   */
+  even(key: string, rows: BySize<number>, more = ''): void {
+    if (rows.every((count) => count === null)) return;
+    const before = this.#even;
+    const goesOn =
+      before && ![before.key, key].some((one) => this.sentences.isReworded(`${this.key} ${one}`));
+    const told = goesOn
+      ? {
+          first: before.first,
+          key: `${before.first} to ${key}`,
+          rows: rows.map((count, place) => (count ?? 0) + (before.rows[place] ?? 0) || null),
+          more: before.more,
+        }
+      : { first: key, key, rows, more };
+    if (goesOn) this.blocks.pop();
+    this.line(told.key, 'Work {rows} even.', { rows: counted(told.rows, `${told.more}${this.row}`) });
+    this.#even = told;
+  }
+
+  /** Ends what is told as one: a heading follows. */
+  apart(): void {
+    this.#even = undefined;
+  }
+
   line(key: string, template: string, slots: Slots = {}): void {
     this.begun = false;
+    this.#even = undefined;
     this.blocks.push(this.sentences.line(`${this.key} ${key}`, template, slots));
   }
 
   paragraph(key: string, template: string, slots: Slots = {}): void {
+    this.#even = undefined;
     this.blocks.push(this.sentences.paragraph(`${this.key} ${key}`, template, slots));
   }
 

@@ -70,6 +70,11 @@ export class Sentences {
     return inTerms(text, 'US', this.terms);
   }
 
+  /** Whether a person has put a sentence in words of their own. */
+  isReworded(key: string): boolean {
+    return Object.hasOwn(this.#wording, key);
+  }
+
   make(kind: Sentence['kind'], key: string, template: string, slots: Slots = {}): Sentence {
     const own = this.say(template);
     const values = Object.fromEntries(
@@ -78,7 +83,7 @@ export class Sentences {
         typeof value === 'object' ? shown(value.theirs) : this.say(String(value)),
       ]),
     );
-    const theirWords = Object.hasOwn(this.#wording, key) ? this.#wording[key] : undefined;
+    const theirWords = this.isReworded(key) ? this.#wording[key] : undefined;
     if (theirWords) {
       const template = inTerms(theirWords.template, theirWords.terms, this.terms);
       if (wrongTemplate(template, Object.keys(values)) === undefined) {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { apply, readFile, writeFile, type Edit, type Notebook } from '../../src/notebook';
 import { singleSleeve } from '../../src/starters';
+import { even, piece, swatch } from '../../src/starters/cells';
 import { patternOf, prove, reword, sentencesOf, slotsOf, wrongTemplate } from '../../src/words';
 import { sourceOf } from './source-of';
 import { edited } from '../notebook/edited';
@@ -25,6 +26,52 @@ describe('a sentence in words of one’s own', () => {
     const back = reworded(longer, reword(patternOf(await sourceOf(longer)), key, null));
     expect(back).not.toHaveProperty('wording');
     expect((await textOf(back)).text).toBe('Work 9 more rows even.');
+  });
+
+  it('is not told with the rows beside it, which are told as one otherwise and may be reworded as one', async () => {
+    const rows = (name: string) => even(name, 'fabric', 'ROWS(4)');
+    const notebook: Notebook = {
+      ...singleSleeve(),
+      sections: [
+        {
+          id: 'all',
+          label: '',
+          cells: [
+            swatch('Fabric', { worked: '', stitches: 15, rows: 12 }, { name: 'fabric' }),
+            piece(
+              'Scarf',
+              'flat',
+              'STS(20)',
+              ['one', 'two', 'three'].map((name) => ({ ...rows(name), label: '' })),
+            ),
+          ],
+        },
+      ],
+    };
+    const told = async (of: Notebook) => {
+      const source = await sourceOf(of);
+      expect(prove(patternOf(source), source)).toEqual({ proven: true });
+      return sentencesOf(patternOf(source)).filter(({ text }) => /\beven(?:ly)?\b/u.test(text));
+    };
+    const evens = (of: Awaited<ReturnType<typeof told>>) =>
+      of.slice(1).map(({ key: at, text }) => [at, text]);
+    expect(evens(await told(notebook))).toEqual([['piece scarf one to three', 'Work 11 more rows even.']]);
+    const own = { template: 'Work {rows} evenly.', terms: 'US' } as const;
+    expect(evens(await told({ ...notebook, wording: { 'piece scarf one to three': own } }))).toEqual([
+      ['piece scarf one to three', 'Work 11 more rows evenly.'],
+    ]);
+    expect(
+      evens(
+        await told({
+          ...notebook,
+          wording: { 'piece scarf two': { ...own, template: 'Work {rows} even.' } },
+        }),
+      ),
+    ).toEqual([
+      ['piece scarf one', 'Work 3 more rows even.'],
+      ['piece scarf two', 'Work 4 rows even.'],
+      ['piece scarf three', 'Work 4 rows even.'],
+    ]);
   });
 
   it('that the recount cannot follow is not proven, and it says where', async () => {

@@ -23,6 +23,7 @@ function lines(
     settings?: Partial<Settings>;
     stitch?: Swatch['stitch'];
     label?: string;
+    labels?: readonly string[];
   } = {},
 ): string[] {
   const plans = sizes.map((stretches, place): Piece => ({
@@ -37,7 +38,7 @@ function lines(
       ({
         kind,
         name: `part_${at}`,
-        label: o.label ?? '',
+        label: o.labels?.[at] ?? o.label ?? '',
         fabric: 'fabric',
         counts: [],
       }) as unknown as PieceStretch,
@@ -255,13 +256,49 @@ describe('every kind of stretch in the trade’s words', () => {
       lines([
         [
           { kind: 'even', rows: 0 },
-          { kind: 'even', rows: 2 },
+          { kind: 'evenly', to: 39 },
         ],
         [
           { kind: 'even', rows: 4 },
-          { kind: 'even', rows: 2 },
+          { kind: 'evenly', to: 39 },
         ],
       ])[1],
     ).toBe('Work – (4) rows even.');
+  });
+
+  it('rows worked even one after another are told as one, with those that a taper begins on', () => {
+    expect(
+      lines([
+        [
+          { kind: 'even', rows: 1 },
+          { kind: 'even', rows: 0 },
+          taper(36, 6, { before: 2 }),
+          { kind: 'even', rows: 3 },
+        ],
+        [
+          { kind: 'even', rows: 1 },
+          { kind: 'even', rows: 4 },
+          taper(36, 6, { before: 2 }),
+          { kind: 'even', rows: 3 },
+        ],
+      ]).slice(1, 4),
+    ).toEqual([
+      'Work 3 (7) rows even.',
+      'Dec 1 st at each end of every 2nd row twice [36 sts].',
+      'Work 3 rows even.',
+    ]);
+  });
+
+  it('under headings of their own they stay apart, and under one they are told as one', () => {
+    const even: Told = { kind: 'even', rows: 4 };
+    expect(lines([[even, even]], { label: 'Rib' })[1]).toBe('Work 8 rows even.');
+    expect(lines([[even, even]], { labels: ['Rib', 'Body'] }).slice(1, 3)).toEqual([
+      'Work 4 rows even.',
+      'Work 4 rows even.',
+    ]);
+    expect(lines([[even, even, even]], { labels: ['Rib', '', 'Rib'] }).slice(1, 3)).toEqual([
+      'Work 12 rows even.',
+      'Bind off all 40 sts.',
+    ]);
   });
 });

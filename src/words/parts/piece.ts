@@ -56,6 +56,8 @@ export function piecePart(
     if (at < toldTo) return;
     if (stretch.sizes.every(({ counts }) => counts.length === 0) && !endsOnly(stretch)) return;
     say(stretch);
+    const goesOn = stretch.label === '' || stretch.label === heading;
+    if (!goesOn) writer.apart();
     const before = writer.blocks.length;
     const ends = endsOnly(stretch) ? endsInRows(stretches, at) : undefined;
     if (ends) endsLines(writer, stretch, { ...ends, on: stretches[ends.last]! });
@@ -67,9 +69,8 @@ export function piecePart(
     // A stretch that its first row was all of has nothing more to say. Stretches under one label, such as the two
     // bind-offs of an armhole, are read under one heading.
     if (writer.blocks.length === before) return;
-    const goesOn = stretch.label === heading;
     heading = stretch.label;
-    if (stretch.label === '' || goesOn) return;
+    if (goesOn) return;
     writer.blocks.splice(before, 0, {
       kind: 'heading',
       key: `${writer.key} ${stretch.name} heading`,

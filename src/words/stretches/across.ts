@@ -2,7 +2,6 @@ import { spaceEvenly, type Stretch } from '../../craft';
 import { wordsFor } from '../fabric-words';
 import type { WorkedStretch } from '../gathered';
 import type { PieceWriter } from '../piece-writer';
-import { evenLine } from './even';
 import { shapedRow, type ShapedRow } from './shaped-row';
 import type { StretchBySize } from './stretch';
 
@@ -14,8 +13,7 @@ export function acrossLines(writer: PieceWriter, stretch: StretchBySize): void {
     rows = stretch.sizes.map(({ stretch: plan }) => repeatsOf(plan));
   }
   if (rows.every((row) => row?.kind === 'even')) {
-    evenLine(
-      writer,
+    writer.even(
       stretch.name,
       stretch.sizes.map(() => 1),
     );

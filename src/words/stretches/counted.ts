@@ -1,6 +1,5 @@
 import { spaceEvenly } from '../../craft';
 import type { PieceWriter } from '../piece-writer';
-import { evenLine } from './even';
 import { turned } from './gather';
 import { shapedRow, type ShapedRow } from './shaped-row';
 import type { StretchBySize } from './stretch';
@@ -15,8 +14,7 @@ export function countedLines(writer: PieceWriter, stretch: StretchBySize): void 
     let plain = row;
     while (plain < most && changes.every((list) => (list[plain] ?? 0) === 0)) plain++;
     if (plain > row) {
-      evenLine(
-        writer,
+      writer.even(
         `${stretch.name} ${row + 1}`,
         changes.map((list) => Math.min(plain, list.length) - row || null).map((n) => (n && n > 0 ? n : null)),
       );

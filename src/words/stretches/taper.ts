@@ -15,7 +15,6 @@ import {
   type TaperForm,
   type TaperRows,
 } from '../taper-phrase';
-import { evenLine } from './even';
 import { endsOf, type StretchBySize } from './stretch';
 
 /** A taper in one size, told from the counts of its rows. */
@@ -40,8 +39,7 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
   const shaped = tapers.filter(({ rows }) => rows.length > 0);
   const more = stretch.done > 0 ? 'more ' : '';
   if (shaped.length === 0) {
-    evenLine(
-      writer,
+    writer.even(
       stretch.name,
       tapers.map(({ over }) => over || null),
       more,
@@ -83,13 +81,13 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
     groups,
     () => {
       const { lead, shaping, tail } = parts(all);
-      evenLine(writer, `${stretch.name} before`, lead, more);
+      writer.even(`${stretch.name} before`, lead, more);
       writer.line(`${stretch.name} shaping ${kind}`, '{shaping} [{count}].', {
         shaping: capital(shaping),
         count: stitchCount(ends.map((end, place) => (told[place] ? end : null))),
       });
       firstRound(writer, stretch, told);
-      evenLine(writer, `${stretch.name} after`, tail);
+      writer.even(`${stretch.name} after`, tail);
     },
     () =>
       writer.line(stretch.name, 'Shape the next {rows} as follows for your size [{count}].', {
