@@ -235,6 +235,7 @@ function wrongCount(call: Token, count: number): string | undefined {
   const least = entry.arguments.filter((argument) => !argument.optional).length;
   const most = entry.repeats ? Infinity : entry.arguments.length;
   if (count >= least && count <= most) return undefined;
+  if (entry.lacks && count === least - 1) return entry.lacks;
   const wanted = entry.arguments.map((argument) => argument.label).join('; ');
   return `${call.text} takes ${wanted || 'nothing'}${entry.repeats ? ' …' : ''} in its brackets; here ${count === 1 ? 'is 1 argument' : `are ${count} arguments`}.`;
 }

@@ -69,6 +69,7 @@ export const edges = [
     name: 'PICKUPEDGE',
     arguments: fit,
     repeats: true,
+    lacks: 'It has no stretch of an edge yet: add one to pick up along.',
     gives: stitches,
   },
   {

@@ -23,6 +23,8 @@ export interface FunctionEntry {
   readonly arguments: readonly Argument[];
   /** The last argument may be repeated; where arguments go in pairs, the last two. */
   readonly repeats?: true;
+  /** What is said where all stands in the brackets but what may be repeated: a cell may have made the formula. */
+  readonly lacks?: string;
   readonly gives: Unit | 'any';
   readonly of: 'the trade' | 'the standard';
 }

@@ -67,6 +67,7 @@ export const pieces = [
       given('stretch', 'stretch'),
     ],
     repeats: true,
+    lacks: 'It has no stretch yet: add one, such as rows worked even.',
     gives: 'piece',
   },
   {

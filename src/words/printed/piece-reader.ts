@@ -1,4 +1,5 @@
 import { capital, uncapital } from '../../notebook/capital';
+import { cutByComma } from './cut-by-comma';
 import { canBeCount, countsApart, mostOfAny, noCounts, noMultiple, tooFew } from './count-doubts';
 import type { RowsBySize } from './counted-lines';
 import type { Instruction } from './instruction';
@@ -117,6 +118,16 @@ export class PieceReader {
   ): string | undefined {
     const unread = (list: PrintedList, message: string): void =>
       this.#context.doubt({ place: line.place(list.from, list.to), kind: 'unread', message });
+    /** Whether a number is cut by a comma, which is then said. */
+    const cut = (list: PrintedList, kept: string): boolean => {
+      const found = list.from < list.to ? cutByComma(line.text, list.from, list.to) : undefined;
+      if (found === undefined) return false;
+      unread(
+        list,
+        `A comma stands within “${found}”: write a number of more than 999 without one, or part two numbers with a space${kept}.`,
+      );
+      return true;
+    };
     const lists = (...given: (PrintedList | undefined)[]): PerSize[] | undefined => {
       const read: PerSize[] = [];
       for (const list of given) {
@@ -132,6 +143,7 @@ export class PieceReader {
     };
     /** Stitches and rows by size; none where one of them cannot be a count. */
     const counts = (...given: (PrintedList | undefined)[]): PerSize[] | undefined => {
+      if (given.some((list) => list && cut(list, '; the line is kept as it stands'))) return undefined;
       const read = lists(...given);
       const wrong = read?.map((values) => noCounts(this.#context.sizes, values, 0));
       const at = wrong?.findIndex((one) => one !== undefined) ?? -1;
@@ -144,6 +156,7 @@ export class PieceReader {
     };
     /** The stitches a piece begins on: none in a size where it cannot begin on so many. */
     const begins = (list: PrintedList): PerSize | undefined => {
+      if (cut(list, '')) return this.#context.sizes.map(() => null);
       const [read] = lists(list) ?? [];
       const wrong = read && noCounts(this.#context.sizes, read, 1);
       if (!wrong) return read;
@@ -153,8 +166,9 @@ export class PieceReader {
       );
       return read.map((count) => (count !== null && canBeCount(count, 1) ? count : null));
     };
-    const said = says ? bySize(says.values, this.#context.sizes.length) : undefined;
-    if (says && !said) lists(says);
+    const whole = says && cutByComma(line.text, says.from, says.to) === undefined ? says : undefined;
+    const said = whole && bySize(whole.values, this.#context.sizes.length);
+    if (whole && !said) lists(whole);
     const sayPlace = says && line.place(says.from, says.to);
     const end = (): void => this.#compare(said, sayPlace);
     const label = (fallback: string): string => this.#labelOf(fallback);

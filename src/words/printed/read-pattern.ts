@@ -5,6 +5,7 @@ import { gaugeIn } from './gauge-in';
 import { instructionIn } from './instruction';
 import { logicalLines, type LogicalLine } from './lines';
 import { measureIn, type MeasureContext } from './measure-in';
+import { onlyBegun } from './only-begun';
 import { phrasesOf } from './phrase';
 import { PieceReader } from './piece-reader';
 import { setInCaps } from './set-in-caps';
@@ -22,6 +23,7 @@ import type {
   TextPlace,
 } from './types';
 import { workAs } from './work-as';
+import { withoutSigns } from './without-signs';
 import { yarnIn } from './yarn-in';
 
 /** Headings under which no piece is worked. */
@@ -85,7 +87,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     pieces: pieces.pieces,
     yarn,
   };
-  doubts.push(...contradictions(pattern), ...setInCaps(pattern));
+  doubts.push(...onlyBegun(pattern, doubts), ...contradictions(pattern), ...setInCaps(pattern));
   if (text.length > mostCharactersOfAPattern) {
     doubts.push({
       place: { line: printed.length, from: 0, to: 0 },
@@ -248,7 +250,10 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       offset = label[0].length;
       rest = rest.slice(offset);
     }
-    const phrases = phrasesOf(rest, decimal);
+    const signed = withoutSigns(phrasesOf(rest, decimal), shifted(line, offset));
+    signed.doubts.forEach(doubt);
+    if (signed.kept) return true;
+    const { phrases } = signed;
     const known = phrases.map((phrase) => ({ phrase, ...instructionIn(phrase) }));
     if (!known.some(({ instruction, says }) => instruction || says) && !multipleIn(line)) return false;
     const moved = shifted(line, offset);

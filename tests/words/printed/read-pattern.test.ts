@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { heronPullover } from '../../../src/starters/adapted';
+import { usualSettings } from '../../../src/notebook';
+import { heronPullover, notebookFrom } from '../../../src/starters/adapted';
+import { patternOf } from '../../../src/words';
 import { readPattern, type PatternReading } from '../../../src/words/printed';
+import { sourceOf } from '../source-of';
 
 const read = (text: string, decimal: '.' | ',' = '.'): PatternReading => readPattern(text, { decimal });
 const told = ({ doubts }: PatternReading): string[] =>
@@ -496,6 +499,75 @@ describe('numbers that no piece has are said at their place, and nothing is made
       `5: ${said} Stitches and rows are whole numbers up to 10000: correct this one; the line is kept as it stands.`,
     ]);
     expect(reading.pattern.pieces[0]!.stretches).toEqual([]);
+  });
+
+  test.each([
+    ['Cast on 1,040 sts.', '1,040'],
+    ['Cast on 980 (1,040) sts.', '1,040'],
+    ['Cast on 1,040 (1,060) sts.', '1,040'],
+    ['Cast on 98,106 sts.', '98,106'],
+  ])('%s: a comma within a number parts nothing and joins nothing', (line, number) => {
+    const reading = back(line, 'Work 10 rows even.');
+    expect(told(reading)).toEqual([
+      `4: A comma stands within “${number}”: write a number of more than 999 without one, or part two numbers with a space.`,
+    ]);
+    expect(start(reading)).toEqual([null, null]);
+    expect(reading.pattern.pieces[0]!.stretches).toHaveLength(1);
+  });
+
+  test('commas that part the sizes are none within a number, and a count without one is read', () => {
+    const reading = read(
+      'Sizes: S (M, L)\nBack\nCast on 98 (106,114) sts.\nWork 1040 rows even.\nBind off all sts.',
+    );
+    expect(told(reading)).toEqual([]);
+    expect(start(reading)).toEqual([98, 106, 114]);
+  });
+
+  test('rows with a comma within are kept as they stand', () => {
+    const reading = back(
+      'Cast on 40 (44) sts.',
+      'Work 980 (1,200) rows even.',
+      'Dec 4 sts evenly [1,040 sts].',
+    );
+    expect(told(reading)).toEqual([
+      '5: A comma stands within “1,200”: write a number of more than 999 without one, or part two numbers with a space; the line is kept as it stands.',
+    ]);
+    expect(reading.pattern.pieces[0]!.stretches.map(({ kind }) => kind)).toEqual(['evenly']);
+  });
+
+  test.each([
+    'Cast on -40 sts.',
+    'Cast on −40 (−44) sts.',
+    'Ch –40.',
+    'Pick up and knit -40 sts along the neck.',
+  ])('%s', (line) => {
+    const reading = back(line, 'Work 10 rows even.');
+    expect(told(reading)).toEqual([
+      '4: Stitches to begin on are not less than 0: take the sign away, or write a dash alone for a size that has none.',
+    ]);
+    expect(start(reading)).toEqual([null, null]);
+    expect(reading.pattern.pieces[0]!.stretches).toHaveLength(1);
+  });
+
+  test('fewer rows than none are kept as they stand; a dash for a size is none', () => {
+    const reading = back('Cast on 40 (44) sts.', 'Work -3 rows even.', 'Work – (4) rows even.');
+    expect(told(reading)).toEqual([
+      '5: Stitches and rows are not less than 0: take the sign away, or write a dash alone for a size that has none; the line is kept as it stands.',
+    ]);
+    expect(reading.pattern.pieces[0]!.stretches).toHaveLength(1);
+  });
+
+  test('a piece that only begins says that its rows are missing, and its cell that it has no stretch', async () => {
+    const text = 'Sizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\nBack\nCast on 40 (44) sts.\n';
+    const reading = read(text);
+    expect(told(reading)).toEqual([
+      '4: Back begins here, and no rows of it are read: paste its lines too, or add its rows in the notebook.',
+    ]);
+    const notebook = notebookFrom(reading, text, usualSettings);
+    const source = await sourceOf(notebook);
+    const lacks = 'It has no stretch yet: add one, such as rows worked even.';
+    expect(source.plan(notebook.sizes[0]!.id, 'back-again')).toEqual({ trouble: lacks });
+    expect(patternOf(source).notes[0]!.text).toBe(`Back is left out: it works out in no size. ${lacks}`);
   });
 
   test('a shaping on every row of none', () => {
