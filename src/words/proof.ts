@@ -51,6 +51,13 @@ export function prove(document: PatternDocument, source: PatternSource): Proof {
         const problem = `It calls row ${row} ${side}, and in the notebook that row is worked on the other side.`;
         where.push({ ...at, key: lines[line]!.key, line: texts[line]!, problem });
       }
+      if (worked[0]?.side === 'WS' && !sides.some(({ row }) => row === 1)) {
+        where.push({
+          ...at,
+          problem:
+            'It does not say that row 1 is on the wrong side, and a piece begins on the right side unless it does.',
+        });
+      }
       if (!ended) where.push({ ...at, problem: 'It does not say what becomes of the last stitches.' });
       const row = rows.findIndex((count, number) => counts[number] !== count);
       if (row >= 0) {
