@@ -1,4 +1,5 @@
 import {
+  countsOther,
   isDimension,
   length,
   mass,
@@ -92,8 +93,10 @@ export function symbolFor(unit: Unit, settings: Settings, written?: WrittenAs): 
 
 /** Yarn is sold by the metre, or by the yard of 36 inches. */
 function yarnUnit(settings: Settings): { cm: number; symbol: string } {
-  return settings.length === 'in' ? { cm: 36 * cmInInch, symbol: 'yd' } : { cm: 100, symbol: 'm' };
+  return yarnUnits[settings.length];
 }
+
+const yarnUnits = { in: { cm: 36 * cmInInch, symbol: 'yd' }, cm: { cm: 100, symbol: 'm' } } as const;
 
 function isGauge(unit: Unit): boolean {
   return sameUnit(unit, stitchGauge) || sameUnit(unit, rowGauge);
@@ -118,10 +121,16 @@ export function typedNumber(
   const { decimal } = settings;
   if (input.written === 'percent') return readPercent(typed, { decimal });
   if (input.written === 'metres') {
-    const read = readNumber(typed.replace(/\s*(m|metres?|yd|yards?)\.?\s*$/i, ''), { decimal });
-    return 'problem' in read ? read : { value: read.value * yarnUnit(settings).cm };
+    const [, number = '', named = ''] = /^(.*?)\s*(m|metres?|yd|yards?)?\.?\s*$/is.exec(typed) ?? [];
+    const read = readNumber(number, { decimal });
+    if ('problem' in read) return read;
+    const { cm } = named === '' ? yarnUnit(settings) : yarnUnits[/^m/i.test(named) ? 'cm' : 'in'];
+    return { value: read.value * cm };
   }
   if (sameUnit(unit, length)) return readLength(typed, { unit: settings.length, decimal });
+  const counted = sameUnit(unit, stitches) || sameUnit(unit, stitchGauge) ? 'stitches' : 'rows';
+  const other = isGauge(unit) || isCount(unit) ? countsOther(typed, counted) : undefined;
+  if (other) return { problem: other };
   if (isGauge(unit)) return readGauge(typed, settings.gaugeOver, { decimal });
   if (input.must?.whole && isCount(unit))
     return readCount(typed, { decimal, least: input.must.least ?? -Infinity });
