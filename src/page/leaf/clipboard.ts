@@ -59,19 +59,25 @@ export function empty(desk: Desk, block: Block): void {
   else desk.said = count === 1 ? 'Emptied a value.' : `Emptied ${count} values.`;
 }
 
-/** Pastes text onto the leaf from a place on, across the sizes and down the lines; says what could not be taken. */
-export function paste(desk: Desk, place: Corner, text: string): void {
+/**
+ * Pastes text onto the leaf from a place on, across the sizes and down the lines; says what could not be taken. Who reads
+ * lists in brackets is fetched when there is one.
+ */
+export async function paste(desk: Desk, place: Corner, text: string): Promise<void> {
+  const mine = last && last.text === text.replaceAll('\r\n', '\n') ? last : undefined;
+  const lists = !mine && /[([{]/.test(text) ? await import('./pasted-list') : undefined;
   const lines = linesOn(desk);
   const at = lineAt(lines, place);
   const told = inSentence(desk, place);
   const from = at >= 0 ? lines.slice(at) : told ? [told] : [];
-  const mine = last && last.text === text.replaceAll('\r\n', '\n') ? last : undefined;
+  const { sizes, settings } = desk.notebook;
   const plan = planPaste(text, {
     notebook: desk.notebook,
     lines: from,
     size: place.size,
     unitOf: (line) => unitOf(desk, line),
     ...(mine ? { exact: (row: number, column: number) => mine.exact[row]?.[column] } : {}),
+    ...(lists ? { lists: lists.listsFor(sizes.length, settings.decimal) } : {}),
   });
   const refused = plan.edit && desk.do(plan.edit);
   desk.said = refused ?? plan.says;

@@ -242,7 +242,11 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     event.preventDefault();
     const { size } = cornerOf(at);
     const chosen = choosing.block() !== undefined;
-    paste(desk, { cell: first.cell.id, key: first.line.key, size: chosen ? block.sizes[0]!.id : size }, text);
+    void paste(
+      desk,
+      { cell: first.cell.id, key: first.line.key, size: chosen ? block.sizes[0]!.id : size },
+      text,
+    );
   }
 
   const redrawn = new MutationObserver((records) => {

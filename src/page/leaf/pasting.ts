@@ -11,7 +11,7 @@ import {
 } from '../../notebook';
 import { givenIn } from '../../notebook/spreading';
 import type { DrawnLine } from './block';
-import { withoutHeadings, type Table } from './headings';
+import { widest, withoutHeadings, type Table } from './headings';
 import { typedNumber } from '../showing';
 
 /** A number as it is stored, remembered beside the text that was copied. */
@@ -30,6 +30,15 @@ export interface PasteOnto {
   readonly unitOf: (line: DrawnLine) => Unit;
   /** What was copied in this notebook itself is pasted to its last digit, not as it was shown. */
   readonly exact?: (row: number, column: number) => Exact | undefined;
+  /** Lists for all sizes, where the text may hold some. */
+  readonly lists?: Lists;
+}
+
+export interface Lists {
+  /** The rows with a value for each size in place of a list; undefined where none has one. */
+  spread(rows: string[][]): string[][] | undefined;
+  /** Whether a text is a list: one that was not spread is for another number of sizes. */
+  isList(text: string): boolean;
 }
 
 export interface PastePlan {
@@ -66,17 +75,20 @@ export function rowsOf(text: string): string[][] {
 /**
  * What pasting does: each number goes to its line and size, and each that cannot is counted with the reason. A gap in
  * what is pasted leaves the value that stands there. Words over and before the values are no values; where they name
- * sizes, the values go to those.
+ * sizes, the values go to those. A list for all sizes begins at the first.
  */
 export function planPaste(text: string, onto: PasteOnto): PastePlan {
   if (text.length > longestText) {
     return plan([], 0, new Map(), 'This text is too long to be values for a notebook; nothing was pasted.');
   }
-  const typed = rowsOf(text);
+  const asTyped = rowsOf(text);
+  const spread = onto.lists?.spread(asTyped);
+  const typed = spread ?? asTyped;
+  const from = spread ? null : onto.size;
   // What was copied on the leaf itself has no headings.
   const table: Table = onto.exact ? { rows: typed } : withoutHeadings(typed, onto.notebook.sizes);
   const { rows } = table;
-  const wide = Math.max(...rows.map((row) => row.length));
+  const wide = widest(rows);
   const left = new Map<string, Left>();
   const edits: Edit[] = [];
   let taken = 0;
@@ -88,7 +100,7 @@ export function planPaste(text: string, onto: PasteOnto): PastePlan {
       continue;
     }
     const values = told.flatMap(({ typed, column }): Placed[] => {
-      const size = table.sizes ? table.sizes[column] : sizeOf(onto, column);
+      const size = table.sizes ? table.sizes[column] : sizeFrom(from, column, onto.notebook.sizes);
       if (!size) {
         leave(left, table.sizes ? 'under no size of this notebook' : 'beyond the last size');
         return [];
@@ -118,9 +130,9 @@ interface Placed {
   readonly value: number;
 }
 
-function sizeOf({ notebook, size }: PasteOnto, column: number): Size | undefined {
-  const first = notebook.sizes.findIndex((candidate) => candidate.id === size);
-  return notebook.sizes[Math.max(first, 0) + column];
+function sizeFrom(size: string | null, column: number, sizes: readonly Size[]): Size | undefined {
+  const first = sizes.findIndex((candidate) => candidate.id === size);
+  return sizes[Math.max(first, 0) + column];
 }
 
 type Refusal = { readonly why: string; readonly for?: string };
@@ -138,6 +150,7 @@ function readFor(
   if (exact && exact.written === input.written && sameUnit(exact.unit, unit)) {
     return allowed(exact.value, input);
   }
+  if (onto.lists?.isList(typed)) return { why: 'a list for another number of sizes', for: typed };
   if (!/[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(typed) || typed.length > longestNumber || typed.startsWith('=')) {
     const start = typed.length > 20 ? `${typed.slice(0, 20)}…` : typed;
     return { why: 'no number', for: `"${start}"` };
@@ -222,6 +235,7 @@ const plurals: Readonly<Record<string, string>> = {
   'no number': 'no numbers',
   'no value for its line': 'no values for their lines',
   'below the last line it could stand on': 'below the last line they could stand on',
+  'a list for another number of sizes': 'lists for another number of sizes',
   'another value for a line with one value for every size':
     'other values for a line with one value for every size',
 };
