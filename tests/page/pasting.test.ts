@@ -9,7 +9,6 @@ import {
   usualSettings,
 } from '../../src/notebook';
 import { blockBetween, drawnLines, lineAt, placesOf } from '../../src/page/leaf/block';
-import { listsFor } from '../../src/page/leaf/pasted-list';
 import { planPaste, rowsOf, type PastePlan } from '../../src/page/leaf/pasting';
 import { edited } from '../notebook/edited';
 
@@ -49,7 +48,6 @@ function plan(text: string, at: { cell: string; size: string | null }, of = note
     lines: from.slice(lineAt(from, { cell: at.cell, key: 'value' })),
     size: at.size,
     unitOf: ({ line }) => (line.unit === 'any' ? plain : line.unit),
-    lists: listsFor(of.sizes.length, of.settings.decimal),
   });
 }
 function pasted(text: string, at: { cell: string; size: string | null }, of = notebook) {

@@ -1,6 +1,5 @@
 import { bracketed } from '../../notebook/bracketed';
 import { sizeListAt } from '../../words/printed/size-list-at';
-import type { Lists } from './pasting';
 
 /** More than any list of sizes. */
 const longestList = 400;
@@ -29,24 +28,25 @@ export function pastedList(text: string, decimal: '.' | ','): string[] | undefin
   );
 }
 
-/** How lists are read in what is pasted on a notebook of so many sizes. */
-export function listsFor(sizes: number, decimal: '.' | ','): Lists {
-  /** The list a row ends with, after nothing but words. */
-  const listIn = (row: readonly string[]): string[] | undefined => {
-    const told = row.filter((text) => text !== '');
-    const labels = told.slice(0, -1);
-    return labels.some((text) => /\d/u.test(text)) ? undefined : pastedList(told.at(-1) ?? '', decimal);
-  };
-  return {
-    spread(rows) {
-      const lists = rows.map(listIn);
-      if (!lists.some(Boolean)) return undefined;
-      // Without its words a list for another number of sizes is no heading.
-      return rows.map((row, at) => {
-        const list = lists[at];
-        return !list ? row : list.length === sizes ? list : [bracketed(list)];
-      });
-    },
-    isList: (text) => pastedList(text, decimal) !== undefined,
-  };
+/**
+ * Rows with a value for each size in place of a list for so many sizes; undefined where no row has one. Without its words
+ * a list for another number of sizes is no heading.
+ *
+ * @example withListsSpread([['Bust', '76 (80, 84)'], ['5']], 3, '.') // [['76', '80', '84'], ['5']]
+ * @example withListsSpread([['Bust: 76 (80)']], 3, '.')              // [['76 (80)']]
+ */
+export function withListsSpread(rows: string[][], sizes: number, decimal: '.' | ','): string[][] | undefined {
+  const lists = rows.map((row) => listIn(row, decimal));
+  if (!lists.some(Boolean)) return undefined;
+  return rows.map((row, at) => {
+    const list = lists[at];
+    return !list ? row : list.length === sizes ? list : [bracketed(list)];
+  });
+}
+
+/** The list that a row ends with, after nothing but words. */
+function listIn(row: readonly string[], decimal: '.' | ','): string[] | undefined {
+  const told = row.filter((text) => text !== '');
+  const labels = told.slice(0, -1);
+  return labels.some((text) => /\d/u.test(text)) ? undefined : pastedList(told.at(-1) ?? '', decimal);
 }

@@ -11,6 +11,7 @@ import {
 } from '../../notebook';
 import { givenIn } from '../../notebook/spreading';
 import type { DrawnLine } from './block';
+import { pastedList, withListsSpread } from './pasted-list';
 import { widest, withoutHeadings, type Table } from './headings';
 import { typedNumber } from '../showing';
 
@@ -30,15 +31,6 @@ export interface PasteOnto {
   readonly unitOf: (line: DrawnLine) => Unit;
   /** What was copied in this notebook itself is pasted to its last digit, not as it was shown. */
   readonly exact?: (row: number, column: number) => Exact | undefined;
-  /** Lists for all sizes, where the text may hold some. */
-  readonly lists?: Lists;
-}
-
-export interface Lists {
-  /** The rows with a value for each size in place of a list; undefined where none has one. */
-  spread(rows: string[][]): string[][] | undefined;
-  /** Whether a text is a list: one that was not spread is for another number of sizes. */
-  isList(text: string): boolean;
 }
 
 export interface PastePlan {
@@ -81,12 +73,13 @@ export function planPaste(text: string, onto: PasteOnto): PastePlan {
   if (text.length > longestText) {
     return plan([], 0, new Map(), 'This text is too long to be values for a notebook; nothing was pasted.');
   }
+  const { sizes, settings } = onto.notebook;
   const asTyped = rowsOf(text);
-  const spread = onto.lists?.spread(asTyped);
+  // What was copied on the leaf itself has neither lists nor headings.
+  const spread = onto.exact ? undefined : withListsSpread(asTyped, sizes.length, settings.decimal);
   const typed = spread ?? asTyped;
   const from = spread ? null : onto.size;
-  // What was copied on the leaf itself has no headings.
-  const table: Table = onto.exact ? { rows: typed } : withoutHeadings(typed, onto.notebook.sizes);
+  const table: Table = onto.exact ? { rows: typed } : withoutHeadings(typed, sizes);
   const { rows } = table;
   const wide = widest(rows);
   const left = new Map<string, Left>();
@@ -100,7 +93,7 @@ export function planPaste(text: string, onto: PasteOnto): PastePlan {
       continue;
     }
     const values = told.flatMap(({ typed, column }): Placed[] => {
-      const size = table.sizes ? table.sizes[column] : sizeFrom(from, column, onto.notebook.sizes);
+      const size = table.sizes ? table.sizes[column] : sizeFrom(from, column, sizes);
       if (!size) {
         leave(left, table.sizes ? 'under no size of this notebook' : 'beyond the last size');
         return [];
@@ -150,7 +143,8 @@ function readFor(
   if (exact && exact.written === input.written && sameUnit(exact.unit, unit)) {
     return allowed(exact.value, input);
   }
-  if (onto.lists?.isList(typed)) return { why: 'a list for another number of sizes', for: typed };
+  if (pastedList(typed, onto.notebook.settings.decimal))
+    return { why: 'a list for another number of sizes', for: typed };
   if (!/[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(typed) || typed.length > longestNumber || typed.startsWith('=')) {
     const start = typed.length > 20 ? `${typed.slice(0, 20)}…` : typed;
     return { why: 'no number', for: `"${start}"` };
