@@ -1,5 +1,4 @@
 import { greatest, roundNearest } from '../craft/numbers';
-import { capital } from './capital';
 
 /*
  * Numbers as people write them, read into what is stored and written back: lengths in cm, gauges per cm, percentages
@@ -302,21 +301,6 @@ function readFraction(text: string): Ratio | Problem | undefined {
  */
 export function withoutWord(text: string): string {
   return tidy(text).replace(/\s*(sts?|stitch(es)?|rows?|rnds?|rounds?)\.?\s*$/i, '');
-}
-
-/**
- * Why a count or gauge with rows behind it is none of stitches, and the other way round; undefined where its word fits,
- * or where it has none.
- *
- * @example countsOther('14 rows', 'stitches') // 'Stitches are counted here, not rows: type 14 if it is 14 stitches.'
- * @example countsOther('14 sts', 'stitches')  // undefined
- */
-export function countsOther(text: string, counted: 'stitches' | 'rows'): string | undefined {
-  const number = withoutWord(text);
-  const word = tidy(text).slice(number.length).trim();
-  const named = word === '' ? counted : /^s/i.test(word) ? 'stitches' : 'rows';
-  if (number === '' || named === counted) return undefined;
-  return `${capital(counted)} are counted here, not ${named}: type ${number} if it is ${number} ${counted}.`;
 }
 
 function orElse(ratio: Ratio | Problem | undefined, problem: string): { value: number } | Problem {

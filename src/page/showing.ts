@@ -1,5 +1,4 @@
 import {
-  countsOther,
   isDimension,
   length,
   mass,
@@ -33,6 +32,7 @@ import type { Desk } from './desk.svelte';
 import type { ValueLine } from './leaf/lines';
 
 const cmInInch = 2.54;
+const cmInYard = 36 * cmInInch;
 
 /** A stored number as the notebook shows it, without its unit. */
 export function showNumber(value: number, unit: Unit, settings: Settings, written?: WrittenAs): string {
@@ -93,10 +93,8 @@ export function symbolFor(unit: Unit, settings: Settings, written?: WrittenAs): 
 
 /** Yarn is sold by the metre, or by the yard of 36 inches. */
 function yarnUnit(settings: Settings): { cm: number; symbol: string } {
-  return yarnUnits[settings.length];
+  return settings.length === 'in' ? { cm: cmInYard, symbol: 'yd' } : { cm: 100, symbol: 'm' };
 }
-
-const yarnUnits = { in: { cm: 36 * cmInInch, symbol: 'yd' }, cm: { cm: 100, symbol: 'm' } } as const;
 
 function isGauge(unit: Unit): boolean {
   return sameUnit(unit, stitchGauge) || sameUnit(unit, rowGauge);
@@ -121,16 +119,15 @@ export function typedNumber(
   const { decimal } = settings;
   if (input.written === 'percent') return readPercent(typed, { decimal });
   if (input.written === 'metres') {
-    const [, number = '', named = ''] = /^(.*?)\s*(m|metres?|yd|yards?)?\.?\s*$/is.exec(typed) ?? [];
-    const read = readNumber(number, { decimal });
+    const read = readNumber(typed.replace(/\s*(m|metres?|yd|yards?)\.?\s*$/i, ''), { decimal });
     if ('problem' in read) return read;
-    const { cm } = named === '' ? yarnUnit(settings) : yarnUnits[/^m/i.test(named) ? 'cm' : 'in'];
+    const cm = /y/i.test(typed) ? cmInYard : /m/i.test(typed) ? 100 : yarnUnit(settings).cm;
     return { value: read.value * cm };
   }
   if (sameUnit(unit, length)) return readLength(typed, { unit: settings.length, decimal });
-  const counted = sameUnit(unit, stitches) || sameUnit(unit, stitchGauge) ? 'stitches' : 'rows';
-  const other = isGauge(unit) || isCount(unit) ? countsOther(typed, counted) : undefined;
-  if (other) return { problem: other };
+  // Rounds are rows.
+  if (unit.stitch ? /\d\W*r/i.test(typed) : unit.row && /\d\W*s/i.test(typed))
+    return { problem: `${unit.row ? 'Rows' : 'Stitches'} are counted here: type how many.` };
   if (isGauge(unit)) return readGauge(typed, settings.gaugeOver, { decimal });
   if (input.must?.whole && isCount(unit))
     return readCount(typed, { decimal, least: input.must.least ?? -Infinity });

@@ -1,5 +1,5 @@
 import type { Piece } from '../craft';
-import { readHowWorked } from '../notebook/how-worked';
+import { readHowWorked } from '../notebook/read-how-worked';
 
 /*
  * A fabric, a stretch and a piece are not numbers, and a sheet holds only numbers and texts: so they stand in it as

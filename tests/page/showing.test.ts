@@ -34,15 +34,16 @@ it('rows are no stitches, and stitches no rows: who types them is asked', () => 
     ({ key: 'value', label: 'Count', entry: { value: null }, must }) as Input;
   const typed = (text: string, unit = stitches, must?: Input['must']) =>
     typedNumber(text, input(must), unit, usualSettings);
-  const rowsTyped = 'Stitches are counted here, not rows: type 14 if it is 14 stitches.';
+  const rowsTyped = 'Stitches are counted here: type how many.';
   expect(typed('14 rows')).toEqual({ problem: rowsTyped });
   expect(typed('14 rows', stitches, { whole: true })).toEqual({ problem: rowsTyped });
   expect(typed('14 rnds.', stitchGauge)).toEqual({ problem: rowsTyped });
   expect(typed('14 sts', rows, { whole: true })).toEqual({
-    problem: 'Rows are counted here, not stitches: type 14 if it is 14 rows.',
+    problem: 'Rows are counted here: type how many.',
   });
   expect(typed('14½ stitches', rowGauge)).toHaveProperty('problem');
   expect(typed('rows')).toEqual({ problem: expect.stringContaining('Type a number') });
+  expect(typed('3½rows')).toHaveProperty('problem');
   expect(typed('14 Rounds', rows, { whole: true })).toEqual({ value: 14 });
   expect(typed('14 sts', stitchGauge)).toEqual({ value: 1.4 });
 });

@@ -4,12 +4,6 @@ export const flatOrRound = [
   ['round', 'in the round'],
 ] as const;
 
-/** Which side of a flat piece its first row is on, by what its cell holds. */
-export const rightOrWrongSide = [
-  ['RS', 'right side'],
-  ['WS', 'wrong side'],
-] as const;
-
 export const halfOrWholeGap = [
   ['half', 'half a gap'],
   ['whole', 'a whole gap'],

@@ -12,7 +12,7 @@ import {
   type Stretch,
 } from '../../../craft';
 import { rowGauge, stitchGauge } from '../../../notebook';
-import { readHowWorked } from '../../../notebook/how-worked';
+import { readHowWorked } from '../../../notebook/read-how-worked';
 import {
   amount,
   areaOf,
