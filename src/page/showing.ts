@@ -32,7 +32,6 @@ import type { Desk } from './desk.svelte';
 import type { ValueLine } from './leaf/lines';
 
 const cmInInch = 2.54;
-const cmInYard = 36 * cmInInch;
 
 /** A stored number as the notebook shows it, without its unit. */
 export function showNumber(value: number, unit: Unit, settings: Settings, written?: WrittenAs): string {
@@ -93,7 +92,7 @@ export function symbolFor(unit: Unit, settings: Settings, written?: WrittenAs): 
 
 /** Yarn is sold by the metre, or by the yard of 36 inches. */
 function yarnUnit(settings: Settings): { cm: number; symbol: string } {
-  return settings.length === 'in' ? { cm: cmInYard, symbol: 'yd' } : { cm: 100, symbol: 'm' };
+  return settings.length === 'in' ? { cm: 36 * cmInInch, symbol: 'yd' } : { cm: 100, symbol: 'm' };
 }
 
 function isGauge(unit: Unit): boolean {
@@ -119,15 +118,16 @@ export function typedNumber(
   const { decimal } = settings;
   if (input.written === 'percent') return readPercent(typed, { decimal });
   if (input.written === 'metres') {
-    const read = readNumber(typed.replace(/\s*(m|metres?|yd|yards?)\.?\s*$/i, ''), { decimal });
-    if ('problem' in read) return read;
-    const cm = /y/i.test(typed) ? cmInYard : /m/i.test(typed) ? 100 : yarnUnit(settings).cm;
-    return { value: read.value * cm };
+    const { cm, symbol } = yarnUnit(settings);
+    const word = new RegExp(`\\s*${symbol[0]}(etres?|d|ards?)?\\.?\\s*$`, 'i');
+    const read = readNumber(typed.replace(word, ''), { decimal });
+    return 'problem' in read ? read : { value: read.value * cm };
   }
   if (sameUnit(unit, length)) return readLength(typed, { unit: settings.length, decimal });
+  const { stitch, row } = isDimension(unit) ? unit : {};
   // Rounds are rows.
-  if (unit.stitch ? /\d\W*r/i.test(typed) : unit.row && /\d\W*s/i.test(typed))
-    return { problem: `${unit.row ? 'Rows' : 'Stitches'} are counted here: type how many.` };
+  if (stitch ? /\d\W*r/i.test(typed) : row && /\d\W*s/i.test(typed))
+    return { problem: `${row ? 'Rows' : 'Stitches'} are counted here: type how many.` };
   if (isGauge(unit)) return readGauge(typed, settings.gaugeOver, { decimal });
   if (input.must?.whole && isCount(unit))
     return readCount(typed, { decimal, least: input.must.least ?? -Infinity });
