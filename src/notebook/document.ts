@@ -283,6 +283,8 @@ export interface PieceCell extends CellBase {
   readonly kind: 'piece';
   readonly worked: 'flat' | 'round';
   readonly start: Entry;
+  /** The side of the first row of a flat piece: the right side unless it is told. */
+  readonly startsOn?: 'RS' | 'WS';
   readonly stretches: readonly PieceStretch[];
   readonly ends: 'bound off' | 'held';
   /** It stands there to be compared with, as a pattern's own piece does: it is not worked, and not written out. */

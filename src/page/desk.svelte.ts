@@ -340,7 +340,9 @@ export class Desk {
     const read = readFormula(typed, this.notebook.settings.decimal);
     if ('problem' in read) return read;
     try {
-      return await this.#follower.check(storedFormula(read.tokens), place);
+      const checked = await this.#follower.check(storedFormula(read.tokens), place);
+      if (!('problem' in checked)) return checked;
+      return { problem: this.allResults.told(checked.problem, place.cell) };
     } catch {
       return { problem: 'This formula took too long to try.' };
     }

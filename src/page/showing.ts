@@ -118,10 +118,16 @@ export function typedNumber(
   const { decimal } = settings;
   if (input.written === 'percent') return readPercent(typed, { decimal });
   if (input.written === 'metres') {
-    const read = readNumber(typed.replace(/\s*(m|metres?|yd|yards?)\.?\s*$/i, ''), { decimal });
-    return 'problem' in read ? read : { value: read.value * yarnUnit(settings).cm };
+    const { cm, symbol } = yarnUnit(settings);
+    const word = new RegExp(`\\s*${symbol[0]}(etres?|d|ards?)?\\.?\\s*$`, 'i');
+    const read = readNumber(typed.replace(word, ''), { decimal });
+    return 'problem' in read ? read : { value: read.value * cm };
   }
   if (sameUnit(unit, length)) return readLength(typed, { unit: settings.length, decimal });
+  const { stitch, row } = isDimension(unit) ? unit : {};
+  // Rounds are rows.
+  if (stitch ? /\d\W*r/i.test(typed) : row && /\d\W*s/i.test(typed))
+    return { problem: `${row ? 'Rows' : 'Stitches'} are counted here: type how many.` };
   if (isGauge(unit)) return readGauge(typed, settings.gaugeOver, { decimal });
   if (input.must?.whole && isCount(unit))
     return readCount(typed, { decimal, least: input.must.least ?? -Infinity });

@@ -1,4 +1,5 @@
 import type { Piece } from '../craft';
+import { readHowWorked } from '../notebook/read-how-worked';
 
 /*
  * A fabric, a stretch and a piece are not numbers, and a sheet holds only numbers and texts: so they stand in it as
@@ -23,11 +24,11 @@ export function stretchText(
   return `${JSON.stringify(plan).slice(0, -1)},"fabric":${fabric}}`;
 }
 
-/** The text of a piece, from the texts of its stretches. */
+/** The text of a piece, from how it is worked as its formula says it, and the texts of its stretches. */
 export function pieceText(
   o: { worked: string; start: number; ends: string },
   stretches: readonly string[],
 ): string {
-  const head = JSON.stringify({ name: '', worked: o.worked, start: o.start, ends: o.ends });
+  const head = JSON.stringify({ name: '', ...readHowWorked(o.worked), start: o.start, ends: o.ends });
   return `${head.slice(0, -1)},"stretches":[${stretches.join(',')}]}`;
 }

@@ -3,8 +3,8 @@ import type { RepeatFit } from '../notebook';
 import { ordinal } from '../notebook/ordinal';
 import { armholeLines, edgeLines } from './edge-lines';
 import { chains, wordsFor } from './fabric-words';
-import type { GatheredPiece } from './gathered';
-import { startOf } from './piece-start';
+import type { GatheredPiece, WorkedStretch } from './gathered';
+import { startOf, type Start } from './piece-start';
 import type { PieceWriter } from './piece-writer';
 import { theirs } from './sentence';
 import { counted, sizeList } from './size-list';
@@ -22,8 +22,8 @@ function firstRowIsPlain({ sizes }: GatheredPiece, stretches: readonly StretchBy
 }
 
 /**
- * How a piece begins. In crochet the first row is worked as it begins, into the chain or the edge: where that row is
- * plain it is written here.
+ * How a piece begins. A first row on the wrong side is told where no line names its side: rows begin on the right side
+ * unless a pattern says so.
  *
  * @returns the rows that are written with it, 0 or 1
  */
@@ -34,10 +34,33 @@ export function startLines(
   stretches: readonly StretchBySize[],
 ): 0 | 1 {
   const start = startOf(source, piece);
+  const written = beginning(source, writer, piece, stretches, start);
+  const pickedUpAsRow = writer.craft === 'crochet' && (start.kind === 'armhole' || start.kind === 'edge');
+  if (sideOf(stretches) === 'WS' && written === 0 && !pickedUpAsRow) {
+    writer.line('first row', 'Row 1 is a wrong-side row.');
+  }
+  return written;
+}
+
+const sideOf = (stretches: readonly StretchBySize[]) => stretches[0]!.sizes[0]!.side;
+
+/**
+ * How a piece begins. In crochet the first row is worked as it begins, into the chain or the edge: where that row is
+ * plain it is written here.
+ *
+ * @returns the rows that are written with it, 0 or 1
+ */
+function beginning(
+  source: PatternSource,
+  writer: PieceWriter,
+  piece: GatheredPiece,
+  stretches: readonly StretchBySize[],
+  start: Start,
+): 0 | 1 {
   const counts = piece.sizes.map(({ plan }) => plan.start);
   const count = counted(counts, 'st');
   const plain = writer.craft === 'crochet' && firstRowIsPlain(piece, stretches);
-  const side = stretches[0]!.sizes[0]!.side;
+  const side = sideOf(stretches);
   const one = `${writer.row === 'round' ? 'Round' : 'Row'} 1${side === 'round' ? '' : ` (${side})`}`;
   const round = writer.worked === 'round';
   const stitch = wordsFor(writer.craft, stretches[0]!.swatch?.stitch).basic;
@@ -82,13 +105,20 @@ export function startLines(
         `at the middle of the underarm`,
         where,
         plain ? { row: one, stitch, count } : { count },
+        side,
       );
       along?.();
       if (round) marker(writer);
       return plain ? 1 : 0;
     }
     case 'edge':
-      pickedUp(writer, '', 'along the edge, as follows', plain ? { row: one, stitch, count } : { count });
+      pickedUp(
+        writer,
+        '',
+        'along the edge, as follows',
+        plain ? { row: one, stitch, count } : { count },
+        side,
+      );
       edgeLines(source, writer, start.pickUp);
       if (round) marker(writer);
       return plain ? 1 : 0;
@@ -101,25 +131,29 @@ export function startLines(
 
 /**
  * Stitches picked up along an edge. In crochet that is a row: the first one where it is plain, which is then written
- * here, or the one that follows, which shapes as it picks up.
+ * here, or the one that follows, which shapes as it picks up. So it is the side of that row that faces; in knitting it
+ * is always the right side.
  */
 function pickedUp(
   writer: PieceWriter,
   from: string,
   where: string,
   slots: { readonly count: string; readonly row?: string; readonly stitch?: string },
+  side: WorkedStretch['side'],
 ): void {
+  const facing = writer.craft === 'crochet' && side === 'WS' ? 'wrong' : 'right';
+  const key = facing === 'wrong' ? 'start on the wrong side' : 'start';
   const place = from === '' ? '' : ` ${from}`;
   if (slots.row !== undefined && slots.stitch !== undefined) {
     writer.line(
-      'start',
-      `{row}: with the right side facing, join the yarn${place} and work {stitch} ${where} [{count}].`,
+      key,
+      `{row}: with the ${facing} side facing, join the yarn${place} and work {stitch} ${where} [{count}].`,
       { row: slots.row, stitch: slots.stitch, count: slots.count },
     );
   } else if (writer.craft === 'crochet') {
     writer.line(
-      'start',
-      `With the right side facing, join the yarn${place}: the next ${writer.row} picks up {count} ${where}.`,
+      key,
+      `With the ${facing} side facing, join the yarn${place}: the next ${writer.row} picks up {count} ${where}.`,
       { count: slots.count },
     );
   } else {

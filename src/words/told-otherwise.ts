@@ -33,6 +33,7 @@ export function toldOtherwise(
 ): Otherwise[] {
   return [
     ...says.flatMap((said) => otherwise(said, plan, rows, labels)),
+    ...sideUntold(says, rows),
     ...endsOtherwise(says, plan, rows),
     ...(edge ? edgeOtherwise(says, edge) : []),
   ];
@@ -70,6 +71,16 @@ function otherwise(said: Said, plan: Piece, rows: readonly Row[], labels: readon
     default:
       return [];
   }
+}
+
+function sideUntold(says: readonly Said[], rows: readonly Row[]): Otherwise[] {
+  if (rows[0]?.side !== 'WS' || says.some(({ kind, row }) => kind === 'side' && row === 1)) return [];
+  return [
+    {
+      problem:
+        'It does not say that row 1 is on the wrong side, and a piece begins on the right side unless it does.',
+    },
+  ];
 }
 
 /** Edges of a piece as the trade calls them. */

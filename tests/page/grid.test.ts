@@ -25,7 +25,12 @@ async function open(notebook: Notebook = small()) {
     document.body.dispatchEvent(event);
     return clipboardData;
   };
-  return { desk, settled, user, place, at, focused, chosen, entry, clip };
+  /** What reads it is fetched first. */
+  const paste = async (text: string): Promise<void> => {
+    clip('paste', text);
+    await vi.dynamicImportSettled();
+  };
+  return { desk, settled, user, place, at, focused, chosen, entry, clip, paste };
 }
 
 const fit: Cell = {
@@ -241,21 +246,21 @@ describe('copy and paste', () => {
   });
 
   it('pastes what was copied here to its last digit', async () => {
-    const { desk, settled, user, at, clip, entry } = await open();
+    const { desk, settled, user, at, clip, entry, paste } = await open();
     desk.do({ do: 'give', cell: 'cuff', key: 'value', size: 's', value: 26.0351 });
     await settled();
     at(/^Cuff, size S/);
     const text = clip('copy').getData('text/plain');
     expect(text).toBe('26.0');
     await user.keyboard('{ArrowRight}');
-    clip('paste', text);
+    await paste(text);
     expect(entry('cuff')).toEqual({ each: { s: 26.0351, m: 26.0351, l: 26 } });
   });
 
   it('pastes a block from elsewhere as one edit and says what was left out', async () => {
-    const { desk, at, clip, entry } = await open();
+    const { desk, at, entry, paste } = await open();
     at(/^Cuff, size M/);
-    clip('paste', '25\t27\t29\n95\t105\n');
+    await paste('25\t27\t29\n95\t105\n');
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 25, l: 27 } });
     expect(entry('bust')).toMatchObject({ own: { m: 95, l: 105 } });
     expect(desk.complaint).toBe('4 values pasted; 1 was left out: 1 is beyond the last size.');
@@ -265,28 +270,35 @@ describe('copy and paste', () => {
   });
 
   it('pastes from the first corner of a chosen block', async () => {
-    const { user, at, clip, entry } = await open();
+    const { user, at, entry, paste } = await open();
     at(/^Cuff, size L/);
     await user.keyboard('{Shift>}{ArrowLeft}{/Shift}');
-    clip('paste', '30\t31');
+    await paste('30\t31');
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 30, l: 31 } });
   });
 
+  it('pastes a list in brackets as a value for each size', async () => {
+    const { at, entry, paste } = await open();
+    at(/^Cuff, size M/);
+    await paste('20 (21, 22½)');
+    expect(entry('cuff')).toEqual({ each: { s: 20, m: 21, l: 22.5 } });
+  });
+
   it('cut takes out what was given, and the paste puts it back', async () => {
-    const { at, clip, entry } = await open();
+    const { at, clip, entry, paste } = await open();
     at(/^Cuff, size M/);
     const text = clip('cut').getData('text/plain');
     expect(entry('cuff')).toEqual({ each: { s: 22, m: null, l: 26 } });
-    clip('paste', text);
+    await paste(text);
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 24, l: 26 } });
   });
 
   it('leaves the clipboard alone while text is typed', async () => {
-    const { desk, user, at, clip } = await open();
+    const { desk, user, at, paste } = await open();
     at(/^Cuff, size M/);
     const before = desk.notebook;
     await user.keyboard('{Enter}');
-    clip('paste', '99');
+    await paste('99');
     expect(desk.notebook).toBe(before);
   });
 });

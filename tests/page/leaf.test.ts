@@ -172,6 +172,27 @@ it('no field stands on the leaf before something is edited: the browser would la
   expect(fields()).toHaveLength(1);
 });
 
+it('a flat piece says which side its first row is on, and one in the round has no other', async () => {
+  const { desk, user, settled, place } = await open();
+  const side = () => screen.queryByRole('button', { name: /^First row of Back/ });
+  const back = () => allCells(desk.notebook).find(({ label, kind }) => kind === 'piece' && label === 'Back')!;
+  const before = back();
+  await user.click(place('First row of Back: right side'));
+  await user.selectOptions(screen.getByLabelText('First row of Back'), 'wrong side');
+  await settled();
+  const { id } = back();
+  expect(back()).toMatchObject({ startsOn: 'WS' });
+  expect(desk.results(id).text('m', id, 'piece')).toContain('"startsOn":"WS"');
+  await user.click(place('First row of Back: wrong side'));
+  await user.selectOptions(screen.getByLabelText('First row of Back'), 'right side');
+  expect(back()).toEqual({ ...before, startsOn: 'RS' });
+  await settled();
+  expect(desk.results(id).text('m', id, 'piece')).not.toContain('startsOn');
+  await user.click(place('How Back is worked: flat'));
+  await user.selectOptions(screen.getByLabelText('How Back is worked'), 'in the round');
+  expect(side()).toBeNull();
+});
+
 describe('a large notebook', () => {
   /** So many cells, each of one size. */
   const large = (cells: number): Notebook => {

@@ -143,6 +143,14 @@ describe('pasting', () => {
     expect(says).toBe('1 value pasted; 2 were left out: 2 are below the last line they could stand on.');
   });
 
+  it('a million lines long is said to have no line for most of them', () => {
+    const { entry, says } = pasted('7\n'.repeat(990_000), { cell: 'sts', size: 's' });
+    expect(entry('sts')).toEqual({ each: { s: 7, m: 44 } });
+    expect(says).toBe(
+      '1 value pasted; 989999 were left out: 989999 are below the last line they could stand on.',
+    );
+  });
+
   it('of nothing but words changes nothing', () => {
     const { edit, says } = plan('size\tchest', { cell: 'cuff', size: 's' });
     expect(edit).toBeUndefined();
@@ -200,6 +208,83 @@ describe('pasting', () => {
   it('down a column changes a value for every size only for the size of the column', () => {
     const { entry } = pasted('90\n6', { cell: 'bust', size: 'm' });
     expect(entry('hem')).toEqual({ each: { s: 5, m: 6, l: 5 } });
+  });
+
+  it('of a list in brackets is a value for each size, wherever it is put', () => {
+    for (const [list, size] of [
+      ['76 (80, 84)', 's'],
+      ['76 [80: 84]', 'm'],
+      ['76 (80) 84', 's'],
+      ['76 (80-84) cm', null],
+      ['76 {80/84}', 's'],
+      ['Cuff: 76 (80, 84) cm', 'l'],
+      ['Cuff\t76 (80,84)', 's'],
+    ] as const) {
+      const { entry, says } = pasted(list, { cell: 'cuff', size });
+      expect([list, entry('cuff')]).toEqual([list, { each: { s: 76, m: 80, l: 84 } }]);
+      expect(says).toBe('3 values pasted.');
+    }
+  });
+
+  it('of lists below each other goes down the lines, each in its unit, a dash a gap', () => {
+    const { entry, says } = pasted('Cuff: 8 (9, 10½) in\n84 (–, 94)', { cell: 'cuff', size: 's' });
+    expect(entry('cuff')).toEqual({ each: { s: 20.32, m: 22.86, l: 26.67 } });
+    expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle', own: { s: 84, l: 94 } });
+    expect(says).toBe('5 values pasted.');
+    expect(pasted('40 (44, 48) sts', { cell: 'sts', size: 's' }).entry('sts')).toEqual({
+      each: { s: 40, m: 44, l: 48 },
+    });
+  });
+
+  it('of lists under a heading begins with the first of them', () => {
+    const { entry, says } = pasted('Measurements\nCuff: 20 (21, 22)\nBust\t84 (90, 94) cm', {
+      cell: 'cuff',
+      size: 'm',
+    });
+    expect(entry('cuff')).toEqual({ each: { s: 20, m: 21, l: 22 } });
+    expect(entry('bust')).toMatchObject({ own: { s: 84, m: 90, l: 94 } });
+    expect(says).toBe('6 values pasted.');
+  });
+
+  it('of a list for another number of sizes leaves its line as it is, and the next ones get theirs', () => {
+    const { entry, says } = pasted('Cuff: 20 (21)\nBust: 84 (90, 94)', { cell: 'cuff', size: 's' });
+    expect(entry('cuff')).toEqual({ each: { s: 22, m: 24, l: 26 } });
+    expect(entry('bust')).toMatchObject({ own: { s: 84, m: 90, l: 94 } });
+    expect(says).toBe('3 values pasted; 1 was left out: 1 is a list for another number of sizes (20 (21)).');
+  });
+
+  it('of a list in a notebook with decimal commas keeps them apart', () => {
+    const commas = { ...notebook, settings: { ...notebook.settings, decimal: ',' as const } };
+    const at = { cell: 'cuff', size: 's' };
+    expect(pasted('22,5 (24, 25,5)', at, commas).entry('cuff')).toEqual({
+      each: { s: 22.5, m: 24, l: 25.5 },
+    });
+    // 80,84 is one number here, so there are two values for three sizes.
+    expect(pasted('76 (80,84)', at, commas).edit).toBeUndefined();
+  });
+
+  it('of a list that is no value for each size changes nothing and says so', () => {
+    const at = { cell: 'cuff', size: 's' };
+    expect(pasted('76 (80, 84, 88)', at)).toMatchObject({
+      edit: undefined,
+      says: '0 values pasted; 1 was left out: 1 is a list for another number of sizes (76 (80, 84, 88)).',
+    });
+    expect(pasted('76 (80)\n76 (80)', at).says).toContain('2 are lists for another number of sizes');
+    for (const unread of [
+      '76 (80,5, 84)',
+      '76 cm (30 in, 84)',
+      '76 (small, large)',
+      '76 (80, 84) or so',
+      '76 (80',
+      '(80, 84)',
+      '76 (80, 84'.repeat(200),
+    ]) {
+      expect([unread, pasted(unread, at).edit]).toEqual([unread, undefined]);
+    }
+    expect(pasted('40 (44, 48) rows', { cell: 'sts', size: 's' }).says).toContain(
+      'Stitches are counted here',
+    );
+    expect(pasted('6 (7, 8)', { cell: 'half', size: null }).says).toContain('3 are worked out by a formula');
   });
 
   it('what was copied here keeps every digit, where it is of the same unit', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dropSleeveLength } from '../../src/craft';
+import { dropSleeveLength, fitCount } from '../../src/craft';
 import { usualSettings, type PieceCell } from '../../src/notebook';
 import { inNotebook, toldOn, withStretches } from '../../src/page/told';
 import { deskWith } from './desk';
@@ -29,6 +29,21 @@ describe('a sentence of the arithmetic', () => {
     expect(inNotebook('Swatch of 10 cm must be more than 0. It is −2.54\u00a0cm.', inInches)).toBe(
       'Swatch of 10 cm must be more than 0. It is −1\u00a0in.',
     );
+  });
+
+  it('has every number with the decimal mark of the notebook, and leaves what was typed as it was typed', () => {
+    const sentence = refusal(() => fitCount(-2.5, [{ multiple: 8, plus: 3 }], 'down'));
+    expect(sentence).toContain('−2.5');
+    expect(inNotebook(sentence, inInches)).toContain('−2,5');
+    expect(inNotebook(sentence, usualSettings)).toBe(sentence);
+    const labels = ['Hook 4.5', 'Hook 4.5 (old)', 'Cuff'];
+    expect(
+      inNotebook(
+        'Waits for hook 4.5 (old), and Hook 4.5 is 4.5 where "size 2.5" is 1.25 to 0.5. See 3.',
+        inInches,
+        () => labels,
+      ),
+    ).toBe('Waits for hook 4.5 (old), and Hook 4.5 is 4,5 where "size 2.5" is 1,25 to 0,5. See 3.');
   });
 
   it('that counts the stretches of a piece has their labels beside', () => {
@@ -66,4 +81,21 @@ it('the troubles of a notebook in inches are in inches, and in cm again where it
   desk.do({ do: 'set', settings: { length: 'cm' } });
   await settled();
   expect(told()).toContain('all of the 7,6\u00a0cm');
+});
+
+it('the troubles of a notebook with decimal commas have them, whatever its cells are called', async () => {
+  const cells = [
+    { ...measure('rows', 'rows', null), label: 'Rows at 4.5 mm', entry: { formula: 'ROWS(2.5)' } },
+    formula('wide', 'CM(20) * 1'),
+    formula('wider', 'CM(30)'),
+  ];
+  const { desk, settled } = deskWith({ ...notebookOf(cells), settings: { ...usualSettings, decimal: ',' } });
+  desk.allResults.told = toldOn(desk);
+  await settled();
+  expect(desk.allResults.trouble('m', 'rows', 'value')?.message).toBe(
+    'Rows at 4.5 mm must be a whole number. What is put in comes to 2,5.',
+  );
+  expect(await desk.tryFormula('wide + 10,5', { cell: 'wider', key: 'value' })).toEqual({
+    problem: expect.stringContaining('10,5 of what? Write CM(10,5)'),
+  });
 });

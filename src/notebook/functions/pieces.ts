@@ -61,7 +61,7 @@ export const pieces = [
   {
     name: 'PIECE',
     arguments: [
-      given('"flat" or "round"', 'text'),
+      given('"flat", "flat from WS" or "round"', 'text'),
       given('stitches to start', stitches),
       given('"bound off" or "held"', 'text'),
       given('stretch', 'stretch'),

@@ -1,5 +1,6 @@
 import type { Entry, PieceCell, PieceStretch } from '../document';
 import { mapEntry } from '../entry';
+import { howWorked } from '../how-worked';
 import type { Input, Kind, Output } from '../kind';
 import { area, length, plain, rows, stitches } from '../units';
 
@@ -150,7 +151,7 @@ export const piece: Kind<PieceCell> = {
     ...cell.stretches.flatMap((stretch) => stretchInputs(cell, stretch)),
   ],
   outputs: (cell): Output[] => {
-    const plan = [`"${cell.worked}"`, `${cell.name}_start`, `"${cell.ends}"`];
+    const plan = [`"${howWorked(cell)}"`, `${cell.name}_start`, `"${cell.ends}"`];
     const worked = (
       part: string,
       label: string,

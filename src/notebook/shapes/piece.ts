@@ -31,6 +31,7 @@ const stretchSchema = v.variant('kind', [
 export const piece = v.object({
   worked: v.picklist(['flat', 'round']),
   start: entrySchema,
+  startsOn: v.exactOptional(v.picklist(['RS', 'WS'])),
   stretches: v.pipe(v.array(stretchSchema), v.maxLength(100)),
   ends: v.picklist(['bound off', 'held']),
   aside: v.exactOptional(v.literal(true)),

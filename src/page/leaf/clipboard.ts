@@ -3,7 +3,6 @@ import { drawnLines, lineAt, placesOf, type Block, type Corner, type DrawnLine }
 import { copyOf, unitOf, type Copied } from './copying';
 import type { Desk } from '../desk.svelte';
 import { valueLine } from './lines';
-import { planPaste } from './pasting';
 import { inputsOf, outputsOf } from '../../notebook';
 
 /** What was copied last from a leaf, so that pasting it back loses no digits. */
@@ -59,13 +58,17 @@ export function empty(desk: Desk, block: Block): void {
   else desk.said = count === 1 ? 'Emptied a value.' : `Emptied ${count} values.`;
 }
 
-/** Pastes text onto the leaf from a place on, across the sizes and down the lines; says what could not be taken. */
-export function paste(desk: Desk, place: Corner, text: string): void {
+/**
+ * Pastes text onto the leaf from a place on, across the sizes and down the lines; says what could not be taken. What
+ * reads it is fetched for it.
+ */
+export async function paste(desk: Desk, place: Corner, text: string): Promise<void> {
+  const mine = last && last.text === text.replaceAll('\r\n', '\n') ? last : undefined;
+  const { planPaste } = await import('./pasting');
   const lines = linesOn(desk);
   const at = lineAt(lines, place);
   const told = inSentence(desk, place);
   const from = at >= 0 ? lines.slice(at) : told ? [told] : [];
-  const mine = last && last.text === text.replaceAll('\r\n', '\n') ? last : undefined;
   const plan = planPaste(text, {
     notebook: desk.notebook,
     lines: from,

@@ -3,14 +3,12 @@ import { Choosing, cornerOf, isValuePlace, type Step } from './choosing';
 import type { Block } from './block';
 import type { Desk } from '../desk.svelte';
 import { fillAlong } from './filling';
-import { linesDrawn } from './lines-drawn';
+import { lineBeside, nearestLine, place, placesIn, rowFrom } from './places-drawn';
+import { TabStop } from './tab-stop';
 import { tapping } from './tapping';
 
 /** How many rows Page Up and Page Down go. */
 const page = 10;
-const place = '[data-place]:not(:disabled)';
-/** A row that is a sentence, on as many lines as it takes. */
-const sentence = 'tr.words';
 
 const steps: Readonly<Record<string, Step>> = {
   ArrowRight: { lines: 0, sizes: 1 },
@@ -31,12 +29,10 @@ const steps: Readonly<Record<string, Step>> = {
 export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   const choosing = new Choosing(node, desk);
   const taps = tapping(node);
-  let stop: HTMLElement | null = null;
+  const tabStop = new TabStop(node);
   /** The column that going up and down keeps to, past rows that do not have it. */
   let column: { size: string | undefined; x: number } | null = null;
   let travelling: 'down the column' | 'choosing' | null = null;
-
-  const placesIn = (row: Element): HTMLElement[] => [...row.querySelectorAll<HTMLElement>(place)];
 
   function middle(element: HTMLElement): number {
     const box = element.getBoundingClientRect();
@@ -49,82 +45,6 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     to.focus();
     travelling = null;
     to.scrollIntoView({ block: 'nearest', inline: 'nearest' });
-  }
-
-  function settle(at: HTMLElement): void {
-    for (const other of node.querySelectorAll(`${place}[tabindex="0"]`)) {
-      if (other !== at) other.setAttribute('tabindex', '-1');
-    }
-    at.setAttribute('tabindex', '0');
-    stop = at;
-  }
-
-  /**
-   * Where the place that could be tabbed to is drawn anew, what stands for it can be, so that the leaf stays in reach.
-   * While an editor is open in its stead, the editor is what can be tabbed to.
-   */
-  function keepStop(records: readonly MutationRecord[] = []): void {
-    if (stop?.isConnected || node.querySelector('.editor')) return;
-    const before = stop?.dataset;
-    const beside = stop && besideGone(stop, records);
-    const again = [...node.querySelectorAll<HTMLElement>(place)].find(
-      ({ dataset }) =>
-        before?.['cell'] !== undefined &&
-        dataset['cell'] === before['cell'] &&
-        dataset['key'] === before['key'] &&
-        dataset['size'] === before['size'],
-    );
-    const next = again ?? beside ?? node.querySelector(`${place}[tabindex="0"]`) ?? node.querySelector(place);
-    if (!(next instanceof HTMLElement)) return;
-    settle(next);
-    // With its cell the focus is gone, too: it goes to the cell beside, not back to the top of the page.
-    if (beside && document.activeElement === document.body) next.focus();
-  }
-
-  /** The first place of the cell or section after one that was taken out, or else before it. */
-  function besideGone(gone: HTMLElement, records: readonly MutationRecord[]): HTMLElement | undefined {
-    for (const { removedNodes, nextSibling, previousSibling } of records) {
-      const whole = [...removedNodes].some(
-        (one) => one instanceof HTMLElement && one.localName === 'tbody' && one.contains(gone),
-      );
-      if (!whole) continue;
-      for (let at = nextSibling; at; at = at.nextSibling) {
-        const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(place);
-        if (found) return found;
-      }
-      for (let at = previousSibling; at; at = at.previousSibling) {
-        const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(place);
-        if (found) return found;
-      }
-    }
-    return undefined;
-  }
-
-  /** The row so many further that has places, or the last there is on the way. */
-  function rowFrom(row: Element, by: number): Element | undefined {
-    const all = [...node.querySelectorAll('tr')];
-    const step = Math.sign(by);
-    let found: Element | undefined;
-    let left = Math.abs(by);
-    for (let at = all.indexOf(row as HTMLTableRowElement) + step; left > 0 && all[at]; at += step) {
-      if (!all[at]!.querySelector(place)) continue;
-      found = all[at];
-      left--;
-    }
-    return found;
-  }
-
-  /** The line of a sentence above or below a place of it. */
-  function lineBeside(from: HTMLElement, row: Element, by: number): HTMLElement[] | undefined {
-    if (!row.matches(sentence) || Math.abs(by) > 1) return undefined;
-    const lines = linesDrawn(placesIn(row));
-    return lines[lines.findIndex((line) => line.includes(from)) + by];
-  }
-
-  /** Where a row is come to from above or below. */
-  function nearestLine(row: Element | undefined, by: number): HTMLElement[] | undefined {
-    if (!row?.matches(sentence)) return row && placesIn(row);
-    return linesDrawn(placesIn(row)).at(by > 0 ? 0 : -1);
   }
 
   function upOrDown(from: HTMLElement, row: Element, by: number): void {
@@ -208,7 +128,7 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   function onFocus(event: FocusEvent): void {
     const at = (event.target as HTMLElement).closest<HTMLElement>(place);
     if (!at) return;
-    settle(at);
+    tabStop.settle(at);
     if (travelling !== 'down the column') column = null;
     if (travelling !== 'choosing') choosing.clear();
   }
@@ -242,11 +162,15 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     event.preventDefault();
     const { size } = cornerOf(at);
     const chosen = choosing.block() !== undefined;
-    paste(desk, { cell: first.cell.id, key: first.line.key, size: chosen ? block.sizes[0]!.id : size }, text);
+    void paste(
+      desk,
+      { cell: first.cell.id, key: first.line.key, size: chosen ? block.sizes[0]!.id : size },
+      text,
+    );
   }
 
   const redrawn = new MutationObserver((records) => {
-    keepStop(records);
+    tabStop.keep(records);
     choosing.mark();
   });
   redrawn.observe(node, { childList: true, subtree: true });

@@ -30,7 +30,7 @@ export function withoutHeadings(rows: readonly (readonly string[])[], sizes: rea
     (nameSizes || !first.some(isNumber));
   const body = headed ? others : rows;
 
-  const wide = Math.max(...body.map((row) => row.length));
+  const wide = widest(body);
   let labels = 0;
   while (labels < wide - 1 && saysWhatLinesAre(body, labels)) labels += 1;
   const named = headed ? first.slice(labels).map(sizeCalled) : [];
@@ -38,6 +38,11 @@ export function withoutHeadings(rows: readonly (readonly string[])[], sizes: rea
     rows: body.map((row) => row.slice(labels)),
     ...(named.some(Boolean) ? { sizes: named } : {}),
   };
+}
+
+/** The most texts of a row. One by one, since a text can hold more rows than a call takes arguments. */
+export function widest(rows: readonly (readonly string[])[]): number {
+  return rows.reduce((most, { length }) => Math.max(most, length), 0);
 }
 
 function saysWhatLinesAre(rows: readonly (readonly string[])[], column: number): boolean {

@@ -11,7 +11,8 @@ import {
 } from '../../notebook';
 import { givenIn } from '../../notebook/spreading';
 import type { DrawnLine } from './block';
-import { withoutHeadings, type Table } from './headings';
+import { pastedList, withListsSpread } from './pasted-list';
+import { widest, withoutHeadings, type Table } from './headings';
 import { typedNumber } from '../showing';
 
 /** A number as it is stored, remembered beside the text that was copied. */
@@ -66,17 +67,21 @@ export function rowsOf(text: string): string[][] {
 /**
  * What pasting does: each number goes to its line and size, and each that cannot is counted with the reason. A gap in
  * what is pasted leaves the value that stands there. Words over and before the values are no values; where they name
- * sizes, the values go to those.
+ * sizes, the values go to those. A list for all sizes begins at the first.
  */
 export function planPaste(text: string, onto: PasteOnto): PastePlan {
   if (text.length > longestText) {
     return plan([], 0, new Map(), 'This text is too long to be values for a notebook; nothing was pasted.');
   }
-  const typed = rowsOf(text);
-  // What was copied on the leaf itself has no headings.
-  const table: Table = onto.exact ? { rows: typed } : withoutHeadings(typed, onto.notebook.sizes);
+  const { sizes, settings } = onto.notebook;
+  const asTyped = rowsOf(text);
+  // What was copied on the leaf itself has neither lists nor headings.
+  const spread = onto.exact ? undefined : withListsSpread(asTyped, sizes.length, settings.decimal);
+  const typed = spread ?? asTyped;
+  const from = spread ? null : onto.size;
+  const table: Table = onto.exact ? { rows: typed } : withoutHeadings(typed, sizes);
   const { rows } = table;
-  const wide = Math.max(...rows.map((row) => row.length));
+  const wide = widest(rows);
   const left = new Map<string, Left>();
   const edits: Edit[] = [];
   let taken = 0;
@@ -88,7 +93,7 @@ export function planPaste(text: string, onto: PasteOnto): PastePlan {
       continue;
     }
     const values = told.flatMap(({ typed, column }): Placed[] => {
-      const size = table.sizes ? table.sizes[column] : sizeOf(onto, column);
+      const size = table.sizes ? table.sizes[column] : sizeFrom(from, column, sizes);
       if (!size) {
         leave(left, table.sizes ? 'under no size of this notebook' : 'beyond the last size');
         return [];
@@ -118,9 +123,9 @@ interface Placed {
   readonly value: number;
 }
 
-function sizeOf({ notebook, size }: PasteOnto, column: number): Size | undefined {
-  const first = notebook.sizes.findIndex((candidate) => candidate.id === size);
-  return notebook.sizes[Math.max(first, 0) + column];
+function sizeFrom(size: string | null, column: number, sizes: readonly Size[]): Size | undefined {
+  const first = sizes.findIndex((candidate) => candidate.id === size);
+  return sizes[Math.max(first, 0) + column];
 }
 
 type Refusal = { readonly why: string; readonly for?: string };
@@ -138,6 +143,8 @@ function readFor(
   if (exact && exact.written === input.written && sameUnit(exact.unit, unit)) {
     return allowed(exact.value, input);
   }
+  if (pastedList(typed, onto.notebook.settings.decimal))
+    return { why: 'a list for another number of sizes', for: typed };
   if (!/[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(typed) || typed.length > longestNumber || typed.startsWith('=')) {
     const start = typed.length > 20 ? `${typed.slice(0, 20)}…` : typed;
     return { why: 'no number', for: `"${start}"` };
@@ -222,6 +229,7 @@ const plurals: Readonly<Record<string, string>> = {
   'no number': 'no numbers',
   'no value for its line': 'no values for their lines',
   'below the last line it could stand on': 'below the last line they could stand on',
+  'a list for another number of sizes': 'lists for another number of sizes',
   'another value for a line with one value for every size':
     'other values for a line with one value for every size',
 };

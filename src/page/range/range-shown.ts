@@ -4,7 +4,7 @@ import { trialNumber, trialResult } from '../../sheet';
 import { placeKey, type Choosable } from '../choosable';
 import type { Desk } from '../desk.svelte';
 import { shownFactor, symbolFor } from '../showing';
-import { inNotebook } from '../told';
+import { toldBy } from '../told';
 import { surroundings } from '../surroundings.svelte';
 import { unitOf } from '../what-ifs/typed-change';
 import type { Moved } from './moving.svelte';
@@ -55,15 +55,13 @@ export function rangeShown(desk: Desk, moved: Moved, at: number, now: readonly n
 }
 
 /** What is to be said of a result that shows nothing; empty for one that moves. */
-export function whyStill({ settings }: Desk, { results, values, chosen, input }: Moved, at: number): string {
+export function whyStill(desk: Desk, { results, values, chosen, input }: Moved, at: number): string {
   const numbers = results.sizes.map((_, size) =>
     values.map((_value, trial) => trialNumber(results, trial, size, at)),
   );
   if (numbers.every((size) => size.every((number) => number === undefined))) {
     const trouble = trialResult(results, 0, 0, at);
-    return typeof trouble === 'object'
-      ? `There is no such result: ${inNotebook(trouble.message, settings)}`
-      : '';
+    return typeof trouble === 'object' ? `There is no such result: ${toldBy(desk, trouble.message)}` : '';
   }
   if (results.done > 1 && numbers.every((size) => size.every((number) => number === size[0]))) {
     return `${chosen[at]!.label} does not depend on ${input.label} here: it is the same at every step. Choose another result, another input, or a longer range.`;

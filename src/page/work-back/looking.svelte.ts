@@ -2,7 +2,7 @@ import type { Size } from '../../notebook';
 import { TrialsEnded } from '../../sheet/trials-ended';
 import { triesByTrials, type TriesByTrials } from '../../sheet/work-back/tries-by-trials';
 import { workBack, type WorkBack, type WorkedBack } from '../../sheet/work-back/work-back';
-import { inNotebook } from '../told';
+import { toldBy } from '../told';
 import type { Desk } from '../desk.svelte';
 
 /** What is to be looked for. */
@@ -59,7 +59,7 @@ export class Looking {
           looked: sought.looked,
           sizes: sought.sizes,
           watch: { signal: stop.signal },
-          trouble: (sentence) => (trouble ||= inNotebook(sentence, this.#desk.settings)),
+          trouble: (sentence) => (trouble ||= toldBy(this.#desk, sentence)),
         }),
       });
       if (this.#stop === stop) this.found = { sought, found, trouble };

@@ -18,15 +18,18 @@ export const intoChain = whole(
   String.raw`.*?in the\s+(\d+)(?:st|nd|rd|th)\s+ch from hook(\s*\(the skipped ch count as .*?\)|\s*\(the missed ch count as .*?\))?(?:\s+and in each ch across)?`,
 );
 export const eachChain = whole(String.raw`\S+\s+in each ch around`);
+export const firstSide = whole('row 1 is a (right|wrong)-side row');
 export const heldStitches = part(
   String.raw`^take up\s+(?:the\s+)?(.*?)(?:\s+of the\s+\d.*?)?\s+left at the end of\s`,
 );
 export const alongLastRow = part(String.raw`^pick up\s+(.*?)\s+along the last row of\s`);
 const alongEdge = '(evenly round the armhole|round the armhole, as follows|along the edge, as follows)';
 export const picked = whole(
-  String.raw`with the right side facing,.*?\bpicks? up\s+${n}\s+${st}\s+${alongEdge}`,
+  String.raw`with the (right|wrong) side facing,.*?\bpicks? up\s+${n}\s+${st}\s+${alongEdge}`,
 );
-export const workedAlong = whole(String.raw`with the right side facing,.*\bwork\s+\S+\s+${alongEdge}`);
+export const workedAlong = whole(
+  String.raw`with the (right|wrong) side facing,.*\bwork\s+\S+\s+${alongEdge}`,
+);
 
 // An edge that is picked up, stretch by stretch.
 export const edgeStretch = whole(

@@ -77,8 +77,9 @@ class Follower {
   readonly #steps: readonly (readonly [form: RegExp, step: Step])[] = [
     [forms.castOn, ([, count]) => this.tally.begin(amount(count))],
     [forms.chain, ([, count]) => this.#chain(amount(count))],
-    [forms.picked, ([, count, along]) => this.#alongEdge(amount(count), along!)],
+    [forms.picked, (found) => this.#picked(found)],
     [forms.roundIntoChain, () => this.tally.begin(this.#chains)],
+    [forms.firstSide, ([, side]) => this.#firstSide(side!)],
     [forms.rowIntoChain, (_, stated, sentence) => this.#rowIntoChain(sentence, stated)],
     [forms.even, ([, rows], stated) => this.#then(stated, () => this.tally.rows(amount(rows)))],
     [forms.ended, ([sentence]) => this.#end(sentence)],
@@ -184,6 +185,22 @@ class Follower {
     if (/follows/iu.test(along)) this.#edge = new Edge(count);
   }
 
+  /** Picking up is the next row itself, where it says so: then the side that faces is the side of that row. */
+  #picked([sentence, facing, count, along]: RegExpExecArray): void {
+    if (/the next row picks up/iu.test(sentence)) this.#onSide(facing!);
+    this.#alongEdge(amount(count), along!);
+  }
+
+  #firstSide(side: string): void {
+    if (this.tally.counts.length > 0) return this.tally.wrong('Row 1 is worked already.');
+    this.#onSide(side);
+  }
+
+  /** The side that the row to come is worked on. */
+  #onSide(said: string): void {
+    this.#say({ kind: 'side', side: /^(?:RS|right)$/iu.test(said) ? 'RS' : 'WS' });
+  }
+
   #rowIntoChain(sentence: string, stated: number | null): void {
     const into = forms.intoChain.exec(sentence.replace('beginning in', 'in'));
     if (!into) return this.tally.wrong('It does not say in which chain to begin.');
@@ -247,9 +264,7 @@ class Follower {
   #rowLine([, next, many, from, to, side, content = '']: RegExpExecArray, stated: number | null): void {
     const { tally } = this;
     if (next !== undefined) this.#sameRow(next);
-    if (side !== undefined) {
-      this.#say({ kind: 'side', side: side.toUpperCase() === 'RS' ? 'RS' : 'WS' });
-    }
+    if (side !== undefined) this.#onSide(side);
     const rows = next ? amount(many ?? '1') : to === undefined ? 1 : amount(to) - amount(from) + 1;
     if (!next && amount(from) !== tally.counts.length + 1) {
       return tally.wrong(`It is called row ${from ?? ''}, and it is row ${tally.counts.length + 1}.`);
@@ -262,7 +277,8 @@ class Follower {
     const along = forms.workedAlong.exec(content);
     if (!along) return this.#then(stated, () => this.#row(content, rows));
     if (stated === null) return tally.wrong('It does not say how many stitches there are.');
-    this.#alongEdge(stated, along[1]!);
+    if (side !== undefined) this.#onSide(along[1]!);
+    this.#alongEdge(stated, along[2]!);
     tally.rows(1);
   }
 

@@ -80,6 +80,11 @@ describe('the text of a piece is its plan, with every digit of its gauges', () =
     });
   });
 
+  test('a flat piece that begins on the wrong side', async () => {
+    const piece = await valueOf(`PIECE("flat from WS"; STS(40); "held"; ${last})`, body);
+    expect(readPiece(piece as string)).toMatchObject({ worked: 'flat', startsOn: 'WS' });
+  });
+
   test('JSON brings a number back to its last bit', () => {
     const awkward = [1.4 / 3, 0.1 + 0.2, 1e-7, 5e-324, 123456789.12345679];
     for (const number of awkward) {

@@ -4,6 +4,11 @@ import { recountPiece } from '../../../src/words/recount';
 
 const one = { sizes: ['M'], place: 0 };
 const two = (place: number) => ({ sizes: ['S', 'M'], place });
+/** The sides that lines say rows are worked on. */
+const sidesOf = (lines: readonly string[]) =>
+  recountPiece(lines, one).says.flatMap((said) =>
+    said.kind === 'side' ? [{ line: said.line, row: said.row, side: said.side }] : [],
+  );
 
 describe('the lines of a piece are followed', () => {
   it('from the chain to the last row, in each size', () => {
@@ -58,6 +63,45 @@ describe('the lines of a piece are followed', () => {
   });
 
   it.each([
+    [['Cast on 20 sts.', 'Row 1 is a wrong-side row.', 'Work 2 rows even.'], 1, 'WS'],
+    [['Cast on 20 sts.', 'Row 1 is a right-side row.', 'Work 2 rows even.'], 1, 'RS'],
+    [
+      ['With the wrong side facing, join the yarn: the next row picks up 9 sts evenly round the armhole.'],
+      0,
+      'WS',
+    ],
+    [
+      ['With the right side facing, join the yarn: the next row picks up 9 sts evenly round the armhole.'],
+      0,
+      'RS',
+    ],
+  ])('the side of the first row is heard in %j', (lines, line, side) => {
+    expect(recountPiece(lines, one).problems).toEqual([]);
+    expect(sidesOf(lines)).toEqual([{ line, row: 1, side }]);
+  });
+
+  it('a side that faces where no row is worked, or a round, is the side of none', () => {
+    for (const line of [
+      'With the right side facing, pick up 9 sts evenly round the armhole.',
+      'With the right side facing, join the yarn: the next round picks up 9 sts evenly round the armhole.',
+      'Round 1: with the right side facing, join the yarn and work sc evenly round the armhole [9 sts].',
+    ]) {
+      expect(recountPiece([line], one).problems).toEqual([]);
+      expect(sidesOf([line])).toEqual([]);
+    }
+  });
+
+  it('a row that is worked with one side facing and called after the other is both', () => {
+    const line =
+      'Row 1 (WS): with the right side facing, join the yarn and work sc evenly round the armhole [9 sts].';
+    expect(sidesOf([line])).toEqual([
+      { line: 0, row: 1, side: 'WS' },
+      { line: 0, row: 1, side: 'RS' },
+    ]);
+  });
+
+  it.each([
+    [['Cast on 9 sts.', 'Work 1 row even.', 'Row 1 is a wrong-side row.'], 2, 'Row 1 is worked already.'],
     [['Ch 9.', 'Ch 9.'], 1, 'The piece has begun already.'],
     [['Cast on 9 sts.', 'Bind off all 9 sts.', 'Bind off all 9 sts.'], 2, 'The piece has ended already.'],
     [['Cast on 9 sts.', 'Bind off all 9 sts.', 'Work 2 rows even.'], 2, 'The piece has ended already.'],

@@ -33,7 +33,8 @@ export const pieces: ToldOf<typeof listed> = {
     example: 'COUNTEDROWS(body; STS(75); STS(73); STS(70))',
   },
   PIECE: {
-    about: 'A piece: worked flat or in the round from a first count through its stretches, row by row.',
+    about:
+      'A piece: worked flat or in the round from a first count through its stretches, row by row. Flat, its first row is on the right side; "flat from WS" begins on the wrong side.',
     example: 'PIECE("flat"; back_sts; "bound off"; EVENROWS(back_rows; body))',
   },
   PIECELENGTH: { about: 'The length of a piece: the heights of its rows.', example: 'PIECELENGTH(sleeve)' },

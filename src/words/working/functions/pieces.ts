@@ -12,6 +12,7 @@ import {
   type Stretch,
 } from '../../../craft';
 import { rowGauge, stitchGauge } from '../../../notebook';
+import { readHowWorked } from '../../../notebook/read-how-worked';
 import {
   amount,
   areaOf,
@@ -93,7 +94,6 @@ function stretchSteps(
   { stretch, madeOf }: { stretch: Stretch; madeOf: readonly Amount[] },
   from: Amount,
   rows: readonly Row[],
-  startsOn: 'RS' | 'WS',
   worked: 'flat' | 'round',
 ): Amount {
   const [first, second] = madeOf as [Amount, Amount];
@@ -106,7 +106,7 @@ function stretchSteps(
       return from;
     case 'taper': {
       const [to, over, perRow, every, before, after, order] = madeOf;
-      tapered(work, askedTaper([from, to!, over!, perRow!, every!, before!, after!], order!), startsOn);
+      tapered(work, askedTaper([from, to!, over!, perRow!, every!, before!, after!], order!));
       return to!;
     }
     case 'evenly':
@@ -166,21 +166,17 @@ export const pieces = {
   PIECE: (work, worked, start, ends, ...stretches) => {
     const plan = {
       name: '',
-      worked: worked!.value as Piece['worked'],
+      ...readHowWorked(worked!.value as string),
       start: whole(n(start!)),
       ends: ends!.value,
       stretches: stretches.map(({ value }) => JSON.parse(value as string) as Stretch),
     } as Piece;
     const rows = workPiece(plan);
     let from = start!;
-    let done = 0;
     plan.stretches.forEach((stretch, at) => {
       const own = rows.filter((row) => row.stretch === at);
       const made = { stretch, madeOf: stretches[at]!.madeOf ?? [] };
-      from = work.under(at, undefined, () =>
-        stretchSteps(work, made, from, own, done % 2 === 0 ? 'RS' : 'WS', plan.worked),
-      );
-      done += own.length;
+      from = work.under(at, undefined, () => stretchSteps(work, made, from, own, plan.worked));
     });
     const text = JSON.stringify(plan);
     return work.say(work.tell`${rowsOf(rows.length)} in all, at the end`, amount(text, 'piece'), {

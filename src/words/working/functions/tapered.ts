@@ -17,8 +17,11 @@ export interface AskedTaper {
   readonly order: Order;
 }
 
-/** A taper worked out: the shaping rows there are, the rows there are for them, and the division that spreads them. */
-export function tapered(work: Work, asked: AskedTaper, startsOn: 'RS' | 'WS' = 'RS'): Amount {
+/**
+ * A taper worked out: the shaping rows there are, the rows there are for them, and the division that spreads them. None
+ * of it depends on the side of the first row: that only moves a shaping row inside its interval.
+ */
+export function tapered(work: Work, asked: AskedTaper): Amount {
   const { every, order } = asked;
   const [from, to, over, perRow, before, after] = [
     asked.from,
@@ -28,7 +31,7 @@ export function tapered(work: Work, asked: AskedTaper, startsOn: 'RS' | 'WS' = '
     asked.before,
     asked.after,
   ].map((one) => whole(numberIn(one))) as [number, number, number, number, number, number];
-  const { intervals, shapingRows } = taper({ from, to, over, perRow, every, before, after, order, startsOn });
+  const { intervals, shapingRows } = taper({ from, to, over, perRow, every, before, after, order });
   const by = Math.abs(from - to);
   const more = from > to ? 'fewer' : 'more';
   if (shapingRows.length === 0)
