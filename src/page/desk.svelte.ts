@@ -386,9 +386,9 @@ export class Desk {
     this.#telling.tell(touched);
     if (watching) this.#sumUp(moved.size > 0 ? [...moved.values()] : this.#withNumbers(changed));
     this.#working = !this.#follower.settled;
-    // On opening, one size arrives before the others.
+    // On opening, one size arrives before the others: what comes with them has not changed either.
     this.worked ||= !this.#working;
-    this.#watch = true;
+    this.#watch ||= !this.#working;
   }
 
   /** Tells what an edit changed, once, even if it is worked out in parts. */

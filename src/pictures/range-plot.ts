@@ -10,6 +10,8 @@ import {
 } from 'chart.js';
 import type { FixedSheet } from './chart-style';
 import { sizeStyle } from './palette';
+import { rangeMarks } from './range-marks';
+import { drawMark } from './size-marks';
 import { themes, type ThemeName } from './theme';
 
 Chart.register(LineController, LineElement, PointElement, LinearScale);
@@ -57,6 +59,9 @@ export interface RangePointing {
 
 const near = 9;
 
+/** What stands about the mark of a size where its repeats are whole: an SVG path. */
+export const wholeRing = 'M7 0A7 7 0 1 1 -7 0A7 7 0 1 1 7 0Z';
+
 /** Draws a result over a range, a line to a size, on a canvas that fills the element it stands in or on a sheet of a fixed size. */
 export function drawRange(
   canvas: HTMLCanvasElement,
@@ -73,7 +78,6 @@ export function drawRange(
   const number = (value: number): string => String(Number(value.toPrecision(10))).replace('.', drawn.decimal);
 
   const data = (): ChartData<'line', { x: number; y: number | null }[]> => {
-    const theme = themes[drawn.theme];
     const lines = drawn.sizes.map((size) => {
       const style = sizeStyle(size.place, drawn.theme);
       const strong = size.id === drawn.highlighted;
@@ -88,18 +92,7 @@ export function drawRange(
         order: strong ? 1 : 2,
       };
     });
-    const marks = drawn.sizes.map((size) => ({
-      label: `${size.label}, whole repeats`,
-      data: size.whole.map(({ at, value }) => ({ x: at, y: value })),
-      showLine: false,
-      pointStyle: 'circle' as const,
-      pointRadius: 4.5,
-      pointBorderWidth: 2,
-      pointBorderColor: sizeStyle(size.place, drawn.theme).colour,
-      pointBackgroundColor: theme.paper,
-      order: 0,
-    }));
-    return { datasets: [...lines, ...marks] };
+    return { datasets: lines };
   };
 
   const options = (): ChartOptions<'line'> => {
@@ -132,6 +125,35 @@ export function drawRange(
     };
   };
 
+  /** Each size's mark along its line; and within a ring where its repeats are whole. */
+  const marks: Plugin<'line'> = {
+    id: 'sizeMarks',
+    afterDatasetsDraw({ ctx, chartArea, scales }) {
+      const theme = themes[drawn.theme];
+      const [along, up] = [scales['x']!, scales['y']!];
+      const ends = [chartArea.left, chartArea.right] as const;
+      ctx.save();
+      for (const { place, values, whole } of drawn.sizes) {
+        const { colour, mark, filled } = sizeStyle(place, drawn.theme);
+        const put = (x: number, value: number, large: number): void => {
+          ctx.fillStyle = filled ? colour : theme.paper;
+          drawMark(ctx, mark, x, up.getPixelForValue(value), large);
+        };
+        const line = { steps: drawn.steps, values, stairs: drawn.stairs };
+        ctx.strokeStyle = colour;
+        for (const { x, value } of rangeMarks(line, place, ends, (x) => along.getValueForPixel(x)!))
+          put(x, value, 0.8);
+        for (const { at, value } of whole) {
+          const x = along.getPixelForValue(at);
+          ctx.fillStyle = theme.paper;
+          drawMark(ctx, wholeRing, x, up.getPixelForValue(value), 1);
+          put(x, value, 0.7);
+        }
+      }
+      ctx.restore();
+    },
+  };
+
   /** Where the input stands, and the step that is pointed at. */
   const lines: Plugin<'line'> = {
     id: 'standing',
@@ -159,7 +181,7 @@ export function drawRange(
     type: 'line',
     data: data(),
     options: options(),
-    plugins: [lines],
+    plugins: [marks, lines],
   });
 
   function stepAt(x: number): number | null {

@@ -1,23 +1,25 @@
 import type { PrintedEntry, PrintedPicture } from './on-paper';
 import { sizeStyle } from './palette';
-import { drawRange, type RangeSpec } from './range-plot';
+import { drawRange, wholeRing, type RangeSpec } from './range-plot';
 import { themes } from './theme';
 
 export { onPaper } from './on-paper';
 export { pngOf } from './save-png';
-
-const ring = 'M4.5 0A4.5 4.5 0 1 1 -4.5 0A4.5 4.5 0 1 1 4.5 0Z';
 
 /** A result over a range as it goes to paper. */
 export function rangeOnPaper(title: string, spec: RangeSpec): PrintedPicture {
   const light: RangeSpec = { ...spec, theme: 'light' };
   const theme = themes.light;
   const legend: PrintedEntry[] = light.sizes.map(({ label, place }) => {
-    const { colour, dash } = sizeStyle(place, 'light');
-    return { label, colour, dash };
+    return { label, ...sizeStyle(place, 'light') };
   });
   if (light.sizes.some(({ whole }) => whole.length > 0)) {
-    legend.push({ label: 'whole repeats', colour: theme.ink, dash: [0, 99], mark: ring });
+    legend.push({
+      label: 'about the mark: whole repeats',
+      colour: theme.ink,
+      dash: [0, 99],
+      mark: wholeRing,
+    });
   }
   if (light.now !== null) legend.push({ label: 'as it is now', colour: theme.edge, dash: [4, 3] });
   return {

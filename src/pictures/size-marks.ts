@@ -1,4 +1,5 @@
 import type { Plugin } from 'chart.js';
+import { markSpots } from './mark-spots';
 import { areaOf, type SheetFor } from './ratio-paper';
 import type { Area } from './rulings';
 import { acrossOf, rowAt, type DrawnSize } from './series';
@@ -92,14 +93,11 @@ function placeOfLetter(letter: string): number {
   return 4 + 3 * (letter.charCodeAt(0) - 'A'.charCodeAt(0));
 }
 
-/** Where the marks of a size stand, in px: some 130 px apart, those of each size a little after the one before. */
+/** Where the marks of a size stand, in px. */
 function markPlaces(size: DrawnSize, which: Which, area: Area) {
   const left = area.xAt(0);
   const right = area.xAt(size.edges[size.rows.length]!);
-  const many = Math.max(1, Math.round((right - left) / 130));
-  const part = (0.15 + 0.7 * ((size.place * 5) % 12) * (1 / 11)) / many;
-  return Array.from({ length: many }, (_, i) => {
-    const x = left + (right - left) * (i / many + part);
+  return markSpots(left, right, size.place).map((x) => {
     const row = size.rows[rowAt(size.edges, ((x - left) / (right - left)) * size.edges[size.rows.length]!)]!;
     return { x, y: area.yAt(acrossOf(row, which)) };
   });

@@ -11,6 +11,8 @@ describe('two windows on one notebook', () => {
     await kept(first);
     const second = await own.open();
     await notice(second, 'being edited in another window').waitFor();
+    await settled(second);
+    expect(await second.getByText(/ changed\.$/).count()).toBe(0);
     await type(first, 'hand', 'value', '22');
     await expect.poll(() => hand(second)).toBe('22.0');
     // What is typed in the window that follows changes nothing.

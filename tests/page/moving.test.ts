@@ -26,7 +26,7 @@ async function moved(values: readonly number[]) {
   const moving = new Moving(desk);
   const chosen = [at('sts', 'count'), at('cuff', 'value')];
   const sizes = desk.sizes.map(({ id }) => id);
-  await moving.work({ input: at('hem', 'value'), givenFor: null, values, chosen, sizes });
+  await moving.work({ input: at('hem', 'value'), givenFor: null, values, chosen, likely: [], sizes });
   return { desk, moving, fit: chosen[0]! };
 }
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mostSteps, rangeSteps } from '../../src/page/range/steps';
 
-const problem = (...range: [number, number, number]): string => {
+const problem = (...range: [number, number, number, boolean?]): string => {
   const read = rangeSteps(...range);
   return 'problem' in read ? read.problem : 'none';
 };
@@ -23,6 +23,17 @@ describe('the steps of a range', () => {
     expect(problem(0, Infinity, 1)).toContain('Type a start');
   });
 
+  it('are more than the start alone, unless that is the end', () => {
+    expect(problem(0, 30, 100)).toContain('The first step goes beyond the end');
+    expect(problem(0, 30, 30)).toBe('none');
+  });
+
+  it('of a count are whole', () => {
+    expect(problem(4, 12, 0.2, true)).toContain('whole step');
+    expect(problem(4.5, 12, 1, true)).toContain('whole start');
+    expect(problem(4, 12.5, 1, true)).toBe('none');
+  });
+
   it('are not made where there would be a million', () => {
     expect(problem(0, 10, 1e-5)).toContain('1,000,001 steps, and 5,000 are the most');
     expect(problem(0, 1e9, 1e-9)).toContain('take a longer step or a shorter range');
@@ -37,7 +48,8 @@ describe('the steps of a range', () => {
         (start, span, step) => {
           const read = rangeSteps(start, start + span, step);
           if ('problem' in read) {
-            expect(span / step).toBeGreaterThan(mostSteps - 2);
+            if (read.problem.includes('beyond the end')) expect(span).toBeLessThan(step);
+            else expect(span / step).toBeGreaterThan(mostSteps - 2);
             return;
           }
           const { values } = read;

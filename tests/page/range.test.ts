@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
 import type { Cell } from '../../src/notebook';
 import Range from '../../src/page/range/Range.svelte';
-import { fit } from '../sheet/notebook-of';
+import { fit, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 import { measured, small } from './small-notebook';
 
@@ -33,7 +33,7 @@ describe('a range of a value', () => {
   it('begins around where it stands, with the repeat fit that it feeds, and lists the whole repeats', async () => {
     const { desk, user, settled } = await opened();
     await screen.findByText(/^Whole repeats: Cuff stitches/, {}, { timeout: 5000 });
-    expect(screen.getByLabelText<HTMLInputElement>(/^Start, cm/).value).toBe('-5');
+    expect(screen.getByLabelText<HTMLInputElement>(/^Start, cm/).value).toBe('0.5');
     // Two stitches to a cm, so that a multiple of 4 comes out even every 2 cm.
     const every = screen.getByText(/In every size at/);
     expect(
@@ -85,6 +85,56 @@ describe('a range of a value', () => {
     const { user } = await opened();
     await user.selectOptions(screen.getByLabelText('Show as well'), 'Half');
     expect(await screen.findByText(/Half does not depend on Hem here/, {}, { timeout: 5000 })).toBeTruthy();
+  });
+
+  it('begins with what the value moves, not with what else hangs on its cell', async () => {
+    const { user } = await opened(
+      { ...swatch('body', 14, 12), label: 'Body' },
+      { ...fit('back', 'hem * body_sts', [1, 0]), label: 'Back stitches' },
+      measured('long', { formula: 'ROWS(9) / body_rows' }),
+    );
+    await user.selectOptions(screen.getByLabelText('What moves'), 'Body: rows counted');
+    expect(
+      await screen.findByRole('heading', { name: 'Long by Body: rows counted' }, { timeout: 5000 }),
+    ).toBeTruthy();
+    expect(screen.queryByText(/does not depend/)).toBeNull();
+    expect(screen.queryByRole('heading', { name: /^Back stitches by/ })).toBeNull();
+  });
+
+  it('of stitches that were chosen goes in whole stitches, and not below one', async () => {
+    await opened(
+      measured('edge', { value: 8 }, 'stitches'),
+      measured('twice', { formula: '2 * edge' }, 'stitches'),
+    );
+    await userEvent.setup().selectOptions(screen.getByLabelText('What moves'), 'Edge');
+    const typed = [/^Start/, /^End/, /^Step/].map(
+      (label) => screen.getByLabelText<HTMLInputElement>(label).value,
+    );
+    expect(typed).toEqual(['1', '28', '1']);
+  });
+
+  it('says that a step which was cleared is to be typed, and where a step goes beyond the end', async () => {
+    const { user, type } = await opened();
+    await user.clear(screen.getByLabelText(/^Start/));
+    expect((await screen.findByRole('alert')).textContent).toContain('Type a number');
+    await type(/^Start/, '1');
+    await type(/^Step/, '100');
+    expect((await screen.findByRole('alert')).textContent).toContain('goes beyond the end');
+  });
+
+  it('says why no step gives a result, and what to do', async () => {
+    const { type } = await opened();
+    await type(/^Start/, '-9');
+    await type(/^End/, '-3');
+    expect(
+      await screen.findByText(
+        /^No step gives Cuff stitches\. .+ Choose another range/,
+        {},
+        { timeout: 5000 },
+      ),
+    ).toBeTruthy();
+    await type(/^End/, '20');
+    expect(await screen.findByText(/^Where the line is broken off/, {}, { timeout: 5000 })).toBeTruthy();
   });
 
   it('says what is wrong with a step of 0', async () => {

@@ -90,6 +90,19 @@ describe('what-ifs side by side', () => {
     expect(desk.notebook.whatIfs).toBeUndefined();
   });
 
+  it('a fifth that was refused says so no longer once there is room for it', async () => {
+    const five = ['a', 'b', 'c', 'd', 'e'].map((id) => ({ ...wider, id, name: id, on: id !== 'e' }));
+    const { user, settled } = await shown(withWhatIfs(...five));
+    const switches = screen.getAllByRole('checkbox', { name: 'on' });
+    await user.click(switches[4]!);
+    expect(screen.getByRole('alert').textContent).toContain('switch one off first');
+    await user.click(switches[0]!);
+    await settled();
+    expect(screen.queryByRole('alert')).toBeNull();
+    await user.click(switches[4]!);
+    expect(screen.queryByRole('alert')).toBeNull();
+  });
+
   it('one whose cell was deleted says so, and what to do, and does not become the notebook', async () => {
     const { desk, user, settled } = await shown(withWhatIfs(wider));
     desk.do({ do: 'remove cell', cell: 'cuff' });

@@ -2,6 +2,7 @@ import type { Place, TrialResults } from '../../sheet';
 import { placeKey, type Choosable } from '../choosable';
 import type { Desk } from '../desk.svelte';
 import { isFit } from './usual';
+import { whatMoves } from './what-moves';
 import { wholeRepeats, type WholeRepeat } from './whole-repeats';
 
 /** An input to be moved, where it is given, and what is wanted of each step. */
@@ -10,17 +11,23 @@ export interface Move {
   /** The size whose value it is; null for all of them. */
   readonly givenFor: string | null;
   readonly values: readonly number[];
-  readonly chosen: readonly Choosable[];
+  /** The results looked at; none where a person has not said: then those of the first likely group that it moves. */
+  readonly chosen: readonly Choosable[] | null;
+  readonly likely: readonly (readonly Choosable[])[];
   /** The ids of the sizes looked at. */
   readonly sizes: readonly string[];
 }
 
 /** What came of the steps. */
-export interface Moved extends Pick<Move, 'input' | 'values' | 'chosen'> {
+export interface Moved extends Pick<Move, 'input' | 'values'> {
+  readonly chosen: readonly Choosable[];
   readonly results: TrialResults;
   /** Of each fit, by its place, the values at which its repeats are whole. */
   readonly whole: ReadonlyMap<string, readonly WholeRepeat[]>;
 }
+
+/** So many results are shown where a person has not said which. */
+const mostUnasked = 2;
 
 /** An input moved through its range, anew whenever something else is asked. */
 export class Moving {
@@ -35,7 +42,7 @@ export class Moving {
   }
 
   /** Works every step, then finds whole repeats between them; what was under way is given up. */
-  async work({ input, givenFor, values, chosen, sizes }: Move): Promise<void> {
+  async work({ input, givenFor, values, chosen: asked, likely, sizes }: Move): Promise<void> {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
     this.stopped = false;
@@ -47,6 +54,8 @@ export class Moving {
       },
     };
     const place = { cell: input.cell, key: input.key, size: givenFor };
+    const chosen = asked ?? (await this.#firstThatMove(likely, place, values, sizes, stop.signal));
+    if (this.#stop !== stop) return;
     const wanted = chosen.map(({ cell, key }): Place => ({ cell, key }));
     const trials = values.map((value) => [{ ...place, value }]);
     const results = await this.#desk.trials({ trials, wanted, sizes }, watch);
@@ -64,6 +73,23 @@ export class Moving {
     }
     this.progress = null;
     this.stopped = stop.signal.aborted || results.ended !== undefined;
+  }
+
+  /** Where nothing moves, what is likeliest, so that it can be said of it. */
+  async #firstThatMove(
+    likely: Move['likely'],
+    place: Place & { readonly size: string | null },
+    values: readonly number[],
+    sizes: readonly string[],
+    signal: AbortSignal,
+  ): Promise<Choosable[]> {
+    const moves = new Set(
+      await whatMoves(this.#desk.trials, place, values, likely.flat(), sizes, { signal }),
+    );
+    const group = likely
+      .map((group) => group.filter((one) => moves.has(one)))
+      .find(({ length }) => length > 0);
+    return group?.slice(0, mostUnasked) ?? likely.flat().slice(0, 1);
   }
 
   stop(): void {

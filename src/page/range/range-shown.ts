@@ -54,17 +54,24 @@ export function rangeShown(desk: Desk, moved: Moved, at: number, now: readonly n
   };
 }
 
-/** What is to be said of a result that shows nothing; empty for one that moves. */
+/** What is to be said of a result that shows nothing, or not at every step; empty for one that moves all along. */
 export function whyStill(desk: Desk, { results, values, chosen, input }: Moved, at: number): string {
+  const { label } = chosen[at]!;
+  const worked = values.slice(0, results.done);
   const numbers = results.sizes.map((_, size) =>
-    values.map((_value, trial) => trialNumber(results, trial, size, at)),
+    worked.map((_value, trial) => trialNumber(results, trial, size, at)),
   );
-  if (numbers.every((size) => size.every((number) => number === undefined))) {
-    const trouble = trialResult(results, 0, 0, at);
-    return typeof trouble === 'object' ? `There is no such result: ${toldBy(desk, trouble.message)}` : '';
+  const none = (size: readonly (number | undefined)[]): boolean => size.includes(undefined);
+  const size = numbers.findIndex(none);
+  if (size >= 0) {
+    const trouble = trialResult(results, numbers[size]!.indexOf(undefined), size, at);
+    const why = typeof trouble === 'object' ? ` ${toldBy(desk, trouble.message)}` : '';
+    return numbers.every((one) => one.every((number) => number === undefined))
+      ? `No step gives ${label}.${why} Choose another range, or set right on the leaf what is missing.`
+      : `Where the line is broken off, that step gives no ${label}.${why}`;
   }
-  if (results.done > 1 && numbers.every((size) => size.every((number) => number === size[0]))) {
-    return `${chosen[at]!.label} does not depend on ${input.label} here: it is the same at every step. Choose another result, another input, or a longer range.`;
+  if (results.done > 1 && numbers.every((one) => one.every((number) => number === one[0]))) {
+    return `${label} does not depend on ${input.label} here: it is the same at every step. Choose another result, another input, or a longer range.`;
   }
   return '';
 }

@@ -1,6 +1,6 @@
 import { downstream, type Input, type Notebook, type Settings, type Unit } from '../../notebook';
 import { isDimension, length, rows, sameUnit, stitches } from '../../notebook';
-import { placeKey, type Choosable } from '../choosable';
+import type { Choosable } from '../choosable';
 import { shownFactor } from '../showing';
 
 /** A range to begin with, in stored units: round steps on both sides of where the input stands. */
@@ -37,25 +37,24 @@ function roundStep(wish: number): number {
 }
 
 /**
- * The results a range begins with: the repeat fits that the input feeds; else the first counts it feeds, since those are
- * worked; else the first results. Those of other cells come before those of its own, such as the gauge of a swatch.
+ * The results a range may begin with, the likeliest group first: the repeat fits in the cells that the input feeds; other
+ * counts there, since those are worked; the other results there; and those of its own cell, such as the gauge of a swatch.
  */
-export function usualResults(
+export function likelyResults(
   notebook: Notebook,
   input: Choosable,
   results: readonly Choosable[],
   unitOf: (choice: Choosable) => Unit,
-): string[] {
+): (readonly Choosable[])[] {
   const reached = new Set(downstream(notebook, input.cell));
-  const fed = results.filter(({ cell }) => reached.has(cell));
-  const fits = fed.filter((choice) => isFit(notebook, choice));
-  if (fits.length > 0) return fits.slice(0, 2).map(placeKey);
-  const isCount = (choice: Choosable): boolean =>
-    [stitches, rows].some((unit) => sameUnit(unit, unitOf(choice)));
-  const counts = fed.filter(isCount);
-  const own = results.filter(({ cell }) => cell === input.cell);
-  const likely = counts.length > 0 ? counts : fed.length > 0 ? fed : own;
-  return likely.slice(0, 4).map(placeKey);
+  const groups: [Choosable[], Choosable[], Choosable[], Choosable[]] = [[], [], [], []];
+  for (const choice of results) {
+    if (reached.has(choice.cell)) {
+      const isCount = [stitches, rows].some((unit) => sameUnit(unit, unitOf(choice)));
+      groups[isFit(notebook, choice) ? 0 : isCount ? 1 : 2].push(choice);
+    } else if (choice.cell === input.cell) groups[3].push(choice);
+  }
+  return groups.filter((group) => group.length > 0);
 }
 
 /** Whether a choice is the count of a repeat fit. */

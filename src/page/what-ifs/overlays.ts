@@ -24,7 +24,8 @@ export function whatIfOverlays(desk: Desk, piece: string): Overlay[] {
     const results = worked.of(whatIf.id);
     const sizes = desk.sizes.flatMap(({ id, label }) => {
       const text = results?.text(id, piece, 'piece');
-      return text === undefined ? [] : [{ id, label, ...workedPlan(text) }];
+      const asItIs = text === desk.allResults.text(id, piece, 'piece');
+      return text === undefined || asItIs ? [] : [{ id, label, ...workedPlan(text) }];
     });
     return { id: whatIf.id, label: whatIf.name, kind: 'what-if', sizes };
   });

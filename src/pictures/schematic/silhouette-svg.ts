@@ -1,6 +1,6 @@
 import { capital } from '../../notebook/capital';
 import { unitWord } from '../in-words';
-import { sizeStyle } from '../palette';
+import { sizeStyle, type SizeStyle } from '../palette';
 import {
   BlockBeingDrawn,
   drawOutline,
@@ -12,6 +12,7 @@ import {
   type Laid,
 } from './block';
 import { coloursOf } from './colours';
+import { edgeMarks } from './edge-marks';
 import { labelLines, type Box } from './labels';
 import { inRows } from './lay-out';
 import { element, px } from './markup';
@@ -163,8 +164,9 @@ function silhouetteBlock(
     if (spec.size === 'all') {
       // The largest is on the paper, and all stand on the foot of the tallest.
       drawOutline(block, shape, spec, id, { stroke: 'none', class: undefined });
+      let marks = '';
       for (const one of sizes) {
-        const { colour, dash } = sizeStyle(one.place, spec.theme);
+        const style = sizeStyle(one.place, spec.theme);
         const own = laid(one.outline, pxPerCm, hangs, { width: room - 12, height: Infinity });
         const down = hangs ? 0 : shape.box.height - own.box.height;
         block.take({ ...own.box, y: own.box.y + down });
@@ -176,12 +178,15 @@ function silhouetteBlock(
             'data-size': one.size.id,
             d: outlinePath(one.outline, { x: own.scale.x, y: (cm) => own.scale.y(cm) + down }),
             fill: 'none',
-            stroke: colour,
             'stroke-width': 1.5,
-            'stroke-dasharray': dash.length > 0 ? dash.join(' ') : undefined,
+            ...strokeOf(style),
           }),
         );
+        for (const { x, y } of edgeMarks(one.outline, one.place, pxPerCm))
+          marks += sizeMark(style, own.scale.x(x), own.scale.y(y) + down, theme.paper, 0.8);
       }
+      // No outline goes over the mark of another.
+      block.add(marks);
     } else {
       drawOutline(block, shape, spec, id, { 'data-size': main.size.id });
       drawShaping(block, shape, theme.ink);
@@ -265,7 +270,7 @@ function keyOfSizes(spec: SchematicSpec, room: number): Block {
   let x = 0;
   let y = 0;
   spec.sizes.forEach(({ label }, place) => {
-    const { colour, dash } = sizeStyle(place, spec.theme);
+    const style = sizeStyle(place, spec.theme);
     const [words = ''] = labelLines(label, Math.min(160, room - 50), type.words, 1);
     const width = 60 + words.length * 8;
     if (x > 0 && x + width > room) {
@@ -275,16 +280,33 @@ function keyOfSizes(spec: SchematicSpec, room: number): Block {
     block.add(
       element('path', {
         d: `M${px(x)} ${px(y + 9)}h34`,
-        stroke: colour,
         'stroke-width': 2,
-        'stroke-dasharray': dash.length > 0 ? dash.join(' ') : undefined,
+        ...strokeOf(style),
       }),
     );
+    block.add(sizeMark(style, x + 17, y + 9, coloursOf(spec).paper, 1));
     block.take({ x, y, width, height: 18 });
     writeLines(block, [words], { x: x + 40, y, size: type.words }, {}, 'start');
     x += width + 6;
   });
   return block.done();
+}
+
+/** The line of a size, as attributes. */
+function strokeOf({ colour, dash }: SizeStyle) {
+  return { stroke: colour, 'stroke-dasharray': dash.length > 0 ? dash.join(' ') : undefined };
+}
+
+/** The mark of a size, which tells its line without colour. */
+function sizeMark(style: SizeStyle, x: number, y: number, paper: string, large: number): string {
+  return element('path', {
+    class: style.filled ? 'size-mark' : 'size-mark paper',
+    d: style.mark,
+    transform: `translate(${px(x)} ${px(y)}) scale(${large})`,
+    fill: style.filled ? style.colour : paper,
+    stroke: style.colour,
+    'stroke-width': 1.5,
+  });
 }
 
 /** "Slipway jacket: width by row, size M". */

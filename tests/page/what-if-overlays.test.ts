@@ -1,0 +1,29 @@
+import { expect, it, vi } from 'vitest';
+import type { WhatIf } from '../../src/notebook';
+import { whatIfOverlays } from '../../src/page/what-ifs/overlays';
+import { workedWhatIfs } from '../../src/page/what-ifs/worked.svelte';
+import { jacket } from '../../src/starters';
+import { deskWith } from './desk';
+
+const counted = (cell: string, value: number): WhatIf => ({
+  id: cell,
+  name: cell,
+  on: true,
+  changes: [{ cell, key: 'sts.0.count', size: null, value }],
+});
+
+it('a what-if of another rib is not drawn over the back, which it leaves as it is; one of another body is', async () => {
+  const { desk, settled } = deskWith({ ...jacket(), whatIfs: [counted('rib', 18), counted('body', 15)] });
+  await settled();
+  const worked = workedWhatIfs(desk);
+  await vi.waitFor(() => expect(worked.of('rib') && worked.of('body')).toBeTruthy(), { timeout: 10_000 });
+  const drawn = (piece: string) =>
+    whatIfOverlays(desk, piece).map(({ id, sizes }) => [id, sizes.map((size) => size.id)]);
+  // Each keeps its turn, and with it the letter that stands for it in the tables.
+  // At another gauge a back of as many stitches is another back: its rows are narrower.
+  expect(drawn('back')).toEqual([
+    ['rib', []],
+    ['body', desk.sizes.map(({ id }) => id)],
+  ]);
+  expect(drawn('sleeve')[0]![1]).not.toEqual([]);
+});
