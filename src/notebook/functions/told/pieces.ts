@@ -34,7 +34,7 @@ export const pieces: ToldOf<typeof listed> = {
   },
   PIECE: {
     about:
-      'A piece: worked flat or in the round from a first count through its stretches, row by row. Flat, its first row is on the right side; "flat from WS" begins on the wrong side.',
+      'A piece: worked flat (with "flat from WS" its first row is on the wrong side) or in the round, from a first count through its stretches, row by row.',
     example: 'PIECE("flat"; back_sts; "bound off"; EVENROWS(back_rows; body))',
   },
   PIECELENGTH: { about: 'The length of a piece: the heights of its rows.', example: 'PIECELENGTH(sleeve)' },
