@@ -10,7 +10,8 @@
  * evenParts(13, 3)           // [4, 5, 4]
  * evenParts(13, 3, 'down')   // [4, 4, 5]
  *
- * Source: common practice; the method is the straightest staircase between two corners (Bresenham 1965).
+ * Source: common practice; the method is the straightest staircase between two corners (Bresenham 1965),
+ * held against published spacings in tests/published/classical-problems.test.ts.
  */
 export function evenParts(total: number, parts: number, lean: 'nearest' | 'down' = 'nearest'): number[] {
   const each = Math.floor(total / parts);

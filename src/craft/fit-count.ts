@@ -43,7 +43,8 @@ interface Congruence {
  * fitCount(49.5, [], 'nearest', 'even')
  * // { count: 50, below: 48, above: 50, off: 0.5 }
  *
- * Source: common practice; the Chinese remainder theorem for several repeats.
+ * Source: common practice; the Chinese remainder theorem for several repeats, held against the problem it is known from
+ * in tests/published/classical-problems.test.ts.
  */
 export function fitCount(
   target: number,

@@ -20,7 +20,8 @@ const mostRounds = 40;
  * gather({ from: 100, to: 40, rounds: 3 })
  * // { steps: [{ plain: 3, count: 80 }, { plain: 2, count: 60 }, { plain: 1, count: 40 }], off: 0 }
  *
- * Source: common practice: 3, 2, 1 takes a count to two fifths.
+ * Source: common practice: 3, 2, 1 takes a count to two fifths; held against a published crown and yoke in
+ * tests/published/gathering.test.ts.
  */
 export function gather(o: { from: number; to: number; rounds: number }): {
   steps: { plain: number; count: number }[];

@@ -43,7 +43,8 @@ const mostStitches = 100_000_000;
  * )
  * // { total: 70, perStretch: [23, 25, 22], unfitted: 70 }
  *
- * Source: common practice; the largest remainder is Hamilton's way of sharing out whole seats.
+ * Source: common practice; the largest remainder is Hamilton's way of sharing out whole seats, and held against it in
+ * tests/published/classical-problems.test.ts.
  */
 export function pickUpEdge(
   edge: EdgeStretch[],

@@ -63,10 +63,6 @@ describe('several repeats at once', () => {
     expect(fitCount(100, [of(12, 1), of(4, 1)], 'nearest').count).toBe(97);
   });
 
-  test('Sunzi: 2 left of 3, 3 of 5, 2 of 7 is 23, and again every 105', () => {
-    expect(fitCount(24, [of(3, 2), of(5, 3), of(7, 2)], 'nearest')).toMatchObject({ below: 23, above: 128 });
-  });
-
   test('two repeats that never meet are named, with the reason and a way out', () => {
     expect(() => fitCount(100, [of(5, 0), of(8, 3), of(6, 2)], 'nearest')).toThrow(
       'No count is both a multiple of 8 plus 3 and a multiple of 6 plus 2: the first is always 1 more than a multiple of 2, the second always a multiple of 2. Change the stitches added to one of them by 1, or drop one.',

@@ -136,6 +136,7 @@ describe('what cannot be checked is told in one sentence', () => {
   };
   test.each([
     ['{"examples": [', /^The file is not JSON \(.+\)\.$/],
+    ['no\nJSON\nat all', /^The file is not JSON \(.+\)\.$/],
     ['[]', /^The file has no list of construction: it should be under “examples”\.$/],
     ['null', /^The file has no list/],
     ['{"examples": {}}', /^The file has no list/],

@@ -70,7 +70,7 @@ function entriesOf(kind: Kind, text: string): unknown[] {
   try {
     file = JSON.parse(text);
   } catch (error) {
-    throw new UnreadableFile(`The file is not JSON (${(error as Error).message}).`);
+    throw new UnreadableFile(`The file is not JSON (${(error as Error).message.replaceAll(/\s+/g, ' ')}).`);
   }
   const entries = isRecord(file) ? lists[kind].map((name) => file[name]).find(Array.isArray) : undefined;
   if (!entries) {

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkExample, computationFor } from './check-example';
 import type { Example } from './check-example';
@@ -72,7 +73,28 @@ describe('the check itself', () => {
       expect(fitting.length, example.id).toBeLessThanOrEqual(1);
     }
   });
+
+  test('whatever numbers are given, an example holds, falls short or is not yet', () => {
+    const number = fc.oneof(
+      fc.integer({ min: -5, max: 300 }),
+      fc.double({ min: -5, max: 300, noNaN: true }),
+      fc.constantFrom(1e6, 1e12, -1e12, 1e300),
+    );
+    fc.assert(
+      fc.property(fc.constantFrom(...computed), fc.infiniteStream(number), (example, numbers) => {
+        const given = Object.fromEntries(
+          Object.entries(example.given).map(([field, value]) => [field, replaced(value, numbers)]),
+        );
+        expect(['holds', 'falls short', 'not yet']).toContain(check({ ...example, given }).verdict);
+      }),
+    );
+  });
 });
+
+/** A value with other numbers in it. */
+function replaced(value: unknown, numbers: Iterator<number>): unknown {
+  return Array.isArray(value) ? value.map((one) => replaced(one, numbers)) : numbers.next().value;
+}
 
 /** A value as often as it has numbers in it, with another one of them greater by one. */
 function alterations(value: unknown): unknown[] {

@@ -1,11 +1,20 @@
 import { describe, expect, test } from 'vitest';
-import { combineUncertainty, gaugeOf, t95, widthUncertainty } from '../../src/craft';
+import {
+  chanceWithin,
+  combineUncertainty,
+  gaugeOf,
+  neighbourChance,
+  t95,
+  widthUncertainty,
+  withinLimits,
+} from '../../src/craft';
 
 /*
  * Source: JCGM 100:2008 (GUM), 4.3.7: a quantity known to lie within ±a, any value in it as likely, has the standard
  * uncertainty a / √3.
  */
 test('GUM 4.3.7: a count within half a stitch either way has a standard uncertainty of 0.28867513459 stitches', () => {
+  expect(withinLimits(0.5)).toBeCloseTo(0.28867513459, 11);
   expect(gaugeOf([{ count: 14, over: 1 }]).u).toBeCloseTo(0.28867513459, 11);
   expect(gaugeOf([{ count: 14, over: 10 }]).u * 10).toBeCloseTo(0.28867513459, 11);
 });
@@ -46,6 +55,25 @@ describe('GUM table G.2, 95 %', () => {
   test('100 degrees of freedom have 1.984, and endlessly many 1.960', () => {
     expect(t95(100)).toBeCloseTo(1.984, 3);
     expect(t95(Infinity)).toBeCloseTo(1.96, 3);
+  });
+});
+
+/* Source: JCGM 100:2008 (GUM), table G.1: the part of a normal distribution within ± k · u; typed from memory. */
+describe('GUM table G.1', () => {
+  test.each([
+    [68.27, 1],
+    [90, 1.645],
+    [95, 1.96],
+    [95.45, 2],
+    [99, 2.576],
+    [99.73, 3],
+  ])('%s %% lie within %s standard uncertainties', (percent, k) => {
+    expect(100 * chanceWithin(k, Infinity)).toBeCloseTo(percent, 1);
+    // A count fitted to 10 stays 10 while the target is within half a stitch of it.
+    const asked = { target: 10, u: 0.5 / k, dof: Infinity, repeats: [], rule: 'nearest' as const };
+    const { lower, higher, chance } = neighbourChance(asked);
+    expect(100 * (1 - chance)).toBeCloseTo(percent, 1);
+    expect(lower).toBeCloseTo(higher, 12);
   });
 });
 
