@@ -73,7 +73,7 @@ export function checkExample(
   const found = computationFor(example, computations);
   const fields = Object.keys(example.given);
   if (!found) return notYet(`nothing computes “${example.topic}” from ${fields.join(', ') || 'nothing'}`);
-  const sizes = sizesOf(example.given, found);
+  const sizes = sizesOf(numbersOf(example), found);
   if (typeof sizes === 'string') return notYet(sizes);
 
   const ofList = Array.isArray(example.expect);
@@ -95,7 +95,7 @@ export function computationFor(
   example: Example,
   computations: readonly Computation[],
 ): Computation | undefined {
-  const fields = Object.keys(example.given);
+  const fields = Object.keys(numbersOf(example));
   const asked = Array.isArray(example.expect) ? [] : Object.keys(example.expect as object);
   return computations.find(({ topic, given, lists, asks }) => {
     const wanted = new Set([...given, ...lists]);
@@ -106,6 +106,13 @@ export function computationFor(
       topic.test(example.topic)
     );
   });
+}
+
+/** What an example gives, but for its unit: lengths and gauges are all in that one, and counts do not depend on it. */
+function numbersOf({ given }: Example): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries(given).filter(([field, value]) => field !== 'unit' || typeof value !== 'string'),
+  );
 }
 
 /** How many sizes an example gives, null where it gives none, or a sentence on why it cannot be read. */
@@ -127,10 +134,12 @@ function sizesOf(given: Record<string, unknown>, { lists }: Computation): number
 }
 
 function workedOut(
-  { given, expect, topic }: Example,
+  example: Example,
   found: Computation,
   sizes: number | null,
 ): Worked | Record<string, Worked> {
+  const { expect, topic } = example;
+  const given = numbersOf(example);
   const words = found.topic.exec(topic)!;
   const one = (size: number) => {
     const ofSize = Object.entries(given).map(([field, value]) => [

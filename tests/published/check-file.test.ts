@@ -99,6 +99,12 @@ describe('a file of constructions', () => {
     expect(check({ ...shoulder, expect: { above: 57 } }).exitCode).toBe(1);
   });
 
+  test('the unit of the lengths is no number to compute with', () => {
+    const given = { bust: 36, sts: 6.375, yoke: 7.25, rounds: 8, unit: 'in' };
+    const yoke = { ...crown, topic: 'circular yoke', given, expect: { bust: 230, yokeRounds: 58 } };
+    expect(check(yoke).lines).toEqual(['1 hold, 0 fall short, 0 not yet']);
+  });
+
   test('a decimal agrees to within half of its last digit, a whole number exactly', () => {
     const waist = {
       ...crown,

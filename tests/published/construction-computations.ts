@@ -63,8 +63,9 @@ const raglans = [
 
 const yokes = [
   computation({
+    topic: /^(?!.*percent)/,
     given: ['body', 'sleeve', 'underarm'],
-    asks: ['half'],
+    asks: ['yoke'],
     work: (given) => joined(given),
   }),
   computation({
