@@ -1,12 +1,12 @@
-import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
-import { build, type Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { withoutDescriptions, withoutSalesAddresses } from './plugins/hyperformula.ts';
+import { bundledPackages } from './plugins/licenses.ts';
+import { offline } from './plugins/offline.ts';
+import { freePort } from './plugins/free-port.ts';
 
 /**
  * What every response of the served page carries. Hosts other than `npm start` must send the same
@@ -30,64 +30,8 @@ const headers = {
   'Referrer-Policy': 'no-referrer',
 };
 
-/** What is stored for use without a network: all that the page can ask for. Browsers that can do so know woff2. */
-const stored = /\.(html|js|css|woff2|webmanifest)$|(^|\/)icon[^/]*$/;
-
-/** Writes the worker that stores the page on the device, with the list of the files as they were built. */
-function offline(): Plugin {
-  return {
-    name: 'offline',
-    apply: 'build',
-    async writeBundle({ dir }) {
-      const files = readdirSync(dir!, { recursive: true, encoding: 'utf8' })
-        .map((file) => file.replaceAll('\\', '/'))
-        .filter((file) => stored.test(file) && !file.startsWith('offline-worker'))
-        .sort()
-        .map((url) => {
-          const named = url.startsWith('assets/');
-          const hash = createHash('sha256').update(readFileSync(join(dir!, url)));
-          return { url, revision: named ? null : hash.digest('hex').slice(0, 16) };
-        });
-      await build({
-        configFile: false,
-        logLevel: 'warn',
-        publicDir: false,
-        define: {
-          filesOfThePage: JSON.stringify(files),
-          'process.env.NODE_ENV': '"production"',
-        },
-        build: {
-          outDir: dir!,
-          emptyOutDir: false,
-          target: 'es2022',
-          lib: {
-            entry: fileURLToPath(new URL('src/keeping/offline-worker.ts', import.meta.url)),
-            formats: ['iife'],
-            name: 'offline',
-            fileName: () => 'offline-worker.js',
-          },
-        },
-      });
-    },
-  };
-}
-
-/**
- * Leaves out of the build the descriptions of functions that HyperFormula brings for those who list them in English:
- * a tenth of all that is loaded, and the page has sentences of its own. Each becomes an empty list.
- */
-function withoutDescriptions(): Plugin {
-  return {
-    name: 'without descriptions',
-    apply: 'build',
-    transform(code, id) {
-      if (!/hyperformula\/es\/interpreter\/functionMetadata\/categories\//.test(id)) return undefined;
-      const names = [...code.matchAll(/^export const (\w+) = /gm)].map(([, name]) => name);
-      if (names.length === 0) this.error(`${id} is not what it was: look whether it still can be left out.`);
-      return { code: names.map((name) => `export const ${name} = {};`).join('\n'), map: null };
-    },
-  };
-}
+/** The packages whose code is in the build: of the page, its workers, and the worker that stores it. */
+const packages = bundledPackages();
 
 const plain = { environment: 'node' as const };
 
@@ -95,7 +39,12 @@ export default defineConfig({
   root: 'src',
   base: './',
   publicDir: '../static',
-  plugins: [svelte({ configFile: fileURLToPath(new URL('svelte.config.js', import.meta.url)) }), offline()],
+  plugins: [
+    svelte({ configFile: fileURLToPath(new URL('svelte.config.js', import.meta.url)) }),
+    packages.plugin(),
+    offline(packages),
+    freePort(),
+  ],
   build: {
     outDir: '../dist',
     emptyOutDir: true,
@@ -111,8 +60,11 @@ export default defineConfig({
       },
     },
   },
-  worker: { format: 'es', plugins: () => [withoutDescriptions()] },
-  preview: { headers, port: 4173 },
+  worker: {
+    format: 'es',
+    plugins: () => [withoutDescriptions(), withoutSalesAddresses(), packages.plugin()],
+  },
+  preview: { headers, port: 4173, strictPort: true },
   test: {
     root: '.',
     // Left alone, Vitest keeps a core free: half of a machine of two.

@@ -7,7 +7,7 @@ export interface Kept extends DBSchema {
   texts: { key: string; value: string };
   states: { key: [notebook: string, at: number]; value: EarlierState };
   stateTexts: { key: [notebook: string, at: number]; value: string };
-  page: { key: 'last' | 'build'; value: string };
+  page: { key: 'last' | 'build' | 'order'; value: string };
 }
 
 export type Database = IDBPDatabase<Kept>;

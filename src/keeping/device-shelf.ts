@@ -1,12 +1,14 @@
 import { openDatabase, type Database } from './database';
-import type { KeptNotebook } from './kept';
+import { counted, keptFrom, stateFrom, textFrom, type EarlierState } from './kept';
+import { listing, titleIn, type Found } from './listing';
 import type { Shelf } from './shelf';
+import { newestFirst } from './thinning';
 
 /** What was committed has reached the disk: it outlives a killed process, and a flat battery too. */
 const strict = { durability: 'strict' } as const;
 
-/** All the states of a notebook: their times are numbers, which come before any text. */
-const ofNotebook = (id: string): IDBKeyRange => IDBKeyRange.bound([id, -Infinity], [id, Infinity]);
+/** All the states of a notebook, whatever their times are: a list comes after any other key. */
+const ofNotebook = (id: string): IDBKeyRange => IDBKeyRange.bound([id], [id, []]);
 
 /**
  * The shelf in the browser's own database on the device.
@@ -20,20 +22,36 @@ export async function deviceShelf(): Promise<Shelf> {
   }
   const opened = async (): Promise<Database> => (database ??= await openDatabase(lost));
 
+  const textLeft = async (id: string): Promise<string | undefined> => {
+    const database = await opened();
+    const text = textFrom(await database.get('texts', id));
+    if (text !== undefined) return text;
+    const [newest] = await earlier(database, id);
+    return newest && textFrom(await database.get('stateTexts', [id, newest.at]));
+  };
+
   return {
     async list() {
-      const all: KeptNotebook[] = await (await opened()).getAll('notebooks');
-      return all.sort((one, other) => other.changed - one.changed);
+      const all = listing(await found(await opened()));
+      return Promise.all(
+        all.map(async (kept) => {
+          if (!kept.damaged || kept.damaged === 'all' || kept.title !== 'Untitled') return kept;
+          return { ...kept, title: titleIn((await textLeft(kept.id)) ?? '') ?? kept.title };
+        }),
+      );
     },
 
     async read(id) {
       const read = (await opened()).transaction(['notebooks', 'texts']);
-      const [kept, text] = await Promise.all([
+      const [record, found] = await Promise.all([
         read.objectStore('notebooks').get(id),
         read.objectStore('texts').get(id),
       ]);
-      return kept && text !== undefined ? { kept, text } : undefined;
+      const text = textFrom(found);
+      return text === undefined ? undefined : { kept: keptFrom(id, record), text };
     },
+
+    textLeft,
 
     async write(id, { text, ...what }, over, { now, remember }) {
       const write = (await opened()).transaction(
@@ -48,20 +66,28 @@ export async function deviceShelf(): Promise<Shelf> {
       try {
         const notebooks = write.objectStore('notebooks');
         const texts = write.objectStore('texts');
-        const before = await notebooks.get(id);
+        const page = write.objectStore('page');
+        const record = await notebooks.get(id);
+        const before = record && keptFrom(id, record);
         if ((before?.revision ?? 0) !== over) return null;
-        if (before && remember) {
-          const { changed: at, cells, sizes } = before;
-          const textBefore = await texts.get(id);
-          if (textBefore !== undefined) {
-            void write.objectStore('states').put({ notebook: id, at, cells, sizes });
-            void write.objectStore('stateTexts').put(textBefore, [id, at]);
-          }
+        const order = nextOrder(await page.get('order'), before?.order, now);
+        const textBefore = remember ? textFrom(await texts.get(id)) : undefined;
+        if (textBefore !== undefined) {
+          const { changed, cells, sizes } = keptFrom(id, record);
+          const stateTexts = write.objectStore('stateTexts');
+          // A clock that was set back may show a time once more: the state that has it stays.
+          let at = changed || now;
+          while ((await stateTexts.getKey([id, at])) !== undefined) at++;
+          const state = { notebook: id, at, order: before?.order ?? order, cells, sizes };
+          void write.objectStore('states').put(state);
+          void stateTexts.put(textBefore, [id, at]);
         }
-        const kept = { id, ...what, made: before?.made ?? now, changed: now, revision: over + 1 };
+        const made = before?.made || now;
+        const kept = { id, ...what, made, changed: now, revision: over + 1, order: order + 1 };
         void notebooks.put(kept);
         void texts.put(text, id);
-        void write.objectStore('page').put(id, 'last');
+        void page.put(id, 'last');
+        void page.put(String(kept.order), 'order');
         const failed = await done;
         if (failed) throw failed;
         return kept.revision;
@@ -72,11 +98,15 @@ export async function deviceShelf(): Promise<Shelf> {
     },
 
     async delete(id, at) {
-      const write = (await opened()).transaction('notebooks', 'readwrite', strict);
-      const found = await write.store.get(id);
-      if (found) {
-        const { deleted: _before, ...kept } = found;
-        await write.store.put(at === null ? kept : { ...kept, deleted: at });
+      const write = (await opened()).transaction(['notebooks', 'texts', 'stateTexts'], 'readwrite', strict);
+      const notebooks = write.objectStore('notebooks');
+      const found = await notebooks.get(id);
+      const { deleted: _before, damaged, ...kept } = keptFrom(id, found);
+      const text = damaged && textFrom(await write.objectStore('texts').get(id));
+      // What is left without an entry gets one.
+      if (found || text !== undefined || (await write.objectStore('stateTexts').getKey(ofNotebook(id)))) {
+        const title = damaged && kept.title === 'Untitled' ? titleIn(text ?? '') : undefined;
+        await notebooks.put({ ...kept, ...(title && { title }), ...(at !== null && { deleted: at }) });
       }
       await write.done;
     },
@@ -97,11 +127,11 @@ export async function deviceShelf(): Promise<Shelf> {
     },
 
     async states(id) {
-      return (await (await opened()).getAll('states', ofNotebook(id))).reverse();
+      return earlier(await opened(), id);
     },
 
     async stateAt(id, at) {
-      return (await opened()).get('stateTexts', [id, at]);
+      return textFrom(await (await opened()).get('stateTexts', [id, at]));
     },
 
     async thin(id, times) {
@@ -121,4 +151,45 @@ export async function deviceShelf(): Promise<Shelf> {
       await (await opened()).put('page', id, 'last');
     },
   };
+}
+
+/** What there is of notebooks: read at once, or, where a record stands in the way of that, one by one. */
+async function found(database: Database): Promise<Found> {
+  const read = database.transaction(['notebooks', 'texts', 'stateTexts']);
+  const keys = [
+    read.objectStore('notebooks').getAllKeys(),
+    read.objectStore('texts').getAllKeys(),
+    read.objectStore('stateTexts').getAllKeys(),
+  ] as const;
+  const [[ids, texts, stateTexts], records] = await Promise.all([
+    Promise.all(keys),
+    read
+      .objectStore('notebooks')
+      .getAll()
+      .catch(() => undefined),
+    read.done.catch(() => undefined),
+  ]);
+  const entries = new Map<string, unknown>();
+  for (const [at, id] of ids.entries())
+    entries.set(id, records ? records[at] : await database.get('notebooks', id).catch(() => undefined));
+  return { entries, texts, stateTexts };
+}
+
+/** The earlier states that have a text, the newest first; one whose record is gone has its text all the same. */
+async function earlier(database: Database, id: string): Promise<EarlierState[]> {
+  const read = database.transaction(['states', 'stateTexts']);
+  const [records, texts] = await Promise.all([
+    read.objectStore('states').getAll(ofNotebook(id)),
+    read.objectStore('stateTexts').getAllKeys(ofNotebook(id)),
+  ]);
+  const byTime = new Map(records.map((record) => [record.at, record]));
+  return newestFirst(texts.map(([, at]) => stateFrom(id, at, byTime.get(at))));
+}
+
+/**
+ * The number of a write, more than that of any before. It is counted; where the count is lost, the clock gives a number
+ * that is large enough.
+ */
+function nextOrder(last: string | undefined, own: number | undefined, now: number): number {
+  return Math.max(counted(Number(last)) ?? Math.floor(now), own ?? 0) + 1;
 }

@@ -2,6 +2,7 @@ export * from './csv';
 export * from './device-shelf';
 export * from './kept';
 export * from './link';
+export * from './listing';
 export * from './memory-shelf';
 export * from './packing';
 export * from './pen';

@@ -57,8 +57,11 @@ function inLetters(bytes: Uint8Array): string {
 }
 
 function fromLetters(letters: string): Uint8Array<ArrayBuffer> | undefined {
-  // Programs that pass a link on may put a stop or a bracket behind it.
-  const own = letters.replace(/[).,;>\]"'\s]+$/, '');
+  // Programs that pass a link on may put a stop or a bracket behind it. Letter by letter from the end: a pattern that
+  // ends there would be tried from each place again.
+  let end = letters.length;
+  while (end > 0 && /[).,;>\]"'\s]/.test(letters[end - 1]!)) end--;
+  const own = letters.slice(0, end);
   if (!/^[\w-]*$/.test(own)) return undefined;
   try {
     return Uint8Array.from(atob(own.replaceAll('-', '+').replaceAll('_', '/')), (letter) =>

@@ -127,21 +127,19 @@ export class Pen {
       this.#written = notebook;
       this.#remember = false;
       if (this.dry) this.#told.stands({ is: 'kept', at: now });
-      if (remember) await this.#thin(now);
+      if (remember) await this.#thin();
     } catch (error) {
       this.#told.stands({ is: 'not kept', trouble: troubleOf(error) });
       if (!this.#down) this.#timer ??= setTimeout(() => void this.keep(), again);
     }
   }
 
-  async #thin(now: number): Promise<void> {
-    const states = await this.#shelf.states(this.id);
-    await this.#shelf.thin(
-      this.id,
-      thinned(
-        states.map(({ at }) => at),
-        now,
-      ),
-    );
+  /** What is written is kept, whether or not this succeeds: it is tried again with the next state. */
+  async #thin(): Promise<void> {
+    try {
+      await this.#shelf.thin(this.id, thinned(await this.#shelf.states(this.id)));
+    } catch {
+      // One state too many does no harm.
+    }
   }
 }

@@ -2,9 +2,11 @@ import type { EarlierState, KeptNotebook, Written } from './kept';
 
 /** Where notebooks stand: on the device, or in memory where the browser keeps nothing. */
 export interface Shelf {
-  /** Every notebook, also those that are deleted and may come back; the one changed last comes first. */
+  /** Every notebook, also those that are deleted or damaged; the one written last comes first. */
   list(): Promise<KeptNotebook[]>;
   read(id: string): Promise<{ readonly kept: KeptNotebook; readonly text: string } | undefined>;
+  /** What is left of a notebook's text, however damaged the rest is: the text itself, else its newest earlier one. */
+  textLeft(id: string): Promise<string | undefined>;
   /**
    * Writes a notebook over the revision that the writer knows (0: it is new). Where another revision stands there,
    * somebody else has written it: nothing is written and `null` comes back. What stood there becomes an earlier state
@@ -20,7 +22,7 @@ export interface Shelf {
   delete(id: string, at: number | null): Promise<void>;
   /** Takes a notebook and its earlier states away for good. */
   forget(id: string): Promise<void>;
-  /** The earlier states of a notebook, the newest first. */
+  /** The earlier states of a notebook that have a text, in the order they were written, the newest first. */
   states(id: string): Promise<EarlierState[]>;
   stateAt(id: string, at: number): Promise<string | undefined>;
   /** Takes earlier states away. */

@@ -1,49 +1,77 @@
 const minute = 60_000;
-const hour = 60 * minute;
-const day = 24 * hour;
+
+/** The least time between two earlier states: what is written again within it becomes no state of its own. */
+const finestSpacing = 5 * minute;
 
 /**
- * How close earlier states of a notebook stand, by their age: of the last hour one in every five minutes, of the last
- * day one an hour, of the last month one a day, and one in every thirty days before that.
+ * The most earlier states of one notebook. Storage must not grow without end, and a hundred texts of the largest starter
+ * weigh some megabytes; a hundred states also reach back over any number of saves with gaps of a quarter of the distance
+ * at most.
  */
-const spacings: readonly { readonly upTo: number; readonly one: number }[] = [
-  { upTo: hour, one: 5 * minute },
-  { upTo: day, one: hour },
-  { upTo: 30 * day, one: day },
-  { upTo: Infinity, one: 30 * day },
-];
+export const mostStates = 100;
 
-/** The least time between two states that are kept: what is written again within it becomes no state of its own. */
-const finestSpacing = spacings[0]!.one;
+/** The newest that are never thinned: two hours of steady work, one state in every five minutes. */
+const newestKept = 24;
+
+/** What thinning has to know of an earlier state. */
+interface Thinnable {
+  readonly at: number;
+  readonly order?: number;
+}
 
 /**
- * Which earlier states go. Time is cut into spans that begin at fixed moments (not at `now`), each span of a longer
- * spacing made of whole ones of the shorter; the newest state of each span stays. So it does not matter how often the
- * states are thinned on the way: what is left at a time is the same.
+ * Which earlier states go. None does while there are no more than `mostStates`; of more, as many as there are too many.
+ * The newest 24 and the oldest always stay; of the others, those go that leave the smallest gap for how far back they
+ * are. Gaps and distances are counted in saves, not in time: no clock has a say in what is deleted.
  *
- * @param times when the states were written, in milliseconds since 1970, in any order
- * @returns those of them to take away
- * @example thinned([12 minutes ago, 11 minutes ago], now) // the one of 12 minutes ago, if both fall in one span
+ * @param states the newest first, in the order in which they were written; `order` is the number of the save, and
+ *   states from before that was recorded have none
+ * @returns the times of those to take away
+ * @example thinned([{ at: 20, order: 2 }, { at: 10, order: 1 }]) // [], there are fewer than a hundred
  */
-export function thinned(times: readonly number[], now: number): number[] {
-  const newest = new Map<string, number>();
-  for (const at of times) {
-    const span = spanOf(at, now);
-    newest.set(span, Math.max(newest.get(span) ?? -Infinity, at));
+export function thinned(states: readonly Thinnable[]): number[] {
+  const left = withSaves(states);
+  const gone: number[] = [];
+  while (left.length > mostStates) {
+    const [out] = left.splice(leastMissed(left), 1);
+    gone.push(out!.at);
   }
-  return times.filter((at) => newest.get(spanOf(at, now)) !== at);
+  return gone;
 }
 
-/** The span a time belongs to. A span changes its spacing as a whole, once all of it is old enough. */
-function spanOf(at: number, now: number): string {
-  for (const { upTo, one } of spacings) {
-    const start = Math.floor(at / one) * one;
-    if (now - start <= upTo) return `${one} ${start}`;
-  }
-  return '';
+interface Counted {
+  readonly at: number;
+  readonly save: number;
 }
 
-/** Whether a write at a time begins a new span, so that what stood there before it is worth remembering. */
+function leastMissed(states: readonly Counted[]): number {
+  const newest = states[0]!.save;
+  let least = newestKept;
+  let leastGap = Infinity;
+  for (let at = newestKept; at < states.length - 1; at++) {
+    const gap = (states[at - 1]!.save - states[at + 1]!.save) / (newest - states[at]!.save + 1);
+    if (gap >= leastGap) continue;
+    least = at;
+    leastGap = gap;
+  }
+  return least;
+}
+
+/** The number of the save of each state. Those without one are older than the rest, and share what comes before it. */
+function withSaves(states: readonly Thinnable[]): Counted[] {
+  const without = states.filter(({ order }) => order === undefined).length;
+  const oldest = states.findLast(({ order }) => order !== undefined)?.order ?? without + 1;
+  let older = without;
+  return states.map(({ at, order }) => ({ at, save: order ?? (oldest * older--) / (without + 1) }));
+}
+
+/** Whether a write at a time begins a new span of five minutes, so that what stood there before it is remembered. */
 export function beginsSpan(before: number, now: number): boolean {
   return Math.floor(before / finestSpacing) !== Math.floor(now / finestSpacing);
+}
+
+/** Earlier states in the order in which they were written, the newest first, however the clock was set meanwhile. */
+export function newestFirst<State extends Thinnable>(states: readonly State[]): State[] {
+  const save = ({ order }: State): number => order ?? -1;
+  return [...states].sort((one, other) => save(other) - save(one) || other.at - one.at);
 }

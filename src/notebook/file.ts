@@ -13,7 +13,7 @@ import {
 } from './edits';
 import { fileFormat, fileVersion } from './file-head';
 import { sameName } from './formula';
-import { largestFile, tooMuch } from './limits';
+import { largestFile, tooDeep, tooMuch } from './limits';
 import { migrated } from './migrations';
 import { finiteSchema, formulaSchema, labelSchema, nameSchema, shapes } from './shapes';
 
@@ -140,6 +140,11 @@ export type FileRead = { readonly notebook: Notebook } | { readonly problem: str
 export function readFile(text: string): FileRead {
   if (text.length > largestFile) {
     return { problem: `This file is larger than any notebook, so it was not opened.` };
+  }
+  if (tooDeep(text)) {
+    return {
+      problem: 'This file is not a notebook: it has more levels than a notebook has, so it was not opened.',
+    };
   }
   let data: unknown;
   try {

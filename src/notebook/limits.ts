@@ -11,6 +11,29 @@ const deepest = 24;
 /** Entries of one list or object; a notebook's longest is the list of the cells of a section. */
 const mostEntries = mostCells;
 
+const [quote, backslash] = ['"'.charCodeAt(0), '\\'.charCodeAt(0)];
+const opens = new Set([...'[{'].map((bracket) => bracket.charCodeAt(0)));
+const closes = new Set([...']}'].map((bracket) => bracket.charCodeAt(0)));
+
+/**
+ * Whether a text in JSON has lists and objects in one another deeper than a notebook. It is looked at once, before it is
+ * read: what reads it may go as deep as the text does.
+ *
+ * @example tooDeep('['.repeat(25)) // true
+ */
+export function tooDeep(text: string): boolean {
+  let depth = 0;
+  let inString = false;
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code === quote) inString = !inString;
+    else if (inString) at += code === backslash ? 1 : 0;
+    else if (opens.has(code) && ++depth > deepest) return true;
+    else if (closes.has(code)) depth--;
+  }
+  return false;
+}
+
 /**
  * Looks over what was read from a file before any of it is taken for a notebook: whether it is too deep, too wide or too
  * much to be one. Costs no more than reading the file did.

@@ -46,6 +46,14 @@ describe('a link', () => {
       expect(await textInLink(new URL(link).hash + tail)).toHaveProperty('text');
   });
 
+  it('with two million stops in it is refused, with as many behind it read: each is looked at once', async () => {
+    const link = await linkTo(writeFile(jacket()));
+    const stops = '.'.repeat(2e6);
+    expect(await textInLink(`${new URL(link).hash}${stops}`)).toHaveProperty('text');
+    // A pattern that was tried from each of them would take hours.
+    expect(await textInLink(`${new URL(link).hash}${stops}A`)).toHaveProperty('problem');
+  });
+
   it('that was cut, changed or made up is refused with a sentence', async () => {
     const hash = hashOf(await linkTo(writeFile(jacket())));
     for (const wrong of [

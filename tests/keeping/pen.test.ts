@@ -72,6 +72,50 @@ describe('a pen', () => {
     expect(times).not.toContain(20);
   });
 
+  it.each([
+    ['70 days ahead', 70],
+    ['70 days behind', -70],
+  ])('takes no earlier state away because the clock is %s', async (_how, days) => {
+    const pen = penOn(shelf);
+    const right = async (): Promise<void> => {
+      for (let state = 0; state < 9; state++) {
+        pen.write(titled(`state ${state}`));
+        await vi.advanceTimersByTimeAsync(5 * 60_000);
+      }
+    };
+    await right();
+    const before = await shelf.states('a');
+    expect(before).toHaveLength(8);
+    const rightTime = Date.now();
+    vi.setSystemTime(rightTime + days * 86_400_000);
+    pen.write(titled('by a wrong clock'));
+    await vi.advanceTimersByTimeAsync(5 * 60_000);
+    vi.setSystemTime(rightTime + 10 * 60_000);
+    pen.write(titled('by the right one again'));
+    await vi.advanceTimersByTimeAsync(1000);
+    const after = await shelf.states('a');
+    expect(after).toHaveLength(10);
+    expect(after.slice(2)).toEqual(before);
+    expect(await titleOn(shelf)).toBe('by the right one again');
+  });
+
+  it('has kept what it wrote, and says so, where thinning fails', async () => {
+    const broken: Shelf = {
+      ...shelf,
+      states: async () => {
+        throw new DOMException('No.', 'UnknownError');
+      },
+    };
+    const pen = penOn(broken);
+    pen.write(titled('one'));
+    await vi.advanceTimersByTimeAsync(1000);
+    pen.remember();
+    pen.write(titled('two'));
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(stood.at(-1)).toMatchObject({ is: 'kept' });
+    expect(await titleOn(shelf)).toBe('two');
+  });
+
   it('does not write over what another window wrote, and says whose work stands apart', async () => {
     const pen = penOn(shelf);
     pen.write(titled('mine'));

@@ -1,61 +1,85 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { beginsSpan, thinned } from '../../src/keeping';
+import { beginsSpan, mostStates, newestFirst, thinned } from '../../src/keeping';
 
 const minute = 60_000;
-const hour = 60 * minute;
-const day = 24 * hour;
+const day = 24 * 60 * minute;
 const now = Date.UTC(2026, 5, 15, 12, 0);
-const kept = (times: readonly number[], at = now): number[] => {
-  const gone = new Set(thinned(times, at));
-  return times.filter((time) => !gone.has(time));
+
+interface State {
+  readonly at: number;
+  readonly order?: number;
+}
+const kept = (states: readonly State[]): State[] => {
+  const gone = new Set(thinned(states));
+  return states.filter(({ at }) => !gone.has(at));
+};
+/** What is left of work in which a state is remembered with every so many saves, and thinned each time. */
+const afterWork = (written: number, savesBetween: number): State[] => {
+  let states: State[] = [];
+  for (let order = savesBetween; order <= written * savesBetween; order += savesBetween)
+    states = kept([{ at: order, order }, ...states]);
+  return states;
 };
 
 describe('earlier states', () => {
-  it('of the last hour stay one to five minutes, of the last day one to an hour', () => {
-    const everyMinute = Array.from({ length: 24 * 60 }, (_one, at) => now - at * minute);
-    const ages = kept(everyMinute).map((time) => (now - time) / minute);
-    // 12:00, 11:59, 11:54 … 11:04, then the last minute of each hour before that.
-    expect(ages.slice(0, 4)).toEqual([0, 1, 6, 11]);
-    expect(ages.filter((age) => age <= 60)).toHaveLength(13);
-    expect(ages.filter((age) => age > 61).every((age) => age % 60 === 1)).toBe(true);
-  });
+  const times = fc.uniqueArray(fc.integer({ min: -400 * day, max: 400 * day }), { maxLength: 150 });
 
-  it('of the last month stay one to a day, and after that one to thirty days', () => {
-    const everyHour = Array.from({ length: 400 * 24 }, (_one, at) => now - at * hour);
-    const ages = kept(everyHour).map((time) => (now - time) / day);
-    const daily = ages.filter((age) => age > 2 && age < 29);
-    expect(daily.slice(1).every((age, at) => Math.abs(age - daily[at]! - 1) < 1e-9)).toBe(true);
-    const old = ages.filter((age) => age > 62);
-    expect(old.slice(1).every((age, at) => Math.abs(age - old[at]! - 30) < 1e-9)).toBe(true);
-  });
-
-  it('of two years of daily work come to fewer than a hundred', () => {
-    const times = Array.from({ length: 730 * 40 }, (_one, at) => now - at * 36 * minute);
-    expect(kept(times).length).toBeLessThan(100);
-  });
-
-  const times = fc.array(fc.integer({ min: 0, max: 90 * day }), { maxLength: 200 });
-
-  it('the newest always stays', () => {
+  it('stay, all of them, while there are no more than a hundred, whatever the clock said', () => {
     fc.assert(
-      fc.property(times, (ages) => {
-        const all = ages.map((age) => now - age);
-        if (all.length > 0) expect(kept(all)).toContain(Math.max(...all));
+      fc.property(times, (offsets) => {
+        const states = offsets
+          .slice(0, mostStates)
+          .map((offset, at) => ({ at: now + offset, order: 900 - at }));
+        expect(thinned(states)).toEqual([]);
       }),
     );
   });
 
-  it('that were thinned on the way are in the end the same as if they had not been', () => {
+  it('go one by one above that, by their order alone: a clock has no say', () => {
     fc.assert(
-      fc.property(times, fc.array(fc.integer({ min: 0, max: 60 * day }), { maxLength: 5 }), (ages, later) => {
-        const all = [...new Set(ages.map((age) => now - age))];
-        let onTheWay = all;
-        let at = now;
-        for (const wait of later) onTheWay = kept(onTheWay, (at += wait));
-        expect(kept(onTheWay, at).sort()).toEqual(kept(all, at).sort());
+      fc.property(times, fc.integer({ min: -70 * day, max: 70 * day }), (offsets, ahead) => {
+        const states = offsets.map((offset, at) => ({ at: now + offset, order: 900 - 2 * at }));
+        const gone = thinned(states);
+        expect(gone).toHaveLength(Math.max(0, states.length - mostStates));
+        const shifted = states.map(({ at, order }, index) => ({ at: at + (index % 2 ? ahead : 0.5), order }));
+        const place = (all: readonly State[], time: number): number => all.findIndex(({ at }) => at === time);
+        expect(thinned(shifted).map((at) => place(shifted, at))).toEqual(gone.map((at) => place(states, at)));
       }),
     );
+  });
+
+  it('reach back over twenty thousand of them, the newest 24 and the first whole, with gaps of a quarter at most', () => {
+    const left = afterWork(20_000, 7).map(({ order }) => order!);
+    expect(left).toHaveLength(mostStates);
+    const newest = 20_000 * 7;
+    expect(left.slice(0, 24)).toEqual(Array.from({ length: 24 }, (_one, at) => newest - 7 * at));
+    expect(left.at(-1)).toBe(7);
+    for (const [at, order] of left.entries()) {
+      const older = left[at + 1];
+      // A gap between two states, for how far back the older of them is.
+      if (older !== undefined && at >= 24) expect((order - older) / (newest - older)).toBeLessThan(0.25);
+    }
+  });
+
+  it('from before saves were counted are older than the rest and are thinned like them', () => {
+    const counted = Array.from({ length: 60 }, (_one, at) => ({ at: now - at * minute, order: 1000 - at }));
+    const before = Array.from({ length: 60 }, (_one, at) => ({ at: now + (100 - at) * minute }));
+    const states = newestFirst([...before, ...counted].reverse());
+    expect(states.slice(0, 60)).toEqual(counted);
+    const left = kept(states);
+    expect(left).toHaveLength(mostStates);
+    expect(left).toContainEqual(before.at(-1));
+    expect(left.filter(({ order }) => order === undefined).length).toBeGreaterThan(30);
+  });
+
+  it('are in the order they were written, also where a clock went back', () => {
+    const states = [
+      { at: 500, order: 1 },
+      { at: 90, order: 3 },
+      { at: 800, order: 2 },
+    ];
+    expect(newestFirst(states).map(({ order }) => order)).toEqual([3, 2, 1]);
   });
 
   it('are begun with a change five minutes after the one before, at most', () => {

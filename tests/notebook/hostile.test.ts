@@ -1,6 +1,8 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
-import { allCells, largestFile, mostPlaces, readFile } from '../../src/notebook';
+import { describe, expect, it, vi } from 'vitest';
+import { allCells, largestFile, mostPlaces, readFile, writeFile } from '../../src/notebook';
+import { tooDeep } from '../../src/notebook/limits';
+import { jacket } from '../../src/starters';
 import { handMade, hostileFile } from './hostile';
 
 describe('a file from outside', () => {
@@ -21,6 +23,27 @@ describe('a file from outside', () => {
       }),
       { numRuns: 500 },
     );
+  });
+
+  it.each([
+    ['opened and never closed', '['.repeat(9.8e6)],
+    ['objects', '{"a":'.repeat(1.9e6)],
+    ['after a text with brackets in it', `{"a":"]]]]\\"]]]","b":${'['.repeat(1e6)}`],
+  ])('that goes deep, %s, is refused before it is read', (_how, text) => {
+    const parse = vi.spyOn(JSON, 'parse');
+    const read = readFile(text);
+    expect('problem' in read && read.problem).toContain('more levels than a notebook has');
+    expect(parse).not.toHaveBeenCalled();
+    parse.mockRestore();
+  });
+
+  it('is not taken for deep because of brackets in its texts', () => {
+    const title = '[{"\\'.repeat(40);
+    const read = readFile(writeFile({ ...jacket(), title }));
+    expect('notebook' in read && read.notebook.title).toBe(title);
+    expect(tooDeep('['.repeat(24) + ']'.repeat(24))).toBe(false);
+    expect(tooDeep('['.repeat(25) + ']'.repeat(25))).toBe(true);
+    expect(tooDeep(`[${'[],'.repeat(1000)}[]]`)).toBe(false);
   });
 
   it('that is larger than any notebook is not even read', () => {

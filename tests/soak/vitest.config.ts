@@ -2,7 +2,8 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 /**
- * What takes too long for every day: the process killed 20 times in 500 edits each, 10,000 hostile files. A part:
+ * What takes too long for every day: the process killed 20 times in 500 edits each, 10,000 hostile files, 100
+ * damaged databases, 100 wrong clocks. A part:
  * `npm run soak -- -t "kill 1 "`, `npm run soak -- -t "files 3 "`.
  */
 export default defineConfig({
@@ -12,6 +13,7 @@ export default defineConfig({
     include: ['tests/soak/**/*.test.ts'],
     globalSetup: ['tests/browser/served-page.ts'],
     reporters: ['default', './tests/closing-line.ts'],
+    expect: { poll: { timeout: 20_000 } },
     testTimeout: 600_000,
     hookTimeout: 60_000,
     fileParallelism: false,

@@ -1,6 +1,5 @@
 import {
   deviceShelf,
-  isForgotten,
   isLink,
   lockOf,
   memoryShelf,
@@ -10,7 +9,6 @@ import {
   Turn,
   writtenOf,
   type Known,
-  type KeptNotebook,
   type Part,
   type Shelf,
   type Standing,
@@ -20,6 +18,7 @@ import { readFile, writeFile, type FileRead, type Notebook } from '../../noteboo
 import { jacket } from '../../starters/jacket';
 import type { Desk } from '../desk.svelte';
 import { linked, type Opening } from './opening';
+import { timeOf } from './time-of';
 
 /** Something that is looked at and is not the notebook on the desk. */
 export type Looking = { readonly at: 'link' } | { readonly at: 'state'; readonly written: number };
@@ -96,7 +95,6 @@ export class Keeper {
     addEventListener('pagehide', () => void this.#pen.keep());
     if (opening.link) this.#lookAtLink(opening.link);
     addEventListener('hashchange', () => void linked().then((link) => link && this.#lookAtLink(link)));
-    void this.#forgetOld();
   }
 
   #lookAtLink(link: FileRead): void {
@@ -317,15 +315,6 @@ export class Keeper {
       // A browser that cannot be asked keeps things as it does.
     }
   }
-
-  async #forgetOld(): Promise<void> {
-    try {
-      const old = (await this.shelf.list()).filter((kept: KeptNotebook) => isForgotten(kept, Date.now()));
-      for (const { id } of old) await this.shelf.forget(id);
-    } catch {
-      // What stands in the way of that shows at the next write.
-    }
-  }
 }
 
 /** Takes the notebook of a link that was dealt with out of the address. */
@@ -339,16 +328,4 @@ const openElsewhere = 'That notebook is being edited in another window. Do this 
 async function alone(id: string, act: () => Promise<string | undefined>): Promise<string | undefined> {
   if (!navigator.locks) return act();
   return navigator.locks.request(lockOf(id), { ifAvailable: true }, (lock) => (lock ? act() : openElsewhere));
-}
-
-/** A time of day, with the day before it where that is not today. */
-export function timeOf(time: number): string {
-  const then = new Date(time);
-  const today = new Date().toDateString() === then.toDateString();
-  return new Intl.DateTimeFormat(undefined, {
-    ...(today ? {} : { day: 'numeric', month: 'short', year: 'numeric' }),
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-  }).format(then);
 }

@@ -1,0 +1,37 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+
+const read = (file: string): Buffer => readFileSync(new URL(`../static/${file}`, import.meta.url));
+/** Width and height stand in the first part of a PNG: ISO/IEC 15948, section 11.2.2. */
+const sizeOf = (file: string): string => {
+  const png = read(file);
+  expect(png.toString('latin1', 1, 4)).toBe('PNG');
+  return `${png.readUInt32BE(16)}x${png.readUInt32BE(20)}`;
+};
+const page = readFileSync(new URL('../src/index.html', import.meta.url), 'utf8');
+const { icons } = JSON.parse(read('manifest.webmanifest').toString()) as {
+  icons: { src: string; sizes: string; type: string }[];
+};
+
+describe('the icon', () => {
+  it('is there in each size that the manifest and the page name', () => {
+    const pngs = icons.filter(({ type }) => type === 'image/png');
+    expect(pngs.map(({ sizes }) => sizes)).toEqual(['192x192', '512x512', '512x512']);
+    for (const { src, sizes } of pngs) expect(sizeOf(src.slice(2))).toBe(sizes);
+    const [, apple, sizes] = /rel="apple-touch-icon" href="\.\/([^"]+)" sizes="([^"]+)"/.exec(page)!;
+    expect(sizeOf(apple!)).toBe(sizes);
+    expect(sizes).toBe('180x180');
+  });
+
+  it('is in the blue of the page, on which nothing else stands out', () => {
+    const css = readFileSync(new URL('../src/page/page.css', import.meta.url), 'utf8');
+    const accent = /--accent: (#\w+)/.exec(css)![1]!;
+    const leaf = /--leaf: (#\w+)/.exec(css)![1]!;
+    const colours = new Set(
+      read('icon.svg')
+        .toString()
+        .match(/#\w{3,8}\b/g),
+    );
+    expect(colours).toEqual(new Set([accent, leaf]));
+  });
+});
