@@ -6,6 +6,7 @@ import Range from '../../src/page/range/Range.svelte';
 import { fit, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 import { measured, small } from './small-notebook';
+import { until } from '../until';
 
 // There is no canvas to draw on here, and no letters that come later; what is drawn is read in the browser.
 Object.assign(document, { fonts: { ready: Promise.resolve() } });
@@ -64,7 +65,7 @@ describe('a range of a value', () => {
     await type(/^Step/, '1');
     await screen.findByText(/^Whole repeats: Cuff stitches/, {}, { timeout: 5000 });
     await user.click(screen.getByText('The same in numbers'));
-    await vi.waitFor(() => expect(screen.getAllByRole('row')).toHaveLength(4));
+    await until(() => expect(screen.getAllByRole('row')).toHaveLength(4));
     const cells = screen
       .getAllByRole('row')
       .map((row) => [...row.children].map((one) => one.textContent?.trim()));

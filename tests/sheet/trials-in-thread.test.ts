@@ -1,4 +1,4 @@
-import { afterEach, expect, test, vi } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import type { Change, Notebook } from '../../src/notebook/document';
 import { SheetClient } from '../../src/sheet/client';
 import { Results } from '../../src/sheet/results';
@@ -6,6 +6,7 @@ import { trialNumber } from '../../src/sheet/trial-results';
 import { trialsBeside } from '../../src/sheet/trials-beside';
 import { formula, measure, notebookOf } from './notebook-of';
 import { runawayThreads } from './runaway';
+import { until } from '../until';
 
 const runaway = runawayThreads();
 
@@ -29,7 +30,7 @@ async function shown(notebook: Notebook = first) {
   clients.push(sheet);
   sheet.show(notebook);
   const b = (): number | undefined => results.number('m', 'b', 'value');
-  await vi.waitFor(() => expect(b()).toBe(6), 10_000);
+  await until(() => expect(b()).toBe(6));
   return { sheet, held, b };
 }
 
@@ -80,7 +81,7 @@ test('an edit in the midst of long trials is answered at once and ends them', as
   const work = trialsBeside(sheet)({ trials: many, wanted, sizes: ['m'] }, { progress: () => begun() });
   await under;
   sheet.show(edited(13));
-  await vi.waitFor(() => expect(b()).toBe(26), 5000);
+  await until(() => expect(b()).toBe(26));
   expect((await work).ended).toBe('edited');
   expect(held).toEqual([]);
 }, 30_000);
@@ -129,6 +130,6 @@ test('an edit that arrives while a trial runs for ever is not blamed for it', as
     notebookOf([measure('a', 'number', 7), cells[1]!, notebook.sections[0]!.cells[2]!], first.sizes),
   );
   expect((await work).ended).toBe('took too long');
-  await vi.waitFor(() => expect(b()).toBe(14), 10_000);
+  await until(() => expect(b()).toBe(14));
   expect(held).toEqual([]);
 }, 30_000);

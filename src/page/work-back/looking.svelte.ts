@@ -70,7 +70,7 @@ export class Looking {
       this.stopped = ended === undefined || ended === 'stopped';
       if (ended === 'took too long') {
         this.trouble = 'This took too long and was given up: take a wider step, or closer bounds.';
-      }
+      } else if (ended === 'broke down') this.trouble = 'Something broke while calculating. Try again.';
     } finally {
       if (this.#stop === stop) this.progress = null;
     }
