@@ -283,7 +283,7 @@ describe('a thread that is silent', () => {
     await until(() => expect(told.held.map(({ cells }) => cells)).toEqual([['d'], ['c']]));
     await until(() => expect(number(results, 'b')).toBe(6));
     expect(told.failed).toEqual([]);
-  }, 30_000);
+  });
 
   test('because the machine is busy is not blamed: its standby is no quicker, and is ended when it beats', async () => {
     let release = (): void => {};
@@ -295,7 +295,7 @@ describe('a thread that is silent', () => {
     } = client(async (asked, worked) => {
       await busy;
       return works(asked, worked);
-    }, 40);
+    });
     sheet.show(a(3));
     await until(() => expect(told.asked.map(({ thread }) => thread)).toEqual([1, 2]));
     release();
@@ -305,7 +305,7 @@ describe('a thread that is silent', () => {
     await until(() => expect(number(results, 'b')).toBe(15));
     expect(told.asked.at(-1)!.thread).toBe(1);
     expect([told.held, told.comingBack, told.failed]).toEqual([[], [], []]);
-  }, 30_000);
+  });
 
   test('when whatever is left out is silent as well is waited for', async () => {
     let release = (): void => {};
@@ -318,7 +318,7 @@ describe('a thread that is silent', () => {
       if (asked.thread > 1) return never;
       if (puts(asked).includes('b') && !asked.changes.sizes) await busy;
       return works(asked, worked);
-    }, 40);
+    });
     const first = a(3);
     sheet.show(first);
     await until(() => expect(number(results, 'b')).toBe(6));
@@ -330,7 +330,7 @@ describe('a thread that is silent', () => {
     expect(told.threads).toBe(3);
     await until(() => expect(told.ended).toBe(2));
     expect([told.held, told.comingBack, told.failed]).toEqual([[], [], []]);
-  }, 30_000);
+  });
 });
 
 describe('an error in a thread', () => {
@@ -470,7 +470,7 @@ describe('a thread of its own', () => {
     expect(number(results, 'b')).toBe(26);
     made.show(notebookOf([...cells, formula('c', 'ABS(a + 1)')], first.sizes));
     await until(() => expect(number(results, 'c')).toBe(14));
-  }, 40_000);
+  });
 
   test('that hangs on opening brings back every formula but that one', async () => {
     const { made, results, held } = inThread();
@@ -485,5 +485,5 @@ describe('a thread of its own', () => {
     await until(() => expect(number(results, 'c')).toBe(26));
     await until(() => expect(results.trouble('m', 'd', 'value')?.message).toBe('Waits for b.'));
     expect(held).toEqual([['b']]);
-  }, 40_000);
+  });
 });

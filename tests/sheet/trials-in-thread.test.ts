@@ -72,7 +72,7 @@ test('long trials tell how far they are, and stop when told to with what they ha
   expect(results.done).toBeLessThan(many.length);
   expect(trialNumber(results, 100, 0, 0)).toBe(200);
   expect(trialNumber(results, results.done, 0, 0)).toBeUndefined();
-}, 30_000);
+});
 
 test('an edit in the midst of long trials is answered at once and ends them', async () => {
   const { sheet, b, held } = await shown();
@@ -84,7 +84,7 @@ test('an edit in the midst of long trials is answered at once and ends them', as
   await until(() => expect(b()).toBe(26));
   expect((await work).ended).toBe('edited');
   expect(held).toEqual([]);
-}, 30_000);
+});
 
 test('trials that wait are stopped without being begun', async () => {
   const { sheet } = await shown();
@@ -99,7 +99,7 @@ test('trials that wait are stopped without being begun', async () => {
   one.abort();
   expect((await before).ended).toBe('stopped');
   expect((await trialsBeside(sheet)(asked, { signal: one.signal })).ended).toBe('stopped');
-}, 30_000);
+});
 
 test('a trial that runs for ever is given up, no cell of the notebook is set aside, and the sheet goes on', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
@@ -115,7 +115,7 @@ test('a trial that runs for ever is given up, no cell of the notebook is set asi
   expect(trialNumber(again, 0, 0, 0)).toBe(10);
   expect(b()).toBe(6);
   expect(held).toEqual([]);
-}, 30_000);
+});
 
 test('an edit that arrives while a trial runs for ever is not blamed for it', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
@@ -132,4 +132,4 @@ test('an edit that arrives while a trial runs for ever is not blamed for it', as
   expect((await work).ended).toBe('took too long');
   await until(() => expect(b()).toBe(14));
   expect(held).toEqual([]);
-}, 30_000);
+});
