@@ -33,6 +33,9 @@ const headers = {
 /** The packages whose code is in the build: of the page, its workers, and the worker that stores it. */
 const packages = bundledPackages();
 
+/** Milliseconds before a test counts as one that hangs. No machine is so busy that it takes as long otherwise. */
+const slow = 300_000;
+
 const plain = { environment: 'node' as const };
 
 export default defineConfig({
@@ -77,7 +80,8 @@ export default defineConfig({
         test: {
           ...plain,
           name: 'units',
-          testTimeout: 30_000,
+          testTimeout: slow,
+          hookTimeout: slow,
           include: [
             'tests/*.test.ts',
             'tests/{craft,notebook,sheet,pictures,words,keeping,starters,published}/**/*.test.ts',
@@ -92,7 +96,8 @@ export default defineConfig({
           environment: 'happy-dom',
           include: ['tests/page/**/*.test.ts'],
           setupFiles: ['./tests/page/fetched.ts'],
-          testTimeout: 30_000,
+          testTimeout: slow,
+          hookTimeout: slow,
         },
       },
       {
@@ -102,8 +107,9 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/served-page.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: slow,
+          hookTimeout: slow,
+          expect: { poll: { timeout: 90_000 } },
         },
       },
     ],

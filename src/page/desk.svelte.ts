@@ -36,6 +36,7 @@ import {
   type WorkTrials,
 } from '../sheet';
 import { Followed, type Standing } from './followed.svelte';
+import { outdated, type OpenNotebook, type StartState } from './start-state';
 import { summaryOf } from './summary';
 import { Telling } from './telling.svelte';
 
@@ -125,6 +126,8 @@ export class Desk {
   #settling: ReturnType<typeof setTimeout> | undefined;
   #watch = false;
   readonly #follower: Follower;
+  /** How many files were picked. */
+  #picked = 0;
 
   /** Whether results are still being worked, or shown. */
   get busy(): boolean {
@@ -197,8 +200,32 @@ export class Desk {
       this.said = `Deleted ${label}. Undo brings it back.`;
   }
 
-  /** Makes an edit. Gives back why not, where it cannot be made; then nothing has changed. */
-  do(edit: Edit): string | undefined {
+  /** What an edit that is prepared from here on is for: taken before whatever it waits for. */
+  get startState(): StartState {
+    return { ...this.open, notebook: this.notebook };
+  }
+
+  /** Which notebook is open. */
+  get open(): OpenNotebook {
+    return { id: this.id, title: this.notebook.title, looked: this.#aside !== null };
+  }
+
+  /** Whether the notebook is open that was then. */
+  isStillOpen({ id, looked }: OpenNotebook): boolean {
+    return id === this.id && looked === (this.#aside !== null);
+  }
+
+  /**
+   * Makes an edit. Gives back why not, where it cannot be made; then nothing has changed.
+   *
+   * @param start what it was prepared for, where that took time: it is made where what it touches is as it was then,
+   *   and in no other notebook; of a notebook alone (`desk.open`) only the latter
+   */
+  do(edit: Edit, start?: OpenNotebook | StartState): string | undefined {
+    if (start && !this.isStillOpen(start)) return this.refuseFor(start);
+    const meanwhile =
+      start && 'notebook' in start ? outdated(edit, start.notebook, this.notebook) : undefined;
+    if (meanwhile !== undefined) return meanwhile;
     if (this.readOnly !== null) return (this.said = this.readOnly);
     const applied = apply(this.notebook, edit);
     if ('refused' in applied) return applied.refused;
@@ -206,6 +233,17 @@ export class Desk {
     if (allCells(applied.notebook).length > allCells(this.notebook).length) this.#watch = false;
     this.#become(advance(this.#history, applied.notebook, describe(this.notebook, edit)));
     return undefined;
+  }
+
+  /**
+   * Why nothing is done that was begun in a notebook that is not open any more. It is shown, since whatever it was
+   * begun in has gone with the notebook.
+   *
+   * @param what what was typed
+   */
+  refuseFor({ title }: OpenNotebook, what?: string): string {
+    const typed = what === undefined ? 'Your last change' : `"${what.trim().slice(0, 200)}"`;
+    return (this.complaint = `${typed} was not entered: it was for ${title}, which is no longer open. Open it and try again.`);
   }
 
   undo(): void {
@@ -272,8 +310,17 @@ export class Desk {
       this.complaint = `${file.name}: this file is larger than any notebook (${Math.round(file.size / 1e6)} MB), so it was not opened.`;
       return;
     }
+    const { open } = this;
+    const picked = ++this.#picked;
     const { readFile } = await import('../notebook/file');
-    const read = readFile(await file.text());
+    const text = await file.text();
+    // Of several files the one picked last is wanted.
+    if (picked !== this.#picked) return;
+    if (!this.isStillOpen(open)) {
+      this.complaint = `${file.name} was not opened, since you opened another notebook meanwhile. Pick it again.`;
+      return;
+    }
+    const read = readFile(text);
     if ('problem' in read) {
       this.complaint = `${file.name}: ${read.problem}`;
       return;
@@ -321,18 +368,26 @@ export class Desk {
   }
 
   /** Puts a formula, as typed, in an input; gives back why not. */
-  async enterFormula(cell: string, key: string, typed: string): Promise<string | undefined> {
-    const tried = await this.readTyped(typed, { cell, key });
-    if ('problem' in tried) return tried.problem;
-    return this.do({ do: 'enter', cell, key, entry: { formula: tried.formula } });
+  enterFormula(cell: string, key: string, typed: string): Promise<string | undefined> {
+    return this.#doTyped(typed, { cell, key }, (formula) => ({ do: 'enter', cell, key, entry: { formula } }));
   }
 
   /** Puts a formula, as typed, in place of an output's own; nothing typed gives its own back. */
   async takeOver(cell: string, key: string, typed: string): Promise<string | undefined> {
     if (/^\s*=?\s*$/.test(typed)) return this.do({ do: 'take over', cell, key, formula: null });
-    const tried = await this.readTyped(typed, { cell, key });
-    if ('problem' in tried) return tried.problem;
-    return this.do({ do: 'take over', cell, key, formula: tried.formula });
+    return this.#doTyped(typed, { cell, key }, (formula) => ({ do: 'take over', cell, key, formula }));
+  }
+
+  async #doTyped(typed: string, place: Place, edit: (formula: string) => Edit): Promise<string | undefined> {
+    const start = this.startState;
+    for (;;) {
+      const checkedIn = this.notebook;
+      const tried = await this.readTyped(typed, place);
+      if (!this.isStillOpen(start)) return this.refuseFor(start, typed);
+      // Names and units are right for the notebook they were looked up in.
+      if (this.notebook !== checkedIn) continue;
+      return 'problem' in tried ? tried.problem : this.do(edit(tried.formula), start);
+    }
   }
 
   /** What a formula, as typed, would give in a place, without keeping it. */
@@ -343,8 +398,8 @@ export class Desk {
       const checked = await this.#follower.check(storedFormula(read.tokens), place);
       if (!('problem' in checked)) return checked;
       return { problem: this.allResults.told(checked.problem, place.cell) };
-    } catch {
-      return { problem: 'This formula took too long to try.' };
+    } catch (error) {
+      return { problem: error instanceof Error ? error.message : String(error) };
     }
   }
 

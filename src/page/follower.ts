@@ -9,31 +9,49 @@ import type { Desk, Follower } from './desk.svelte';
 export function followInWorker(desk: Desk): Follower {
   let client: SheetClient | undefined;
   let shown: Notebook | undefined;
-  const started = Promise.all([import('../sheet/client'), import('./told')]).then(([sheet, { toldOn }]) => {
+  let starting: Promise<SheetClient> | undefined;
+  const start = async (): Promise<SheetClient> => {
+    const [sheet, { toldOn }] = await Promise.all([import('../sheet/client'), import('./told')]);
     desk.allResults.told = toldOn(desk);
     client = new sheet.SheetClient(
       () => new Worker(new URL('../sheet/worker.ts', import.meta.url), { type: 'module' }),
       {
         answer: (answer) => desk.take(answer),
         held: (_cells, sentence) => (desk.complaint = sentence),
+        comingBack: (sentence) => (desk.said = sentence),
         failed: (sentence) => (desk.complaint = sentence),
+        threw: reportError,
       },
     );
     if (shown) client.show(shown);
     return client;
-  });
+  };
+  /** Fetched once; where that failed, again when it is wanted again. */
+  const started = (): Promise<SheetClient> =>
+    (starting ??= start().catch((error: unknown) => {
+      starting = undefined;
+      throw error;
+    }));
   return {
     show(notebook) {
       shown = notebook;
-      client?.show(notebook);
+      if (client) client.show(notebook);
+      else started().catch(() => (desk.complaint = didNotLoad));
     },
-    check: async (formula, place) => (await started).check(formula, place),
+    async check(formula, place) {
+      const sheet = await started().catch(() => undefined);
+      if (!sheet) throw new Error(didNotLoad);
+      return sheet.check(formula, place);
+    },
     trials: async (...asked) =>
-      (await import('../sheet/trials-beside')).trialsBeside(await started)(...asked),
+      (await import('../sheet/trials-beside')).trialsBeside(await started())(...asked),
     followWhatIfs: async (told) =>
-      (await import('../sheet/what-ifs-beside')).followWhatIfs(await started, told),
+      (await import('../sheet/what-ifs-beside')).followWhatIfs(await started(), told),
     get settled() {
       return client?.settled ?? false;
     },
   };
 }
+
+const didNotLoad =
+  'The part of the page that calculates did not load. Is there a network? It is tried again at your next change.';

@@ -1,22 +1,29 @@
-import { wrap, type Endpoint, type Remote } from 'comlink';
 import { changesBetween, type Changes } from '../notebook/changes';
 import { allCells, type Cell, type Notebook } from '../notebook/document';
 import { inputsOf, outputsOf } from '../notebook/kinds';
 import type { Answer, Checked, Place } from './answers';
-import { Patience } from './patience';
-import { comingBack, didNotStart, gaveUp, tookTooLong } from './sentences';
-import type { ServedSheet } from './serve';
-
-/** A thread that serves a sheet: a `Worker`, or what does as much. */
-export type SheetThread = Endpoint & { terminate(): void };
+import type { BesideLane, BesideSource, BesideWork, EndedBecause } from './beside';
+import {
+  brokeDown,
+  didNotStart,
+  notWorking,
+  stillCalculating,
+  tookTooLong,
+  tookTooLongToTry,
+} from './sentences';
+import { Running, type SheetThread } from './thread';
 
 /** What the client tells. */
 export interface Told {
   answer(answer: Answer): void;
-  /** Cells were set aside because their formulas took too long, and a sentence on it. */
+  /** Cells are left out because their formulas take too long, and a sentence on it. */
   held(cells: readonly string[], sentence: string): void;
-  /** The sheet does not start, or has broken down for good. */
+  /** All formulas are left out and come back one by one, since one of them takes too long: which, is yet to be found. */
+  comingBack?(sentence: string): void;
+  /** The thread does not start, or broke down again and again; it is tried again with the next notebook shown. */
   failed?(sentence: string): void;
+  /** Whoever takes an answer failed at it. */
+  threw?(error: unknown): void;
 }
 
 interface Question {
@@ -26,59 +33,32 @@ interface Question {
   dropped(error: Error): void;
 }
 
-/** Work under way in a thread beside its updates. */
-export interface BesideWork {
-  readonly done: Promise<unknown>;
-  /** Hears every message of the thread that is not a reply. */
-  sign?(data: unknown): void;
-  /** The thread was ended before the work was done. */
-  ended?(why: 'stopped' | 'took too long'): void;
+/** A thread that does the same work beside one that has gone silent, without what that one may hang on. */
+interface Standby {
+  readonly running: Running;
+  /** The cells that are left out; null where every formula is. */
+  readonly without: readonly Cell[] | null;
+  /** What was silent before and has said nothing since is beyond doubt once this one is done. */
+  verdict?: ReturnType<typeof setTimeout>;
 }
 
-/** What work beside the updates can rely on: what is shown has been worked. */
-export interface BesideState {
-  readonly sheet: Remote<ServedSheet>;
-  readonly notebook: Notebook;
-  /** Whether a cell hung, as it is, and is set aside. */
-  isHeld(cell: Cell): boolean;
-}
-
-/** A lane of a thread for work beside its updates. */
-export interface BesideLane {
-  /** Where the work comes from: one at a time, those that come first going first. */
-  readonly besides: BesideSource[];
-  /** Looks again for what is due: a source of work has some now. */
-  wake(): void;
-  readonly working: boolean;
-}
-
-/** Begins the next of its work, if it has any. */
-export type BesideSource = (state: BesideState) => BesideWork | undefined;
-
-/** A thread with what it has been told. */
-interface Running {
-  readonly thread: SheetThread;
-  readonly sheet: Remote<ServedSheet>;
-  readonly patience: Patience;
-  ready: boolean;
-  /** The notebook it holds; null where it holds none yet. */
-  shown: Notebook | null;
-  /** The cells it is told at the moment; null where no one cell is to blame for what happens. */
-  told: readonly Cell[] | null;
-  /** Cells it has been sent in the midst of other work, and has not said yet that it took up. */
-  sent: readonly Cell[] | null;
-}
-
-/** Threads that may hang one after another, without an answer between them, before no more are started. */
-const mostInARow = 4;
+/** Threads that may break down one after another before no more are started. */
+const mostFaults = 3;
 
 /**
  * The page's end of a sheet in a thread of its own.
  *
- * One update is under way at a time; of the notebooks shown meanwhile only the newest is worked next. A thread that
- * gives no sign of life for two seconds is stopped, and another started in which what was changed last is set aside.
- * Should that not help, or a notebook do it on opening, every formula is set aside and they come back one by one,
- * except those that hang. A cell set aside is tried again when it is changed.
+ * One update is under way at a time; of the notebooks shown meanwhile only the newest is worked next.
+ *
+ * A thread that beats no more may hang on a formula, or may not get to run: no clock of the page tells which. So a
+ * second thread, the standby, is started and given the whole notebook without what the first was told last. On a busy
+ * machine both are slow alike, and the first, which is ahead, beats again: the standby is ended and nobody hears of it.
+ * Where the standby has loaded, built and calculated everything while the first has not come to its next cell, that
+ * cell hangs: the standby takes over, and what was changed last is left out until it is changed again. Should the
+ * standby go silent too, or the notebook have hung on opening, a standby without any formula is the measure, and the
+ * formulas come back one by one.
+ *
+ * A thread that breaks down is no slow one: another is started with nothing left out.
  */
 export class SheetClient implements BesideLane {
   readonly #start: () => SheetThread;
@@ -87,8 +67,12 @@ export class SheetClient implements BesideLane {
   #running: Running | undefined;
   #newest: Notebook | undefined;
   #busy = false;
-  #hangsInARow = 0;
+  #closed = false;
+  #standby: Standby | undefined;
+  /** Threads that broke down since everything was last worked. */
+  #faults = 0;
   #questions: Question[] = [];
+  #asked: Question | undefined;
   #beside: BesideWork | undefined;
   readonly besides: BesideSource[] = [];
   /** Cells that hung, as they were when they did. */
@@ -96,27 +80,31 @@ export class SheetClient implements BesideLane {
   /** Ids of cells whose formulas have yet to come back, in order. */
   #waiting: string[] = [];
 
-  /** @param limit milliseconds without a sign of life */
+  /** @param limit milliseconds without a beat before a standby is started */
   constructor(start: () => SheetThread, on: Told, limit = 2000) {
     this.#start = start;
     this.#on = on;
     this.#limit = limit;
-    this.#begin();
+    this.#running = this.#begin();
   }
 
   /** Has the sheet follow a notebook. */
   show(notebook: Notebook): void {
     this.#newest = notebook;
+    if (!this.#running && !this.#closed) {
+      this.#faults = 0;
+      this.#running = this.#begin();
+    }
     this.#next();
   }
 
   /**
    * What a formula would be, were it put in a place of the notebook shown last.
    *
-   * @throws Error where the sheet does not work, or is stopped meanwhile
+   * @throws Error with a sentence, where the formula takes too long or the sheet does not work
    */
   check(formula: string, place: Place): Promise<Checked> {
-    if (!this.#running) return Promise.reject(new Error('The sheet is not working.'));
+    if (!this.#running) return Promise.reject(new Error(notWorking));
     return new Promise((answered, dropped) => {
       this.#questions.push({ formula, place, answered, dropped });
       this.#next();
@@ -138,47 +126,51 @@ export class SheetClient implements BesideLane {
 
   /** Ends the thread. */
   stop(): void {
-    this.#end('The sheet was closed.', 'stopped');
+    this.#closed = true;
+    this.#end('stopped');
+    this.#dropQuestions(notWorking);
   }
 
-  #begin(): void {
-    const thread = this.#start();
-    const running: Running = {
-      thread,
-      sheet: wrap<ServedSheet>(thread),
-      patience: new Patience(this.#limit, () => this.#hangs(running)),
-      ready: false,
-      shown: null,
-      told: null,
-      sent: null,
-    };
-    this.#running = running;
-    thread.addEventListener('message', (event) => {
-      running.patience.sign();
-      const { data } = event as MessageEvent<unknown>;
+  #begin(): Running {
+    return new Running(this.#start(), this.#limit, {
+      message: (running, data) => this.#hear(running, data),
+      silent: (running) => this.#silent(running),
+      broke: (running, message) => this.#broke(running, message),
+    });
+  }
+
+  #hear(running: Running, data: unknown): void {
+    if (running === this.#running) {
+      if (this.#standby) {
+        this.#dismissStandby();
+        if (this.#busy || this.#beside) running.patience.begin();
+      }
       if (data === 'updating') running.told = running.sent;
       else this.#beside?.sign?.(data);
-      if (data !== 'ready') return;
-      running.ready = true;
-      this.#next();
-    });
-    thread.addEventListener('error', () => {
-      if (this.#running !== running || running.ready) return;
-      this.#end(didNotStart);
-      this.#on.failed?.(didNotStart);
-    });
-    thread.start?.();
+    }
+    if (data !== 'ready') return;
+    if (running === this.#running) this.#next();
+    else if (running === this.#standby?.running) this.#workStandby(this.#standby);
   }
 
-  #end(why: string, ended: 'stopped' | 'took too long' = 'took too long'): void {
-    this.#running?.patience.end();
-    this.#running?.thread.terminate();
+  /** Ends the thread; what it was asked meanwhile gets no answer of it. */
+  #end(why: EndedBecause, sentence = notWorking): void {
+    this.#dismissStandby();
+    this.#running?.end();
     this.#running = undefined;
     this.#busy = false;
-    for (const question of this.#questions.splice(0)) question.dropped(new Error(why));
+    const asked = this.#asked;
+    if (asked) {
+      this.#answered(asked);
+      asked.dropped(new Error(sentence));
+    }
     const beside = this.#beside;
     this.#beside = undefined;
-    beside?.ended?.(ended);
+    beside?.ended?.(why);
+  }
+
+  #dropQuestions(sentence: string): void {
+    for (const question of this.#questions.splice(0)) question.dropped(new Error(sentence));
   }
 
   /** Whatever is due: the newest notebook, questions about it, formulas to bring back, and at last what goes on beside. */
@@ -223,9 +215,10 @@ export class SheetClient implements BesideLane {
         running.sheet.update(
           changes,
           hold.map((cell) => cell.id),
+          [...waiting],
         ),
       (answer) => {
-        this.#hangsInARow = 0;
+        if (this.settled) this.#faults = 0;
         this.#on.answer(answer);
       },
     );
@@ -233,14 +226,25 @@ export class SheetClient implements BesideLane {
 
   #ask(running: Running, question: Question): void {
     running.told = [];
+    this.#asked = question;
     this.#call(
       running,
-      () => running.sheet.check(question.formula, question.place) as Promise<Checked>,
-      (checked) => {
-        this.#questions = this.#questions.filter((other) => other !== question);
-        question.answered(checked);
+      () =>
+        (running.sheet.check(question.formula, question.place) as Promise<Checked>).then(
+          (checked) => () => question.answered(checked),
+          // It only reads: the thread is as it was.
+          (error: unknown) => () => question.dropped(new Error(brokeDown(messageOf(error)))),
+        ),
+      (answer) => {
+        this.#answered(question);
+        answer();
       },
     );
+  }
+
+  #answered(question: Question): void {
+    this.#asked = undefined;
+    this.#questions = this.#questions.filter((other) => other !== question);
   }
 
   /** One call at a time; what a thread that was stopped meanwhile still has to say is not listened to. */
@@ -253,10 +257,9 @@ export class SheetClient implements BesideLane {
         running.patience.end();
         this.#busy = false;
         if (this.#beside) this.#awaitBeside(running);
-        take(reply);
-        this.#next();
+        this.#hand(() => take(reply));
       },
-      () => this.#hangs(running),
+      (error: unknown) => this.#broke(running, messageOf(error)),
     );
   }
 
@@ -289,30 +292,117 @@ export class SheetClient implements BesideLane {
     running.patience.begin();
   }
 
-  /** A thread that gave no sign of life, or broke down. */
-  #hangs(running: Running): void {
-    if (this.#running !== running) return;
-    const { told } = running;
-    this.#end('The sheet took too long and was stopped.');
-    if (++this.#hangsInARow > mostInARow) {
-      this.#on.failed?.(gaveUp);
+  /** A thread has not beaten for a while. */
+  #silent(running: Running): void {
+    const standby = this.#standby;
+    if (running === this.#running) {
+      // On opening, every formula is told at once: none of them is the one to leave out.
+      this.#standBy(running.told);
+    } else if (running === standby?.running && standby.without !== null) {
+      this.#dismissStandby();
+      this.#standBy(null);
+    }
+  }
+
+  #standBy(without: readonly Cell[] | null): void {
+    this.#standby = { running: this.#begin(), without };
+  }
+
+  #dismissStandby(): void {
+    const standby = this.#standby;
+    this.#standby = undefined;
+    clearTimeout(standby?.verdict);
+    standby?.running.end();
+  }
+
+  #workStandby(standby: Standby): void {
+    const { running, without } = standby;
+    const notebook = this.#newest!;
+    const cells = allCells(notebook);
+    const later = new Set(without === null ? this.#formulasOf(notebook) : this.#waiting);
+    const left = new Set(without?.map((cell) => cell.id));
+    const hold = cells.filter(
+      (cell) => left.has(cell.id) || later.has(cell.id) || this.#hung.get(cell.id) === cell,
+    );
+    const changes = changesBetween(null, notebook);
+    running.shown = notebook;
+    running.patience.begin();
+    const ids = hold.map((cell) => cell.id);
+    const answered = running.sheet.update(changes, ids, [...later]) as Promise<Answer>;
+    answered.then(
+      (answer) => {
+        running.patience.end();
+        if (this.#standby !== standby) return;
+        // A beat of the other may have been on its way here all the time.
+        standby.verdict = setTimeout(() => this.#takeOver(standby, answer), this.#limit / 8);
+      },
+      (error: unknown) => this.#broke(running, messageOf(error)),
+    );
+  }
+
+  /** The standby is done before the other has come to its next cell: that one hangs. */
+  #takeOver({ running, without }: Standby, answer: Answer): void {
+    this.#standby = undefined;
+    this.#end('took too long', tookTooLongToTry);
+    this.#running = running;
+    const notebook = running.shown!;
+    if (without === null) {
+      this.#waiting = this.#formulasOf(notebook);
+      this.#on.comingBack?.(stillCalculating);
+    }
+    for (const cell of without ?? []) this.#hung.set(cell.id, cell);
+    // What was changed meanwhile is not what hung.
+    const now = new Set(allCells(this.#newest!));
+    const hung = without?.filter((cell) => now.has(cell)) ?? [];
+    const told = hung.map((cell) => cell.label);
+    this.#hand(() => {
+      this.#on.answer(answer);
+      if (told.length > 0) this.#on.held(idsOf(hung), tookTooLong(told));
+    });
+  }
+
+  /** Hands something over. Whoever takes it may fail at it: what is due next is due all the same. */
+  #hand(give: () => void): void {
+    try {
+      give();
+    } catch (error) {
+      if (!this.#on.threw) throw error;
+      this.#on.threw(error);
+    } finally {
+      this.#next();
+    }
+  }
+
+  /** Ids of the cells with formulas, without those that hung as they are. */
+  #formulasOf(notebook: Notebook): string[] {
+    return idsOf(allCells(notebook).filter((cell) => hasFormula(cell) && this.#hung.get(cell.id) !== cell));
+  }
+
+  /** An error in a thread, of the code or of the machine: no cell is to blame for it. */
+  #broke(running: Running, message: string): void {
+    // Of a silent thread and a broken one, the silent one may still come to something.
+    if (running === this.#standby?.running) {
+      this.#dismissStandby();
+      this.#running?.patience.begin();
+    }
+    if (running !== this.#running) return;
+    const sentence = running.ready ? brokeDown(message) : didNotStart;
+    this.#end('broke down', sentence);
+    if (running.ready && ++this.#faults < mostFaults) {
+      this.#running = this.#begin();
       return;
     }
-    if (told === null) {
-      const cells = this.#newest ? allCells(this.#newest) : [];
-      this.#waiting = cells
-        .filter((cell) => hasFormula(cell) && this.#hung.get(cell.id) !== cell)
-        .map((cell) => cell.id);
-      this.#on.held([...this.#waiting], comingBack);
-    } else if (told.length > 0) {
-      for (const cell of told) this.#hung.set(cell.id, cell);
-      this.#on.held(
-        told.map((cell) => cell.id),
-        tookTooLong(told.map((cell) => cell.label)),
-      );
-    }
-    this.#begin();
+    this.#dropQuestions(sentence);
+    this.#on.failed?.(sentence);
   }
+}
+
+function idsOf(cells: readonly Cell[]): string[] {
+  return cells.map((cell) => cell.id);
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
 }
 
 function hasFormula(cell: Cell): boolean {

@@ -4,12 +4,21 @@ import { wrongValue } from '../notebook/must';
 import { own } from './own-functions';
 import type { Content } from './engine';
 import { isProblem, type Slot } from './slot';
-import { circular, emptyValue, followsNoChart, setAside, unknownToChart, valueSetAside } from './sentences';
+import {
+  circular,
+  emptyValue,
+  followsNoChart,
+  setAside,
+  stillCalculating,
+  unknownToChart,
+  valueSetAside,
+} from './sentences';
 import { misfit } from './units/derive';
 
 /** What is wrong with a slot whatever the size; undefined where nothing is. */
 export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): string | undefined {
   const { formula, held, plan } = slot;
+  if (held === 'later') return stillCalculating;
   if (held) return formula ? setAside : valueSetAside;
   if (!formula) return undefined;
   if (isProblem(formula.link)) return formula.link.problem;

@@ -5,6 +5,7 @@ import {
   HyperFormula,
   type FunctionPluginDefinition,
 } from 'hyperformula';
+import { tellOfCells } from './between-cells';
 import { functionNamed, functions, type Argument } from '../notebook/functions';
 import { isDimension } from '../notebook/units';
 import { tradeFunctions } from './functions';
@@ -156,6 +157,9 @@ export const engineSettings = {
   // The notebook has its own history.
   undoLimit: 0,
 } as const;
+
+/** Whether engines say when they come to the next cell. */
+export const cellsAreTold = tellOfCells(engineSettings);
 
 /** How many formulas have been read in this thread. */
 export const formulasRead = shareParses(engineSettings);

@@ -5,11 +5,12 @@ import type { Circle } from './circles';
 
 /** What a person is told where there is no result. */
 
-export const setAside =
-  'This formula took more than 2 seconds, so it is set aside: change it and it is tried again.';
+export const setAside = 'This takes too long. Shorten the formula, or try again.';
 
-export const valueSetAside =
-  'With this value a formula took more than 2 seconds, so it is set aside: change it and it is tried again.';
+export const valueSetAside = 'With this value a formula takes too long. Try another value.';
+
+/** Of a formula that was left out and comes back when its turn comes. */
+export const stillCalculating = 'Still calculating…';
 
 export const followsNoChart = 'This size follows no body chart: type a value.';
 
@@ -52,18 +53,21 @@ export function engineError(type: string): string {
   }
 }
 
-/** For the page, when the thread a sheet works in is stopped. */
+/** For the page, when what was changed last takes so long that it is left out. */
 export function tookTooLong(labels: readonly string[]): string {
-  const [label] = labels;
-  const what = labels.length === 1 ? `"${label}" took` : `"${label}" and what was changed with it took`;
-  return `${what} more than 2 seconds to work, so it is set aside: change it and it is tried again.`;
+  const what = labels.length === 1 ? `"${labels[0]}"` : `"${labels[0]}", or another change made with it,`;
+  return `${what} takes too long to calculate, so it is left out for now. Change it to try again.`;
 }
 
-export const comingBack =
-  'A formula of this notebook takes more than 2 seconds to work. All formulas are set aside and come back one by one, except those that take too long.';
+export const tookTooLongToTry = setAside;
 
 export const didNotStart =
-  'The part of the page that works formulas did not load: reload the page to try again.';
+  'The part of the page that calculates did not load. Is there a network? It is tried again at your next change.';
 
-export const gaveUp =
-  'This notebook takes too long to work, even with its formulas set aside. It can still be read, changed and saved.';
+export const notWorking = 'Nothing can be calculated right now. Try again after your next change.';
+
+/** An error in the thread, in the words of whatever broke. */
+export function brokeDown(message: string): string {
+  const what = message.split('\n')[0]!.slice(0, 200);
+  return `Something broke while calculating${what ? ` (${what})` : ''}. Your notebook is safe. It is tried again at your next change.`;
+}

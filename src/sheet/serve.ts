@@ -1,6 +1,7 @@
 import { expose, transfer, type Endpoint } from 'comlink';
 import type { Changes } from '../notebook/changes';
 import type { Answer, Checked, Place } from './answers';
+import { betweenCells } from './between-cells';
 import { inSlices } from './in-slices';
 import { WorkedSheet } from './sheet';
 import type { TrialResults, TrialsAsked } from './trial-results';
@@ -9,7 +10,7 @@ import { inTurn } from './trials-in-turn';
 
 /** The sheet as it is called from another thread. */
 export interface ServedSheet {
-  update(changes: Changes, hold: readonly string[]): Answer;
+  update(changes: Changes, hold: readonly string[], later?: readonly string[]): Answer;
   check(formula: string, place: Place): Checked;
   /** Works trials beside everything else; how far they are is told by messages with their number. */
   trials(number: number, asked: TrialsAsked): TrialResults;
@@ -41,6 +42,7 @@ export function serve(endpoint: Endpoint): void {
     lastSign = now;
     endpoint.postMessage('working');
   };
+  betweenCells(progress);
   const sheet = new WorkedSheet(progress);
   const workTrials = inTurn(new Trials(sheet, progress));
   const whatIfs = new Map<string, WorkedSheet>();
@@ -48,10 +50,10 @@ export function serve(endpoint: Endpoint): void {
   let beside = 0;
   expose(
     {
-      async update(changes: Changes, hold: readonly string[]) {
+      async update(changes: Changes, hold: readonly string[], later: readonly string[] = []) {
         if (beside > 0) endpoint.postMessage('updating');
         lastSign = performance.now();
-        const answer = await sheet.update(changes, hold);
+        const answer = await sheet.update(changes, hold, later);
         return transfer(answer, [answer.numbers.buffer as ArrayBuffer]);
       },
       check: (formula: string, place: Place) => sheet.check(formula, place),

@@ -1,4 +1,5 @@
 import { HyperFormula, type ConfigParams } from 'hyperformula';
+import { nextCell } from './between-cells';
 
 /*
  * Every size has an engine of its own, and every engine would read every formula again: half the time a notebook
@@ -24,6 +25,7 @@ export function shareParses(settings: Partial<ConfigParams>): () => number {
   prototype.parse = function (this: Parser, text, address) {
     const shared = known.get(text);
     if (shared) return shared;
+    nextCell();
     const parsed = alone.call(this, text, address);
     read++;
     if (known.size >= mostKept) known = new Map();

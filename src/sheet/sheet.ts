@@ -71,10 +71,15 @@ export class WorkedSheet implements Sheet {
   }
 
   /**
-   * @param hold ids of cells whose formulas are set aside until the cell is changed again
+   * @param hold ids of cells whose formulas are left out until the cell is changed again
+   * @param later those of them that do not take too long and only wait for their turn
    */
-  async update(changes: Changes, hold: readonly string[] = []): Promise<Answer> {
-    const work = this.updating(changes, hold);
+  async update(
+    changes: Changes,
+    hold: readonly string[] = [],
+    later: readonly string[] = [],
+  ): Promise<Answer> {
+    const work = this.updating(changes, hold, [], later);
     for (;;) {
       const step = work.next();
       if (step.done) return step.value;
@@ -90,12 +95,14 @@ export class WorkedSheet implements Sheet {
     changes: Changes,
     hold: readonly string[] = [],
     fixed: readonly Fixed[] = [],
+    later: readonly string[] = [],
   ): Generator<void, Answer> {
     this.#updates++;
+    const holds = holdsOf(hold, later);
     if (this.#gone > Math.max(mostGone, this.#slots.length - this.#gone)) {
-      return yield* this.#update(...this.#fromTheBeginning(changes, hold), fixed);
+      return yield* this.#update(...this.#fromTheBeginning(changes, holds), fixed);
     }
-    return yield* this.#update(changes, hold, fixed);
+    return yield* this.#update(changes, holds, fixed);
   }
 
   /** The cells it holds now. */
@@ -144,7 +151,7 @@ export class WorkedSheet implements Sheet {
     return { unit: wanted === 'any' ? found.unit : wanted };
   }
 
-  *#update(changes: Changes, hold: readonly string[], fixed: readonly Fixed[]): Generator<void, Answer> {
+  *#update(changes: Changes, hold: Holds, fixed: readonly Fixed[]): Generator<void, Answer> {
     const firstSlot = this.#slots.length;
     const update: Update = {
       stale: new Set(),
@@ -269,13 +276,12 @@ export class WorkedSheet implements Sheet {
    * A cell that was changed is tried again unless it is to be held anew. Of a cell with formulas only these are
    * held: it then feeds no result, and what was typed in it is not to blame.
    */
-  #hold(put: readonly Cell[], hold: readonly string[], update: Update): void {
-    const held = new Set(hold);
-    for (const id of new Set([...put.map((cell) => cell.id), ...hold])) {
+  #hold(put: readonly Cell[], hold: Holds, update: Update): void {
+    for (const id of new Set([...put.map((cell) => cell.id), ...hold.keys()])) {
       const slots = [...(this.#cells.get(id)?.slots.values() ?? [])];
       const noFormulas = !slots.some((slot) => slot.formula);
       for (const slot of slots) {
-        const holds = held.has(id) && (noFormulas || slot.formula !== undefined);
+        const holds = ((noFormulas || slot.formula) && hold.get(id)) || false;
         if (slot.held === holds) continue;
         slot.held = holds;
         update.stale.add(slot);
@@ -314,6 +320,7 @@ export class WorkedSheet implements Sheet {
       }
     }
     for (const slot of relink) {
+      this.#progress();
       const formula = slot.formula!;
       stale.add(slot);
       rederive.add(slot);
@@ -350,6 +357,7 @@ export class WorkedSheet implements Sheet {
       const slot = this.#slots[row]!;
       const due = rederive.has(slot) || usesOf(slot).some((used) => changed.has(this.#slots[used]!));
       if (!due) continue;
+      this.#progress();
       const unit = this.#derive(slot);
       stale.add(slot);
       if (unit === null ? slot.unit === null : slot.unit !== null && sameUnit(unit, slot.unit)) continue;
@@ -425,17 +433,17 @@ export class WorkedSheet implements Sheet {
   }
 
   /** The same changes for a sheet that knows nothing yet, once rows that stand for nothing outnumber the others. */
-  #fromTheBeginning(changes: Changes, hold: readonly string[]): [Changes, readonly string[]] {
+  #fromTheBeginning(changes: Changes, hold: Holds): [Changes, Holds] {
     const put = new Map<string, Cell>();
-    const held = new Set(hold);
+    const held = new Map(hold);
     for (const [id, { cell, slots }] of this.#cells) {
       put.set(id, cell);
-      for (const slot of slots.values()) if (slot.held) held.add(id);
+      for (const slot of slots.values()) if (slot.held && !held.has(id)) held.set(id, slot.held);
     }
     for (const id of changes.drop) put.delete(id);
     for (const cell of changes.put) {
       put.set(cell.id, cell);
-      if (!hold.includes(cell.id)) held.delete(cell.id);
+      if (!hold.has(cell.id)) held.delete(cell.id);
     }
     const sizes = changes.sizes ?? this.#sizes;
     this.#cells = new Map();
@@ -448,7 +456,7 @@ export class WorkedSheet implements Sheet {
     this.#results = new Map();
     this.#fixed = new Set();
     this.#needed = new Set();
-    return [{ sizes, put: [...put.values()], drop: [] }, [...held]];
+    return [{ sizes, put: [...put.values()], drop: [] }, held];
   }
 
   #waiting(uses: readonly number[]): string {
@@ -457,6 +465,14 @@ export class WorkedSheet implements Sheet {
   }
 
   readonly #nameOf = (row: number): string => this.#slots[row]!.plan.name;
+}
+
+/** Ids of the cells whose formulas are left out, and why they are. */
+type Holds = ReadonlyMap<string, Exclude<Slot['held'], false>>;
+
+function holdsOf(hold: readonly string[], later: readonly string[]): Holds {
+  const waits = new Set(later);
+  return new Map(hold.map((id) => [id, waits.has(id) ? 'later' : 'too long'] as const));
 }
 
 function formulaOf({ entry }: SlotPlan): string | undefined {

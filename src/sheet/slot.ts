@@ -28,8 +28,8 @@ export interface SlotPlan {
 export interface Slot {
   readonly row: number;
   plan: SlotPlan;
-  /** Set aside: its formula is not worked. */
-  held: boolean;
+  /** Left out: its formula is not worked, since it takes too long or until its turn comes. */
+  held: false | 'too long' | 'later';
   /** Numbers that stand in it, by size, whatever its formula would give. */
   fixed?: { readonly values: ReadonlyMap<string, number>; readonly everywhere: boolean };
   /** Undefined where no formula stands in it. */

@@ -30,9 +30,9 @@ export interface TrialResults extends Omit<TrialsAsked, 'trials'> {
   readonly done: number;
   /**
    * Why the others were not: the person stopped them; the notebook was edited, so that they no longer hold; or one of
-   * them gave no sign of life for two seconds.
+   * them takes too long; or there was an error in the thread.
    */
-  readonly ended?: 'stopped' | 'edited' | 'took too long';
+  readonly ended?: 'stopped' | 'edited' | 'took too long' | 'broke down';
   /** Number by trial, size and place, the last fastest; NaN where there is none. */
   readonly numbers: Float64Array;
   readonly texts: readonly Told<string>[];

@@ -1,4 +1,5 @@
-import type { BesideState, BesideWork, SheetClient } from './client';
+import type { BesideState, BesideWork } from './beside';
+import type { SheetClient } from './client';
 import type { TrialsSign } from './serve';
 import {
   noTrialResults,

@@ -1,6 +1,6 @@
 import { changesBetween, nothingChanged, withWhatIf, type Notebook, type WhatIf } from '../notebook';
 import type { Answer } from './answers';
-import type { BesideLane, BesideState } from './client';
+import type { BesideLane, BesideState, EndedBecause } from './beside';
 
 /** Who is told of the what-ifs of a notebook. */
 export interface WhatIfsTold {
@@ -8,7 +8,7 @@ export interface WhatIfsTold {
   answer(whatIf: string, answer: Answer): void;
   /** A what-if is not worked any more. */
   gone(whatIf: string): void;
-  /** A what-if took too long; it is tried again when it is changed. */
+  /** A what-if takes too long, or broke down twice as it is; it is tried again when it is changed. */
   failed(whatIf: string, sentence: string): void;
 }
 
@@ -21,7 +21,10 @@ export interface WhatIfsTold {
 export function followWhatIfs(client: BesideLane, told: WhatIfsTold): () => void {
   let thread: object | undefined;
   const shown = new Map<string, Notebook>();
+  /** What-ifs that are not tried again as they are. */
   const hung = new Map<string, WhatIf>();
+  /** What-ifs that broke down once as they are. */
+  const broken = new Map<string, WhatIf>();
   const made = new Map<WhatIf, { from: Notebook; to: Notebook }>();
 
   const asItWouldBe = (notebook: Notebook, whatIf: WhatIf): Notebook => {
@@ -53,10 +56,29 @@ export function followWhatIfs(client: BesideLane, told: WhatIfsTold): () => void
       if (!first && nothingChanged(changes)) continue;
       const hold = changes.put.filter(isHeld).map((cell) => cell.id);
       const answered = sheet.updateWhatIf(whatIf.id, changes, hold) as Promise<Answer>;
+      const broke = (): void => {
+        shown.delete(whatIf.id);
+        if (broken.get(whatIf.id) === whatIf) {
+          hung.set(whatIf.id, whatIf);
+          told.failed(whatIf.id, whatIfBrokeDown(whatIf.name));
+        }
+        broken.set(whatIf.id, whatIf);
+      };
       return {
-        done: answered.then((answer) => told.answer(whatIf.id, answer)),
-        ended(why: 'stopped' | 'took too long') {
-          if (why === 'stopped') return;
+        done: answered.then(
+          (answer) => {
+            broken.delete(whatIf.id);
+            told.answer(whatIf.id, answer);
+          },
+          () => {
+            // Half of what changed may be in it: it is built anew, and not brought on from there.
+            void sheet.dropWhatIf(whatIf.id);
+            broke();
+          },
+        ),
+        ended(why: EndedBecause) {
+          if (why === 'broke down') broke();
+          if (why !== 'took too long') return;
           hung.set(whatIf.id, whatIf);
           told.failed(whatIf.id, whatIfTookTooLong(whatIf.name));
         },
@@ -76,5 +98,9 @@ export function followWhatIfs(client: BesideLane, told: WhatIfsTold): () => void
 }
 
 function whatIfTookTooLong(name: string): string {
-  return `"${name}" takes more than 2 seconds to work, so it is set aside: change it and it is tried again.`;
+  return `"${name}" takes too long to calculate. Change it to try again.`;
+}
+
+function whatIfBrokeDown(name: string): string {
+  return `Something broke while calculating "${name}". Your notebook is safe. Change it to try again.`;
 }

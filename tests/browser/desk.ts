@@ -30,7 +30,7 @@ export async function type(
 
 /** Waits until the page has worked everything out that it was told. */
 export async function settled(page: Page): Promise<void> {
-  await page.waitForSelector('#page main[aria-busy="false"]', { timeout: 20_000 });
+  await page.waitForSelector('#page main[aria-busy="false"]');
 }
 
 export async function plotted(page: Page): Promise<Plotted> {

@@ -48,7 +48,7 @@ async function enter(text: string): Promise<void> {
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
   await page
-    .waitForFunction(() => document.activeElement?.tagName !== 'INPUT', undefined, { timeout: 8000 })
+    .waitForFunction(() => document.activeElement?.tagName !== 'INPUT', undefined)
     .catch(async () => {
       const why = await page.locator('main [role=alert]').allInnerTexts();
       throw new Error(`${text} was not taken at ${await heard()}: ${why.join(' ')}`);
@@ -162,8 +162,8 @@ it('all of it can be undone, step by step, and redone to the same notebook', asy
   expect(await page.locator('[data-cell-rows]').count()).toBe(0);
   for (let step = 0; step < steps; step++) await page.keyboard.press('ControlOrMeta+y');
   await settled(page);
-  await page.waitForTimeout(3000);
-  expect(await whole()).toBe(built);
+  // What moved is marked for a while.
+  await expect.poll(whole).toBe(built);
 });
 
 /** What a screen reader says of where the focus is: role and name, as the browser works them out. */
@@ -176,7 +176,7 @@ const told = (): Promise<string> => page.locator('.said[role=status]').innerText
 
 /** Waits for what a screen reader is told without being asked. */
 async function hears(sentence: RegExp): Promise<void> {
-  await expect.poll(told, { timeout: 10_000 }).toMatch(sentence);
+  await expect.poll(told).toMatch(sentence);
 }
 
 /** Into the leaf, which is one stop: to the place that was in focus last. */

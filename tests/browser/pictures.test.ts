@@ -285,17 +285,19 @@ describe('on paper', () => {
   it('is printed as fine as it is saved', async () => {
     await toPictures();
     await drawn();
-    await page.waitForTimeout(300);
-    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-    const widths = await page.$$eval('img.printed', (images) =>
-      Promise.all(
-        images.map(async (image) => {
-          await (image as HTMLImageElement).decode();
-          return (image as HTMLImageElement).naturalWidth;
-        }),
-      ),
-    );
-    expect(widths).toEqual([2008, 2008]);
+    // What draws it for paper is fetched beside the page.
+    const widths = async (): Promise<number[]> => {
+      await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+      return page.$$eval('img.printed', (images) =>
+        Promise.all(
+          images.map(async (image) => {
+            await (image as HTMLImageElement).decode();
+            return (image as HTMLImageElement).naturalWidth;
+          }),
+        ),
+      );
+    };
+    await expect.poll(widths).toEqual([2008, 2008]);
   });
 });
 
@@ -327,12 +329,9 @@ describe('what cannot be drawn, or is very long', () => {
     for (const { points } of lines) expect(points.length).toBeLessThan(1700);
     await page.getByRole('button', { name: 'Taper' }).click();
     await page.locator('[data-drawing] [role=application]').focus();
-    const start = Date.now();
     for (let i = 0; i < 20; i++) await page.keyboard.press('PageDown');
     await page.keyboard.press('End');
     expect(await page.locator('[data-drawing] .saying').textContent()).toContain('Row 10000:');
-    // Not a measure of speed: only that it does not hang.
-    expect(Date.now() - start).toBeLessThan(10_000);
   });
 
   it('a piece of one row is drawn', async () => {

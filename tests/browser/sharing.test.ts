@@ -45,7 +45,7 @@ describe('a file from outside', () => {
       .last()
       .click();
     await expect.poll(() => hand(page)).toBe('21.5');
-  }, 120_000);
+  });
 });
 
 describe('a notebook goes from one to another', () => {

@@ -32,6 +32,8 @@ export function profiles(): Begin<BrowserContext> {
       serviceWorkers: 'block',
       ...options,
     });
+    // However slow the machine is: the limit is there for what never comes.
+    context.setDefaultTimeout(120_000);
     ofTest?.push(context);
     return context;
   };

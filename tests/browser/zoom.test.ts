@@ -19,8 +19,11 @@ async function unseen(key: string, most: number): Promise<string[]> {
     await page.keyboard.press(key);
     if (!(await obscured(page))) continue;
     // What is drawn after the next painting may move it, and brings it back.
-    await page.waitForTimeout(250);
-    const still = await obscured(page);
+    let still = '';
+    await expect
+      .poll(async () => (still = (await obscured(page)) ?? ''))
+      .toBe('')
+      .catch(() => undefined);
     if (still) found.push(still);
   }
   return found;

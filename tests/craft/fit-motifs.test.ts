@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fitMotifs } from '../../src/craft/fit-motifs';
 import type { MotifFit } from '../../src/craft/fit-motifs';
+import { withoutHanging } from '../without-hanging';
 
 describe('motifs in plain fabric', () => {
   test('6 motifs of 10 with 4 between and 1 at each end are 82, the nearest to 81.5', () => {
@@ -29,11 +30,9 @@ describe('motifs in plain fabric', () => {
     );
   });
 
-  test('a million ways are tried within a second, and more are handed back', () => {
+  test('a million ways are tried, and more are handed back', () => {
     const wide = { motif: 1, gap: { least: 0, most: 999_990 }, edge: 0, worked: 'round' as const };
-    const started = performance.now();
-    const fits = fitMotifs({ ...wide, target: 1e9 });
-    expect(performance.now() - started).toBeLessThan(10_000);
+    const fits = withoutHanging(() => fitMotifs({ ...wide, target: 1e9 }));
     expect(fits.every((fit) => fit.off === 0)).toBe(true);
     expect(() => fitMotifs({ ...wide, gap: { least: 0, most: 1e9 }, target: 1e9 })).toThrow('narrow the gap');
   });

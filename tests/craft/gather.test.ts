@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { gather } from '../../src/craft/gather';
+import { withoutHanging } from '../without-hanging';
 
 const plan = (from: number, to: number, rounds: number) =>
   gather({ from, to, rounds }).steps.map((step) => step.plain);
@@ -142,9 +143,7 @@ test('the greatest gathering that is worked out takes less than a second', () =>
     [1, 40],
     [1999, 2],
   ] as const) {
-    const start = performance.now();
-    gather({ from: 2000, to, rounds });
-    expect(performance.now() - start).toBeLessThan(10_000);
+    withoutHanging(() => gather({ from: 2000, to, rounds }));
   }
   expect(() => gather({ from: 2001, to: 1000, rounds: 3 })).toThrow('at most 2000 stitches');
   expect(() => gather({ from: 2000, to: 1000, rounds: 41 })).toThrow('at most 40 rounds');

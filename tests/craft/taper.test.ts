@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { CraftError } from '../../src/craft/craft-error';
 import { taper, taperFrom } from '../../src/craft/taper';
 import type { Order } from '../../src/craft/types';
+import { withoutHanging } from '../without-hanging';
 
 const plain = { before: 0, after: 0 };
 
@@ -133,9 +134,7 @@ describe('what cannot be worked', () => {
       order: 'spread' as const,
       ...plain,
     };
-    const started = performance.now();
-    const plan = taper(long);
-    expect(performance.now() - started).toBeLessThan(10_000);
+    const plan = withoutHanging(() => taper(long));
     expect(plan.counts.at(-1)).toBe(400_001);
     expect(() => taper({ ...long, over: 1_000_001 })).toThrow('1000000 rows are the most');
   });

@@ -5,6 +5,7 @@ import { spaceEvenly } from '../../src/craft/space-evenly';
 import { taper } from '../../src/craft/taper';
 import type { Fabric, Piece, Row, Stretch } from '../../src/craft/types';
 import { workPiece } from '../../src/craft/work-piece';
+import { withoutHanging } from '../without-hanging';
 
 const fabric: Fabric = { name: 'single crochet', stitches: 1.4, rows: 1.6 };
 const rib: Fabric = { name: 'rib', stitches: 2, rows: 1.25 };
@@ -225,10 +226,8 @@ describe('what cannot be worked', () => {
     );
   });
 
-  test('200 000 rows are worked within a second, and more are refused', () => {
-    const started = performance.now();
-    const rows = workPiece(flat(10, even(200_000)));
-    expect(performance.now() - started).toBeLessThan(10_000);
+  test('200 000 rows are worked, and more are refused', () => {
+    const rows = withoutHanging(() => workPiece(flat(10, even(200_000))));
     expect(rows).toHaveLength(200_000);
     expect(() => workPiece(flat(10, even(200_001)))).toThrow('more than 200000 rows');
     expect(() => workPiece(flat(10, even(150_000), even(150_000)))).toThrow('more than 200000 rows');

@@ -9,6 +9,7 @@ import {
   shownFormula,
   storedFormula,
 } from '../../src/notebook';
+import { withoutHanging } from '../without-hanging';
 
 const problem = (formula: string, decimal: '.' | ',' = '.'): string => {
   const read = readFormula(formula, decimal);
@@ -90,11 +91,11 @@ describe('what may not', () => {
     expect(problem(formula)).toContain(sentence);
   });
 
-  it('500 brackets and 10,000 characters are refused at once', () => {
-    const begun = performance.now();
-    expect(problem(`${'('.repeat(500)}a${')'.repeat(500)}`)).not.toBe('');
-    expect(problem('a+'.repeat(5000))).not.toBe('');
-    expect(performance.now() - begun).toBeLessThan(10_000);
+  it('500 brackets and 10,000 characters are refused', () => {
+    withoutHanging(() => {
+      expect(problem(`${'('.repeat(500)}a${')'.repeat(500)}`)).not.toBe('');
+      expect(problem('a+'.repeat(5000))).not.toBe('');
+    });
   });
 
   it('says where the trouble stands', () => {

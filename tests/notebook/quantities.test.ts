@@ -12,6 +12,7 @@ import {
   writeNumber,
   writePercent,
 } from '../../src/notebook/quantities';
+import { withoutHanging } from '../without-hanging';
 
 const point = { decimal: '.' } as const;
 const comma = { decimal: ',' } as const;
@@ -157,16 +158,17 @@ describe('what is no length, and what would do', () => {
     expect(cm('5/4 cm')).toBe(1.25);
   });
 
-  test('lengths beyond reason, and text without end, are refused at once', () => {
+  test('lengths beyond reason, and text without end, are refused', () => {
     expect(problemOf(readLength('9'.repeat(40), inCm))).toContain('check the number');
     expect(problemOf(readLength('9'.repeat(59) + 'm', inCm))).toContain('check the number');
-    const start = performance.now();
-    for (const text of ['9'.repeat(1e6), `1${' '.repeat(1e6)}!`, `${' '.repeat(1e6)}x`]) {
-      expect(problemOf(readLength(text, inCm))).toContain('Type a number');
-      expect(problemOf(readCount(text, point))).toContain('Type a whole number');
-      expect(problemOf(readPercent(text, point))).toContain('Type a percentage');
-    }
-    expect(performance.now() - start).toBeLessThan(10_000);
+    const refuseAll = (): void => {
+      for (const text of ['9'.repeat(1e6), `1${' '.repeat(1e6)}!`, `${' '.repeat(1e6)}x`]) {
+        expect(problemOf(readLength(text, inCm))).toContain('Type a number');
+        expect(problemOf(readCount(text, point))).toContain('Type a whole number');
+        expect(problemOf(readPercent(text, point))).toContain('Type a percentage');
+      }
+    };
+    withoutHanging(refuseAll);
   });
 });
 

@@ -3,7 +3,7 @@ import type { Remote } from 'comlink';
 import { Desk } from '../../src/page/desk.svelte';
 import { WorkedSheet } from '../../src/sheet/sheet';
 import { Trials } from '../../src/sheet/trials';
-import type { BesideLane } from '../../src/sheet/client';
+import type { BesideLane } from '../../src/sheet/beside';
 import type { ServedSheet } from '../../src/sheet/serve';
 import { followWhatIfs } from '../../src/sheet/what-ifs-beside';
 import { inTurn } from '../../src/sheet/trials-in-turn';

@@ -7,6 +7,7 @@ import Leaf from '../../src/page/leaf/Leaf.svelte';
 import type { Checked } from '../../src/sheet';
 import { formula, measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
+import { until } from '../until';
 
 const notebook = notebookOf(
   [
@@ -35,7 +36,7 @@ async function open(begin = '= ') {
     done,
   });
   const field = await screen.findByRole<HTMLInputElement>('combobox', { name: 'Formula of back' });
-  await vi.waitFor(() => expect(document.activeElement).toBe(field));
+  await until(() => expect(document.activeElement).toBe(field));
   const told = (): string => document.getElementById(field.getAttribute('aria-describedby')!)!.textContent;
   const looks = (text: string): string | undefined =>
     [...document.querySelectorAll('.colours span')].find((part) => part.textContent === text)?.classList[0];
@@ -54,7 +55,7 @@ it('a field that scrolls when its editor is already closed troubles nobody', asy
     ...none,
   });
   const field = screen.getByRole('combobox', { name: 'Formula of back' });
-  await vi.waitFor(() => expect(document.activeElement).toBe(field));
+  await until(() => expect(document.activeElement).toBe(field));
   const failed = vi.fn((event: ErrorEvent) => event.preventDefault());
   window.addEventListener('error', failed);
   unmount();
@@ -88,7 +89,7 @@ describe('a formula being typed', () => {
   it('tells what it gives before it is taken: bust and ease are a length', async () => {
     const { user, told, commit, field } = await open();
     await user.type(field, 'bust + ease');
-    await vi.waitFor(() => expect(told()).toContain('gives a length'));
+    await until(() => expect(told()).toContain('gives a length'));
     expect(commit).not.toHaveBeenCalled();
   });
 
@@ -114,7 +115,7 @@ describe('a formula being typed', () => {
   ])('%s says why it cannot be, without being taken', async (_what, text, why) => {
     const { told, commit, field } = await open();
     await fireEvent.input(field, { target: { value: text } });
-    await vi.waitFor(() => expect(told()).toMatch(why));
+    await until(() => expect(told()).toMatch(why));
     expect(commit).not.toHaveBeenCalled();
   });
 
@@ -127,17 +128,17 @@ describe('a formula being typed', () => {
       return new Promise((answer) => answers.push(answer));
     };
     await fireEvent.input(field, { target: { value: 'bust' } });
-    await vi.waitFor(() => expect(asked).toEqual(['bust']));
+    await until(() => expect(asked).toEqual(['bust']));
     for (const value of ['bust + ea', 'bust + eas', 'bust + ease', 'bust + ease * 2']) {
       await fireEvent.input(field, { target: { value } });
       await new Promise((passed) => setTimeout(passed, 200));
     }
     expect(asked).toEqual(['bust']);
     answers[0]!({ unit: 'truth' });
-    await vi.waitFor(() => expect(asked).toEqual(['bust', 'bust + ease * 2']));
+    await until(() => expect(asked).toEqual(['bust', 'bust + ease * 2']));
     expect(told()).not.toContain('yes or no');
     answers[1]!({ unit: { length: 1 } });
-    await vi.waitFor(() => expect(told()).toContain('gives a length'));
+    await until(() => expect(told()).toContain('gives a length'));
   });
 });
 

@@ -29,15 +29,13 @@ async function open(notebook: Notebook, spot?: { cell: string; key: string }) {
 }
 
 const row = async (label: string): Promise<string[]> => {
-  const named = await screen.findByRole('button', { name: label }, { timeout: 15_000 });
+  const named = await screen.findByRole('button', { name: label });
   return [...named.closest('tr')!.querySelectorAll('td:not(.unit)')].map((cell) =>
     cell.textContent.replace(/\s+/g, ' ').trim(),
   );
 };
 const looked = async (): Promise<string> =>
-  (await screen.findByRole('region', { name: 'What it comes from' }, { timeout: 15_000 })).textContent
-    .replace(/\s+/g, ' ')
-    .trim();
+  (await screen.findByRole('region', { name: 'What it comes from' })).textContent.replace(/\s+/g, ' ').trim();
 
 describe('give or take', () => {
   it('shows 146 stitches at 14 to 10 cm as 104.3 ± 4.3 cm, about 19 times in 20', async () => {
@@ -58,7 +56,7 @@ describe('give or take', () => {
     await user.type(field, '2{Enter}');
     field.dispatchEvent(new Event('change', { bubbles: true }));
     await settled();
-    await waitFor(async () => expect(await row('half')).toEqual(['47.0 ± 1.1']), { timeout: 10_000 });
+    await waitFor(async () => expect(await row('half')).toEqual(['47.0 ± 1.1']));
     await user.clear(field);
     await user.type(field, '-1');
     field.dispatchEvent(new Event('change', { bubbles: true }));
@@ -71,7 +69,7 @@ describe('give or take', () => {
     await user.click(screen.getByLabelText('bust'));
     await settled();
     expect((cellById(desk.notebook, 'bust') as Measure).chosen).toBe(true);
-    await waitFor(async () => expect(await row('half')).toEqual(['47.0']), { timeout: 10_000 });
+    await waitFor(async () => expect(await row('half')).toEqual(['47.0']));
     expect(await looked()).toContain('Nothing that was measured leads to it');
   });
 
@@ -79,9 +77,7 @@ describe('give or take', () => {
     const { user } = await open(width());
     await row('half');
     await user.click(screen.getByLabelText('half'));
-    await waitFor(() => expect(screen.queryByRole('button', { name: 'half' })).toBeNull(), {
-      timeout: 10_000,
-    });
+    await waitFor(() => expect(screen.queryByRole('button', { name: 'half' })).toBeNull());
     await user.click(screen.getByRole('button', { name: 'None' }));
     expect(screen.getByText(/No result is chosen/)).toBeDefined();
     await user.click(screen.getByRole('button', { name: 'The usual ones' }));
@@ -109,7 +105,7 @@ describe('give or take', () => {
     expect(told).toMatch(/To halve it, count \d+ more stitches/);
     await user.click(screen.getByRole('button', { name: 'Back stitches' }));
     expect(await looked()).toMatch(/A count that was settled on.*another allowed count: \d+ %/);
-  }, 30_000);
+  });
 });
 
 describe('under a cell', () => {
@@ -119,11 +115,9 @@ describe('under a cell', () => {
     desk.spot = { cell: 'back', key: 'start_width', size: 'xs' };
     render(CellDoubt, { desk, cell: desk.cell('back')! });
     const panel = screen.getByRole('region', { name: 'Give or take of Back' });
-    await waitFor(() => expect(panel.textContent).toMatch(/width at the start, size XS: 47\.9 ± 2\.0 cm/), {
-      timeout: 15_000,
-    });
+    await waitFor(() => expect(panel.textContent).toMatch(/width at the start, size XS: 47\.9 ± 2\.0 cm/));
     expect(within(panel).getAllByText('Body fabric, row gauge').length).toBeGreaterThan(0);
-  }, 30_000);
+  });
 
   it('of a cell that works nothing out says that there is nothing', async () => {
     const { desk, settled } = deskWith(width());

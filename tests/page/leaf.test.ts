@@ -6,10 +6,11 @@ import { goTo } from '../../src/page/going';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { jacket } from '../../src/starters';
 import { deskWith } from './desk';
+import { until } from '../until';
 
 /** The field that is being typed in, once it is there. */
 async function openField(): Promise<HTMLInputElement> {
-  await vi.waitFor(() => expect(document.activeElement).toBeInstanceOf(HTMLInputElement), 10_000);
+  await until(() => expect(document.activeElement).toBeInstanceOf(HTMLInputElement));
   return document.activeElement as HTMLInputElement;
 }
 
@@ -19,7 +20,7 @@ async function open(notebook: Notebook = jacket()) {
   const user = userEvent.setup();
   render(Leaf, { desk, folded: false });
   await vi.dynamicImportSettled();
-  await vi.waitFor(() => expect(desk.drawing).toBe(false), 10_000);
+  await until(() => expect(desk.drawing).toBe(false));
   const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
   const retype = async (name: string | RegExp, text: string): Promise<void> => {
     place(name).focus();
@@ -210,7 +211,7 @@ describe('a large notebook', () => {
     render(Leaf, { desk, folded: false });
     expect(drawn()).toBeGreaterThan(20);
     expect(drawn()).toBeLessThan(60);
-    await vi.waitFor(() => expect(drawn()).toBe(300), 10_000);
+    await until(() => expect(drawn()).toBe(300));
   });
 
   it('is drawn to its end at once where a person goes to a cell further down', async () => {
@@ -218,6 +219,6 @@ describe('a large notebook', () => {
     render(Leaf, { desk, folded: false });
     goTo(desk, { cell: 'note-299', key: '' });
     expect(drawn()).toBe(300);
-    await vi.waitFor(() => expect(document.activeElement).toHaveProperty('dataset.cell', 'note-299'));
+    await until(() => expect(document.activeElement).toHaveProperty('dataset.cell', 'note-299'));
   });
 });

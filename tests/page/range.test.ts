@@ -6,6 +6,7 @@ import Range from '../../src/page/range/Range.svelte';
 import { fit, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 import { measured, small } from './small-notebook';
+import { until } from '../until';
 
 // There is no canvas to draw on here, and no letters that come later; what is drawn is read in the browser.
 Object.assign(document, { fonts: { ready: Promise.resolve() } });
@@ -22,7 +23,7 @@ async function opened(...more: Cell[]) {
   render(Range, { desk });
   const user = userEvent.setup();
   const type = async (label: RegExp, text: string): Promise<void> => {
-    const field = screen.getByLabelText<HTMLInputElement>(label);
+    const field = screen.getByRole<HTMLInputElement>('textbox', { name: label });
     await user.clear(field);
     await user.type(field, text);
   };
@@ -32,8 +33,8 @@ async function opened(...more: Cell[]) {
 describe('a range of a value', () => {
   it('begins around where it stands, with the repeat fit that it feeds, and lists the whole repeats', async () => {
     const { desk, user, settled } = await opened();
-    await screen.findByText(/^Whole repeats: Cuff stitches/, {}, { timeout: 5000 });
-    expect(screen.getByLabelText<HTMLInputElement>(/^Start, cm/).value).toBe('0.5');
+    await screen.findByText(/^Whole repeats: Cuff stitches/);
+    expect(screen.getByRole<HTMLInputElement>('textbox', { name: /^Start, cm/ }).value).toBe('0.5');
     // Two stitches to a cm, so that a multiple of 4 comes out even every 2 cm.
     const every = screen.getByText(/In every size at/);
     expect(
@@ -51,7 +52,7 @@ describe('a range of a value', () => {
 
   it('gives the whole repeat of a size to that size alone', async () => {
     const { desk, user, settled } = await opened();
-    await screen.findByText(/^Whole repeats: Cuff stitches/, {}, { timeout: 5000 });
+    await screen.findByText(/^Whole repeats: Cuff stitches/);
     await user.click(screen.getByRole('button', { name: '8.0 cm, for 16 in size S: take it' }));
     await settled();
     expect(['s', 'm', 'l'].map((size) => desk.allResults.number(size, 'hem', 'value'))).toEqual([8, 5, 5]);
@@ -62,9 +63,9 @@ describe('a range of a value', () => {
     await type(/^Start/, '1');
     await type(/^End/, '3');
     await type(/^Step/, '1');
-    await screen.findByText(/^Whole repeats: Cuff stitches/, {}, { timeout: 5000 });
+    await screen.findByText(/^Whole repeats: Cuff stitches/);
     await user.click(screen.getByText('The same in numbers'));
-    await vi.waitFor(() => expect(screen.getAllByRole('row')).toHaveLength(4));
+    await until(() => expect(screen.getAllByRole('row')).toHaveLength(4));
     const cells = screen
       .getAllByRole('row')
       .map((row) => [...row.children].map((one) => one.textContent?.trim()));
@@ -84,7 +85,7 @@ describe('a range of a value', () => {
   it('says of a result that the value does not reach what to do', async () => {
     const { user } = await opened();
     await user.selectOptions(screen.getByLabelText('Show as well'), 'Half');
-    expect(await screen.findByText(/Half does not depend on Hem here/, {}, { timeout: 5000 })).toBeTruthy();
+    expect(await screen.findByText(/Half does not depend on Hem here/)).toBeTruthy();
   });
 
   it('begins with what the value moves, not with what else hangs on its cell', async () => {
@@ -94,9 +95,7 @@ describe('a range of a value', () => {
       measured('long', { formula: 'ROWS(9) / body_rows' }),
     );
     await user.selectOptions(screen.getByLabelText('What moves'), 'Body: rows counted');
-    expect(
-      await screen.findByRole('heading', { name: 'Long by Body: rows counted' }, { timeout: 5000 }),
-    ).toBeTruthy();
+    expect(await screen.findByRole('heading', { name: 'Long by Body: rows counted' })).toBeTruthy();
     expect(screen.queryByText(/does not depend/)).toBeNull();
     expect(screen.queryByRole('heading', { name: /^Back stitches by/ })).toBeNull();
   });
@@ -108,14 +107,14 @@ describe('a range of a value', () => {
     );
     await userEvent.setup().selectOptions(screen.getByLabelText('What moves'), 'Edge');
     const typed = [/^Start/, /^End/, /^Step/].map(
-      (label) => screen.getByLabelText<HTMLInputElement>(label).value,
+      (label) => screen.getByRole<HTMLInputElement>('textbox', { name: label }).value,
     );
     expect(typed).toEqual(['1', '28', '1']);
   });
 
   it('says that a step which was cleared is to be typed, and where a step goes beyond the end', async () => {
     const { user, type } = await opened();
-    await user.clear(screen.getByLabelText(/^Start/));
+    await user.clear(screen.getByRole('textbox', { name: /^Start/ }));
     expect((await screen.findByRole('alert')).textContent).toContain('Type a number');
     await type(/^Start/, '1');
     await type(/^Step/, '100');
@@ -126,15 +125,9 @@ describe('a range of a value', () => {
     const { type } = await opened();
     await type(/^Start/, '-9');
     await type(/^End/, '-3');
-    expect(
-      await screen.findByText(
-        /^No step gives Cuff stitches\. .+ Choose another range/,
-        {},
-        { timeout: 5000 },
-      ),
-    ).toBeTruthy();
+    expect(await screen.findByText(/^No step gives Cuff stitches\. .+ Choose another range/)).toBeTruthy();
     await type(/^End/, '20');
-    expect(await screen.findByText(/^Where the line is broken off/, {}, { timeout: 5000 })).toBeTruthy();
+    expect(await screen.findByText(/^Where the line is broken off/)).toBeTruthy();
   });
 
   it('says what is wrong with a step of 0', async () => {

@@ -1,9 +1,10 @@
-import { expect, it, vi } from 'vitest';
+import { expect, it } from 'vitest';
 import type { WhatIf } from '../../src/notebook';
 import { whatIfOverlays } from '../../src/page/what-ifs/overlays';
 import { workedWhatIfs } from '../../src/page/what-ifs/worked.svelte';
 import { jacket } from '../../src/starters';
 import { deskWith } from './desk';
+import { until } from '../until';
 
 const counted = (cell: string, value: number): WhatIf => ({
   id: cell,
@@ -16,7 +17,7 @@ it('a what-if of another rib is not drawn over the back, which it leaves as it i
   const { desk, settled } = deskWith({ ...jacket(), whatIfs: [counted('rib', 18), counted('body', 15)] });
   await settled();
   const worked = workedWhatIfs(desk);
-  await vi.waitFor(() => expect(worked.of('rib') && worked.of('body')).toBeTruthy(), { timeout: 10_000 });
+  await until(() => expect(worked.of('rib') && worked.of('body')).toBeTruthy());
   const drawn = (piece: string) =>
     whatIfOverlays(desk, piece).map(({ id, sizes }) => [id, sizes.map((size) => size.id)]);
   // Each keeps its turn, and with it the letter that stands for it in the tables.

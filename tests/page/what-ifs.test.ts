@@ -1,6 +1,6 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { allCells, type Notebook, type WhatIf } from '../../src/notebook';
 import { linesOf, type ValueLine } from '../../src/page/leaf/lines';
 import Place from '../../src/page/leaf/Place.svelte';
@@ -10,6 +10,7 @@ import WhatIfs from '../../src/page/what-ifs/WhatIfs.svelte';
 import { blank } from '../../src/starters';
 import { deskWith } from './desk';
 import { small } from './small-notebook';
+import { until } from '../until';
 
 const wider: WhatIf = {
   id: 'wider',
@@ -40,7 +41,7 @@ async function shown(notebook: Notebook) {
 describe('what-ifs side by side', () => {
   it('every value that is not what it is stands with its difference, signed, size by size', async () => {
     const { differences } = await shown(withWhatIfs(wider));
-    await vi.waitFor(async () => expect((await differences()).length).toBe(6));
+    await until(async () => expect((await differences()).length).toBe(6));
     expect(await differences()).toEqual([
       ['Result', 'S', 'M', 'L'],
       ['Sleeve'],
@@ -55,7 +56,7 @@ describe('what-ifs side by side', () => {
     const { desk, settled, differences } = await shown(withWhatIfs(wider));
     desk.do({ do: 'enter', cell: 'half', key: 'value', entry: { formula: 'cuff / 4' } });
     await settled();
-    await vi.waitFor(async () => expect((await differences())[5]?.[1]).toBe('7.5 +2.0'));
+    await until(async () => expect((await differences())[5]?.[1]).toBe('7.5 +2.0'));
   });
 
   it('making one the notebook leaves no what-if, and undo brings it back', async () => {
@@ -141,7 +142,7 @@ describe('a first what-if', () => {
     );
     await user.click(screen.getByRole('button', { name: 'Finished bust, 5 cm more ease' }));
     expect(desk.notebook.whatIfs).toMatchObject([{ name: 'Finished bust, 5 cm more ease', on: true }]);
-    await vi.waitFor(async () => expect((await differences()).length).toBeGreaterThan(3));
+    await until(async () => expect((await differences()).length).toBeGreaterThan(3));
     expect([...document.querySelectorAll('.ready button')].map((one) => one.textContent)).toEqual([
       'Finished bust, 5 cm less ease',
     ]);
@@ -183,7 +184,7 @@ describe('a what-if is made from a value', () => {
     const { desk, user, field } = await asked('value');
     await user.clear(field);
     await user.type(field, '30{Enter}');
-    await vi.waitFor(() => expect(desk.notebook.whatIfs).toHaveLength(1));
+    await until(() => expect(desk.notebook.whatIfs).toHaveLength(1));
     expect(desk.notebook.whatIfs![0]).toMatchObject({
       name: 'Cuff 30.0 cm',
       on: true,
@@ -197,7 +198,7 @@ describe('a what-if is made from a value', () => {
     expect(field.value).toBe('=cuff ÷ 2');
     await user.clear(field);
     await user.type(field, '=cuff ÷ 3{Enter}');
-    await vi.waitFor(() => expect(desk.notebook.whatIfs).toHaveLength(1));
+    await until(() => expect(desk.notebook.whatIfs).toHaveLength(1));
     expect(desk.notebook.whatIfs![0]!.changes[0]).toMatchObject({ formula: 'cuff / 3' });
   });
 

@@ -77,7 +77,7 @@ describe('the eases at which a count has nothing to round', () => {
       ),
       { numRuns: 25 },
     );
-  }, 60_000);
+  });
 
   it('serve every size where the busts lie whole repeats apart, and no other', async () => {
     // 8 stitches at 16 to 10 cm are 5 cm of half the bust, so 10 cm of the bust.

@@ -1,7 +1,8 @@
 import { HyperFormula } from 'hyperformula';
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import { betweenCells } from '../../src/sheet/between-cells';
 import { Engine, type Content, type Result } from '../../src/sheet/engine';
-import { formulasRead } from '../../src/sheet/engine-functions';
+import { cellsAreTold, formulasRead } from '../../src/sheet/engine-functions';
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -102,4 +103,21 @@ test('engines share what they have read: a formula in twelve sizes is read once'
     put(engine, [2, '=$A$1*0.123456+8']);
   }
   expect(formulasRead() - before).toBe(2);
+});
+
+test('an engine tells of each cell before it works it, so that a thread is seen to be getting on', () => {
+  expect(cellsAreTold).toBe(true);
+  const contents = new Map([
+    [0, 13 as Content],
+    ...Array.from({ length: 50 }, (_, at) => [at + 1, '=$A$1*2'] as const),
+  ]);
+  const engine = new Engine();
+  let cells = 0;
+  betweenCells(() => void cells++);
+  engine.put(contents, () => {});
+  expect(cells).toBeGreaterThanOrEqual(50);
+  cells = 0;
+  engine.put(new Map([[0, 14]]), () => {});
+  expect(cells).toBe(50);
+  betweenCells(() => {});
 });

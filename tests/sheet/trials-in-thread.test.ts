@@ -1,4 +1,4 @@
-import { afterEach, expect, test, vi } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import type { Change, Notebook } from '../../src/notebook/document';
 import { SheetClient } from '../../src/sheet/client';
 import { Results } from '../../src/sheet/results';
@@ -6,6 +6,7 @@ import { trialNumber } from '../../src/sheet/trial-results';
 import { trialsBeside } from '../../src/sheet/trials-beside';
 import { formula, measure, notebookOf } from './notebook-of';
 import { runawayThreads } from './runaway';
+import { until } from '../until';
 
 const runaway = runawayThreads();
 
@@ -29,7 +30,7 @@ async function shown(notebook: Notebook = first) {
   clients.push(sheet);
   sheet.show(notebook);
   const b = (): number | undefined => results.number('m', 'b', 'value');
-  await vi.waitFor(() => expect(b()).toBe(6), 10_000);
+  await until(() => expect(b()).toBe(6));
   return { sheet, held, b };
 }
 
@@ -71,7 +72,7 @@ test('long trials tell how far they are, and stop when told to with what they ha
   expect(results.done).toBeLessThan(many.length);
   expect(trialNumber(results, 100, 0, 0)).toBe(200);
   expect(trialNumber(results, results.done, 0, 0)).toBeUndefined();
-}, 30_000);
+});
 
 test('an edit in the midst of long trials is answered at once and ends them', async () => {
   const { sheet, b, held } = await shown();
@@ -80,10 +81,10 @@ test('an edit in the midst of long trials is answered at once and ends them', as
   const work = trialsBeside(sheet)({ trials: many, wanted, sizes: ['m'] }, { progress: () => begun() });
   await under;
   sheet.show(edited(13));
-  await vi.waitFor(() => expect(b()).toBe(26), 5000);
+  await until(() => expect(b()).toBe(26));
   expect((await work).ended).toBe('edited');
   expect(held).toEqual([]);
-}, 30_000);
+});
 
 test('trials that wait are stopped without being begun', async () => {
   const { sheet } = await shown();
@@ -98,7 +99,7 @@ test('trials that wait are stopped without being begun', async () => {
   one.abort();
   expect((await before).ended).toBe('stopped');
   expect((await trialsBeside(sheet)(asked, { signal: one.signal })).ended).toBe('stopped');
-}, 30_000);
+});
 
 test('a trial that runs for ever is given up, no cell of the notebook is set aside, and the sheet goes on', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
@@ -114,7 +115,7 @@ test('a trial that runs for ever is given up, no cell of the notebook is set asi
   expect(trialNumber(again, 0, 0, 0)).toBe(10);
   expect(b()).toBe(6);
   expect(held).toEqual([]);
-}, 30_000);
+});
 
 test('an edit that arrives while a trial runs for ever is not blamed for it', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
@@ -129,6 +130,6 @@ test('an edit that arrives while a trial runs for ever is not blamed for it', as
     notebookOf([measure('a', 'number', 7), cells[1]!, notebook.sections[0]!.cells[2]!], first.sizes),
   );
   expect((await work).ended).toBe('took too long');
-  await vi.waitFor(() => expect(b()).toBe(14), 10_000);
+  await until(() => expect(b()).toBe(14));
   expect(held).toEqual([]);
-}, 30_000);
+});

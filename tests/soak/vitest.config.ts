@@ -13,9 +13,9 @@ export default defineConfig({
     include: ['tests/soak/**/*.test.ts'],
     globalSetup: ['tests/browser/served-page.ts'],
     reporters: ['default', './tests/closing-line.ts'],
-    expect: { poll: { timeout: 20_000 } },
-    testTimeout: 600_000,
-    hookTimeout: 60_000,
+    testTimeout: 3_600_000,
+    hookTimeout: 600_000,
+    expect: { poll: { timeout: 90_000 } },
     fileParallelism: false,
   },
 });

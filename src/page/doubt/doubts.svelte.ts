@@ -78,7 +78,7 @@ export class Doubts {
       if (error.why === 'took too long') {
         this.trouble =
           'This took too long and was given up: choose fewer results, or set right the formula that hangs.';
-      }
+      } else if (error.why === 'broke down') this.trouble = 'Something broke while calculating. Try again.';
     } finally {
       if (this.#stop === stop) this.progress = null;
     }

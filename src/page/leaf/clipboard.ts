@@ -64,7 +64,12 @@ export function empty(desk: Desk, block: Block): void {
  */
 export async function paste(desk: Desk, place: Corner, text: string): Promise<void> {
   const mine = last && last.text === text.replaceAll('\r\n', '\n') ? last : undefined;
+  const { open } = desk;
   const { planPaste } = await import('./pasting');
+  if (!desk.isStillOpen(open)) {
+    desk.complaint = `Nothing was pasted: ${open.title} is no longer open. Open it and paste again.`;
+    return;
+  }
   const lines = linesOn(desk);
   const at = lineAt(lines, place);
   const told = inSentence(desk, place);

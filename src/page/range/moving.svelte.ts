@@ -1,6 +1,7 @@
 import type { Place, TrialResults } from '../../sheet';
 import { placeKey, type Choosable } from '../choosable';
 import type { Desk } from '../desk.svelte';
+import type { OpenNotebook } from '../start-state';
 import { isFit } from './usual';
 import { whatMoves } from './what-moves';
 import { wholeRepeats, type WholeRepeat } from './whole-repeats';
@@ -20,6 +21,8 @@ export interface Move {
 
 /** What came of the steps. */
 export interface Moved extends Pick<Move, 'input' | 'values'> {
+  /** The notebook it was worked in. */
+  readonly open: OpenNotebook;
   readonly chosen: readonly Choosable[];
   readonly results: TrialResults;
   /** Of each fit, by its place, the values at which its repeats are whole. */
@@ -45,6 +48,7 @@ export class Moving {
   async work({ input, givenFor, values, chosen: asked, likely, sizes }: Move): Promise<void> {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
+    const { open } = this.#desk;
     this.stopped = false;
     this.progress = { done: 0, of: values.length };
     const watch = {
@@ -62,7 +66,7 @@ export class Moving {
     // Where the notebook was edited meanwhile, it is worked again once that has been.
     if (this.#stop !== stop || results.ended === 'edited') return;
     const whole = new Map<string, WholeRepeat[]>();
-    this.moved = { input, values, chosen, results, whole };
+    this.moved = { open, input, values, chosen, results, whole };
     const fits = results.ended ? [] : chosen.filter((one) => isFit(this.#desk.notebook, one));
     for (const fit of fits) {
       const found = await wholeRepeats(this.#desk.trials, place, fit.cell, sizes, values, watch);

@@ -3,6 +3,7 @@ import { TrialsEnded } from '../../sheet/trials-ended';
 import { triesByTrials, type TriesByTrials } from '../../sheet/work-back/tries-by-trials';
 import { workBack, type WorkBack, type WorkedBack } from '../../sheet/work-back/work-back';
 import { toldBy } from '../told';
+import type { OpenNotebook } from '../start-state';
 import type { Desk } from '../desk.svelte';
 
 /** What is to be looked for. */
@@ -15,6 +16,8 @@ export interface Sought extends Pick<WorkBack, 'search' | 'wish'> {
 
 /** What was found, with what was sought. */
 export interface Found {
+  /** The notebook it was found in. */
+  readonly open: OpenNotebook;
   readonly sought: Sought;
   readonly found: WorkedBack;
   /** Why something could not be worked, the first of the reasons. */
@@ -42,6 +45,7 @@ export class Looking {
     this.stopped = false;
     this.trouble = '';
     this.progress = 0;
+    const { open } = this.#desk;
     let trouble = '';
     try {
       const found = await workBack({
@@ -62,7 +66,7 @@ export class Looking {
           trouble: (sentence) => (trouble ||= toldBy(this.#desk, sentence)),
         }),
       });
-      if (this.#stop === stop) this.found = { sought, found, trouble };
+      if (this.#stop === stop) this.found = { open, sought, found, trouble };
     } catch (error) {
       if (this.#stop !== stop) return;
       const ended = error instanceof TrialsEnded ? error.why : undefined;
@@ -70,7 +74,7 @@ export class Looking {
       this.stopped = ended === undefined || ended === 'stopped';
       if (ended === 'took too long') {
         this.trouble = 'This took too long and was given up: take a wider step, or closer bounds.';
-      }
+      } else if (ended === 'broke down') this.trouble = 'Something broke while calculating. Try again.';
     } finally {
       if (this.#stop === stop) this.progress = null;
     }

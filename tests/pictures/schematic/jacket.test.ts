@@ -19,7 +19,7 @@ import { specOf } from './spec-of';
 let spec: SchematicSpec;
 beforeAll(async () => {
   spec = await specOf(jacket());
-}, 60_000);
+});
 
 const pieceOf = (id: string) => spec.pieces.find((piece) => piece.id === id)!;
 
@@ -182,5 +182,5 @@ describe('the drawings as SVG', () => {
     const notebook = hatCrown();
     const hat = await specOf({ ...notebook, sizes: notebook.sizes.slice(0, 2) });
     expect(schematicSvg({ ...hat, key: false })).toMatch(/>21\.0 \(22\.\d\)</);
-  }, 60_000);
+  });
 });

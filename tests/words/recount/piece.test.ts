@@ -215,7 +215,7 @@ describe('the lines of a piece are followed', () => {
       }),
       { numRuns: 300 },
     );
-  }, 60_000);
+  });
 });
 
 describe('what a text says of its rows beside their counts', () => {
