@@ -1,3 +1,15 @@
+/**
+ * Which edits of the journal a record holds, so that none is made twice and none is left out. A writer is one window for as
+ * long as it writes one notebook; it numbers its edits from 1.
+ */
+export interface EditsHeld {
+  /** Who wrote the record, and the number of that writer's last edit in it. */
+  readonly by: string;
+  readonly upTo: number;
+  /** The same of writers before, whose edits were replayed. */
+  readonly replayed?: Readonly<Record<string, number>>;
+}
+
 /** A notebook on the shelf, as the list shows it. */
 export interface KeptNotebook {
   readonly id: string;
@@ -11,6 +23,7 @@ export interface KeptNotebook {
   readonly sizes: number;
   /** When it was deleted; it is forgotten some time after that. */
   readonly deleted?: number;
+  readonly edits?: EditsHeld;
 }
 
 /** What a notebook was at a time before. */
@@ -28,6 +41,7 @@ export interface Written {
   readonly cells: number;
   readonly sizes: number;
   readonly text: string;
+  readonly edits?: EditsHeld;
 }
 
 /** Days for which a deleted notebook can be brought back. */
