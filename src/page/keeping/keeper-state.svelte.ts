@@ -7,6 +7,13 @@ import { Unsaved } from './unsaved.svelte';
 /** Something that is looked at and is not the notebook on the desk. */
 export type Looking = { readonly at: 'link' } | { readonly at: 'state'; readonly written: number };
 
+export const followsSays =
+  'Another window is editing this notebook. Choose “Edit here instead” to change it in this one.';
+export const looksSays = {
+  link: 'This notebook came in a link, to be looked at. Choose “Keep a copy” to change it.',
+  state: 'This is an earlier state, to be looked at. Choose “Bring it back” to go on from it.',
+};
+
 export const apartSays = (title: string): string =>
   `Unsaved changes from another window are now in “${title}”.`;
 

@@ -20,7 +20,14 @@ import { readFile, writeFile, type FileRead, type Notebook } from '../../noteboo
 import { jacket } from '../../starters/jacket';
 import type { Desk } from '../desk.svelte';
 import { journalOf, type Ahead } from './ahead';
-import { apartSays, KeeperState, unreadSays, type Looking } from './keeper-state.svelte';
+import {
+  apartSays,
+  followsSays,
+  KeeperState,
+  looksSays,
+  unreadSays,
+  type Looking,
+} from './keeper-state.svelte';
 import { alone, findOn, openElsewhere } from './on-shelf';
 import { forgetLink, linked, type Found, type Opening } from './opening';
 import { timeOf } from './time-of';
@@ -29,13 +36,6 @@ export { timeOf } from './time-of';
 
 /** Milliseconds in which what windows that follow are told is gathered. */
 const gathered = 60;
-
-const followsSays =
-  'Another window is editing this notebook. Choose “Edit here instead” to change it in this one.';
-const looksSays = {
-  link: 'This notebook came in a link, to be looked at. Choose “Keep a copy” to change it.',
-  state: 'This is an earlier state, to be looked at. Choose “Bring it back” to go on from it.',
-};
 
 /** Milliseconds for which a shelf that does not answer is waited for before its list is shown without the newest. */
 const patience = 4000;
@@ -73,6 +73,7 @@ export class Keeper extends KeeperState {
       if (trouble) return;
       if (own.trouble === 'silent') own.trouble = undefined;
       void own.recoverOthers();
+      if (opening.trouble) void own.#lookAgain();
     });
     return keeper;
   }
@@ -92,6 +93,11 @@ export class Keeper extends KeeperState {
     if (opening.link) this.#lookAtLink(opening.link);
     if (opening.late) this.#awaitLate(opening.late);
     void this.#forgetOld();
+  }
+
+  /** The notebook on the desk, also while another is looked at. */
+  get #notebook(): Notebook {
+    return this.desk.lookedFrom ?? this.desk.notebook;
   }
 
   #watch(): void {
@@ -136,12 +142,24 @@ export class Keeper extends KeeperState {
     this.trouble = 'silent';
     void late.then((found) => {
       if (this.trouble === 'silent') this.trouble = found.trouble;
-      const { id } = found;
-      if (id === undefined || id === this.desk.id) return;
-      const untouched = this.desk.id === began && !this.#pen.hasOwnEdits && this.looking === null;
-      if (untouched) this.#put({ ...found, id });
-      else this.found = { id, title: found.notebook.title };
+      if (found.id !== undefined) this.#comesBack({ ...found, id: found.id }, began);
     });
+  }
+
+  /** It could not be read what was open last, and now the store is there: it is looked for once more. */
+  async #lookAgain(): Promise<void> {
+    const began = this.desk.id;
+    const id = await this.shelf.last().catch(() => undefined);
+    const found = id === undefined ? undefined : await findOn(this.shelf, id).catch(() => undefined);
+    if (found && 'notebook' in found && found.kept?.deleted === undefined) this.#comesBack(found, began);
+  }
+
+  /** The person's own notebook is found after all: it opens, or is offered where they have gone on with another. */
+  #comesBack(found: Found, began: string): void {
+    if (found.id === this.desk.id) return;
+    const untouched = this.desk.id === began && !this.#pen.hasOwnEdits && this.standing.is !== 'kept';
+    if (untouched && this.looking === null) this.#put(found);
+    else this.found = { id: found.id, title: found.notebook.title };
   }
 
   /** Something on the desk is another than before. */
@@ -246,10 +264,11 @@ export class Keeper extends KeeperState {
     return new Turn(id, {
       became: (part) => void this.#become(id, part),
       heard: (text) => {
-        if (this.desk.id === id && this.part === 'following') this.#hear(text);
+        const read = this.desk.id === id && this.part === 'following' && readFile(text);
+        if (read && 'notebook' in read) this.desk.follow(sharing(this.#notebook, read.notebook));
       },
       finish: () => this.#pen.keep(),
-      now: () => writeFile(this.desk.lookedFrom ?? this.desk.notebook),
+      now: () => writeFile(this.#notebook),
     });
   }
 
@@ -284,7 +303,7 @@ export class Keeper extends KeeperState {
 
   /** Goes on from what the shelf and the journal hold of the notebook on the desk. */
   #takeOver(found: Found): void {
-    const notebook = sharing(this.desk.lookedFrom ?? this.desk.notebook, found.notebook);
+    const notebook = sharing(this.#notebook, found.notebook);
     const stored = found.stored === found.notebook ? notebook : found.stored;
     this.#pen.drop();
     this.#pen = this.#penOn({ ...found, notebook, stored });
@@ -305,13 +324,6 @@ export class Keeper extends KeeperState {
     }
     if (replayed?.unread) this.tell(unreadSays(this.#pen.notebook.title));
     this.#pen.goOn();
-  }
-
-  /** Shows what another window did. */
-  #hear(text: string): void {
-    const read = readFile(text);
-    if ('problem' in read) return;
-    this.desk.follow(sharing(this.desk.lookedFrom ?? this.desk.notebook, read.notebook));
   }
 
   /** Takes the turn from the window that has it. */
