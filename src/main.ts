@@ -9,7 +9,9 @@ import '@fontsource/alegreya-sans/latin-ext-700.css';
 import { mount } from 'svelte';
 import App from './page/App.svelte';
 import { opening } from './page/keeping/opening';
+import { answerOrExample } from './page/keeping/waiting';
 import './page/page.css';
 
-const opened = await opening();
-mount(App, { target: document.getElementById('page')!, props: { opened } });
+const target = document.getElementById('page')!;
+const opened = await answerOrExample(opening(), target);
+mount(App, { target, props: { opened } });

@@ -1,12 +1,16 @@
 export * from './csv';
 export * from './device-shelf';
+export * from './journal';
 export * from './kept';
+export * from './late-shelf';
 export * from './link';
 export * from './listing';
 export * from './memory-shelf';
 export * from './packing';
 export * from './pen';
 export * from './sharing';
+export * from './recover';
+export * from './replay';
 export type * from './shelf';
 export * from './thinning';
 export * from './trouble';

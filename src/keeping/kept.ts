@@ -1,3 +1,15 @@
+/**
+ * Which edits of the journal a record holds, so that none is made twice and none is left out. A writer is one window for as
+ * long as it writes one notebook; it numbers its edits from 1.
+ */
+export interface EditsHeld {
+  /** Who wrote the record, and the number of that writer's last edit in it. */
+  readonly by: string;
+  readonly upTo: number;
+  /** The same of writers before, whose edits were replayed. */
+  readonly replayed?: Readonly<Record<string, number>>;
+}
+
 /** A notebook on the shelf, as the list shows it. */
 export interface KeptNotebook {
   readonly id: string;
@@ -14,6 +26,7 @@ export interface KeptNotebook {
   /** When it was deleted. It stays until a person takes it away for good. */
   readonly deleted?: number;
   readonly damaged?: Damage;
+  readonly edits?: EditsHeld;
 }
 
 /**
@@ -39,6 +52,7 @@ export interface Written {
   readonly cells: number;
   readonly sizes: number;
   readonly text: string;
+  readonly edits?: EditsHeld;
 }
 
 /** The largest number of milliseconds that is a date: ECMA-262, "Time Values and Time Range". */
@@ -50,6 +64,18 @@ const timed = (value: unknown): number | undefined =>
   typeof value === 'number' && Math.abs(value) <= latestTime ? value : undefined;
 const fieldsOf = (record: unknown): Readonly<Record<string, unknown>> =>
   typeof record === 'object' && record !== null ? (record as Record<string, unknown>) : {};
+
+/** Which edits a record says it holds; undefined where that is damaged: then none is known to be in it. */
+function editsFrom(value: unknown): EditsHeld | undefined {
+  const { by, upTo, replayed } = fieldsOf(value);
+  const number = counted(upTo);
+  if (typeof by !== 'string' || number === undefined) return undefined;
+  const others = Object.entries(fieldsOf(replayed)).flatMap(([writer, last]) => {
+    const to = counted(last);
+    return to === undefined ? [] : [[writer, to] as const];
+  });
+  return { by, upTo: number, ...(others.length > 0 && { replayed: Object.fromEntries(others) }) };
+}
 
 /**
  * The entry of a notebook, made of what its record holds, which may be damaged: each field is what it should be, and
@@ -67,6 +93,7 @@ export function keptFrom(id: string, record: unknown): KeptNotebook {
     counted(found['sizes']),
   ];
   const [order, deleted] = [counted(found['order']), timed(found['deleted'])];
+  const edits = editsFrom(found['edits']);
   const whole = ![title, made, changed, revision, cells, sizes].includes(undefined) && typeof id === 'string';
   return {
     id,
@@ -78,6 +105,7 @@ export function keptFrom(id: string, record: unknown): KeptNotebook {
     sizes: sizes ?? 0,
     ...(order !== undefined && { order }),
     ...(deleted !== undefined && { deleted }),
+    ...(edits && { edits }),
     ...(!whole && { damaged: 'entry' as const }),
   };
 }

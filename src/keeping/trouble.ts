@@ -1,5 +1,5 @@
-/** Why a browser did not keep a notebook. */
-export type Trouble = 'full' | 'refused' | 'broken';
+/** Why a browser did not keep a notebook. `silent`: it does not answer; `missing`: the part that keeps was not fetched. */
+export type Trouble = 'full' | 'refused' | 'broken' | 'silent' | 'missing';
 
 /** What an error of the database comes down to. */
 export function troubleOf(error: unknown): Trouble {

@@ -65,6 +65,11 @@ export class Turn {
     this.#held({ ifAvailable: true });
   }
 
+  /** What this window does; undefined until that is known. */
+  get part(): Part | undefined {
+    return this.#part;
+  }
+
   /** Whether others follow, so that they are to be told. */
   get followed(): boolean {
     return this.#followed;

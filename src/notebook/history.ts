@@ -48,3 +48,15 @@ export function redo(history: History): History {
     future: history.future.slice(0, -1),
   };
 }
+
+const elsewhere = 'the changes made in another window';
+
+/**
+ * The history after changes that were made in another window. All of them together are one step, and what can be undone
+ * from before stays; where nothing can, there is none from them either.
+ */
+export function withElsewhere(history: History, notebook: Notebook): History {
+  if (notebook === history.now || history.past.length === 0) return { ...history, now: notebook };
+  if (history.past.at(-1)!.what === elsewhere) return { ...history, now: notebook, future: [] };
+  return advance(history, notebook, elsewhere);
+}

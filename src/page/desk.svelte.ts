@@ -15,6 +15,7 @@ import {
   storedFormula,
   undo,
   usualSettings,
+  withElsewhere,
   writeFile,
   allCells,
   type Cell,
@@ -35,6 +36,7 @@ import {
   type WhatIfsTold,
   type WorkTrials,
 } from '../sheet';
+import { Complaints } from './complaints.svelte';
 import { Followed, type Standing } from './followed.svelte';
 import { outdated, type OpenNotebook, type StartState } from './start-state';
 import { summaryOf } from './summary';
@@ -106,8 +108,19 @@ export class Desk {
     const again = sentence !== '' && sentence === untrack(() => this.#said);
     this.#said = again ? `${sentence}\u00a0` : sentence;
   }
-  /** A sentence about something that went wrong and is not on any cell. */
-  complaint: string | null = $state(null);
+  /** Sentences about what went wrong and is not on any cell; each stays until it is closed. */
+  readonly complaints = new Complaints();
+  /** What could not be done, in a sentence: it joins the others. Nothing takes out what earlier attempts left there. */
+  get complaint(): string | null {
+    return this.complaints.newest;
+  }
+  set complaint(sentence: string | null) {
+    this.complaints.ofAttempt(sentence);
+  }
+  /** Whether the notebook here has work that is not saved; for whoever saves it to say. */
+  isUnsaved: () => boolean = () => false;
+  /** What the person asked for and is asked about first, since what is here is not saved. */
+  leaving: { readonly title: string; goOn(): void } | null = $state.raw(null);
   /** Which notebook this is among those that are kept. */
   id: string = $state('');
   /** Why nothing can be changed here, in a sentence, where it only is to be looked at. */
@@ -260,14 +273,23 @@ export class Desk {
     this.said = `Redid ${what}.`;
   }
 
-  /** Puts another notebook on the desk, a new one or (with its id) one that is kept; its history begins there. */
-  begin(notebook: Notebook, id: string = crypto.randomUUID()): void {
+  /**
+   * Puts another notebook on the desk, a new one or (with its id) one that is kept; its history begins there. Where what
+   * is here is not saved, the person is asked first, and false comes back; `sure` asks nothing.
+   */
+  begin(notebook: Notebook, id: string = crypto.randomUUID(), sure = false): boolean {
+    if (!sure && this.isUnsaved()) {
+      this.leaving = { title: notebook.title, goOn: () => void this.begin(notebook, id, true) };
+      return false;
+    }
+    this.leaving = null;
     this.#leave();
     this.#aside = null;
     this.id = id;
     this.#foldMuch(notebook);
     this.#become(begin(notebook));
     this.said = `${notebook.title} is on the desk.`;
+    return true;
   }
 
   /** Exchanges the whole notebook as one edit, which undo takes back. */
@@ -276,10 +298,10 @@ export class Desk {
     this.#become(advance(this.#history, notebook, what));
   }
 
-  /** Shows what was done to the notebook elsewhere. */
+  /** Shows what was done to the notebook elsewhere: undo takes that back as one step, and then what was done here. */
   follow(notebook: Notebook): void {
-    if (this.#aside) this.#aside = begin(notebook);
-    else this.#become(begin(notebook));
+    if (this.#aside) this.#aside = withElsewhere(this.#aside, notebook);
+    else this.#become(withElsewhere(this.#history, notebook));
   }
 
   /** Shows another notebook, to be looked at and not changed; the one on the desk stays as it is. */
@@ -307,7 +329,9 @@ export class Desk {
   /** Opens a file that a person picked or dropped; what was on the desk stays kept, and stays where the file is refused. */
   async openPicked(file: File): Promise<void> {
     if (file.size > largestFile) {
-      this.complaint = `${file.name}: this file is larger than any notebook (${Math.round(file.size / 1e6)} MB), so it was not opened.`;
+      this.complaints.add(
+        `${file.name}: this file is larger than any notebook (${Math.round(file.size / 1e6)} MB), so it was not opened.`,
+      );
       return;
     }
     const { open } = this;
@@ -322,11 +346,10 @@ export class Desk {
     }
     const read = readFile(text);
     if ('problem' in read) {
-      this.complaint = `${file.name}: ${read.problem}`;
+      this.complaints.add(`${file.name}: ${read.problem}`);
       return;
     }
-    this.begin(read.notebook);
-    this.said = `Opened ${file.name}.`;
+    if (this.begin(read.notebook)) this.said = `Opened ${file.name}.`;
   }
 
   /**

@@ -17,9 +17,9 @@ export function followInWorker(desk: Desk): Follower {
       () => new Worker(new URL('../sheet/worker.ts', import.meta.url), { type: 'module' }),
       {
         answer: (answer) => desk.take(answer),
-        held: (_cells, sentence) => (desk.complaint = sentence),
+        held: (_cells, sentence) => desk.complaints.add(sentence),
         comingBack: (sentence) => (desk.said = sentence),
-        failed: (sentence) => (desk.complaint = sentence),
+        failed: (sentence) => desk.complaints.add(sentence),
         threw: reportError,
       },
     );

@@ -147,7 +147,7 @@ describe('where the browser does not keep', () => {
         throw new DOMException('Denied.', 'SecurityError');
       };
     });
-    await goesOnInMemory(await own.open(), /keeps nothing for this page/);
+    await goesOnInMemory(await own.open(), /does not let this page save/);
   });
 
   it('because what it kept is damaged: the same', async () => {
@@ -165,7 +165,7 @@ describe('where the browser does not keep', () => {
         return request;
       };
     });
-    await goesOnInMemory(await own.open(), /cannot be read or written/);
+    await goesOnInMemory(await own.open(), /cannot read or write/);
   });
 
   it('because the device is full: the same, and it is kept as soon as there is room again', async () => {
@@ -176,7 +176,7 @@ describe('where the browser does not keep', () => {
     await type(page, 'hand', 'value', '21.5');
     await page
       .getByRole('alert')
-      .filter({ hasText: /no room left/ })
+      .filter({ hasText: /out of space/ })
       .waitFor();
     const [file] = await Promise.all([
       page.waitForEvent('download'),

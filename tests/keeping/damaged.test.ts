@@ -66,9 +66,7 @@ describe.each(damages.map((one) => [one.what, one] as const))(
       if (left === 'text') expect(whole.startsWith(text) && text.length > 1000).toBe(true);
       else expect(readFile(text)).toEqual(readFile(whole));
       const opened = (await openedLast())!;
-      expect(opened.text).toBe(
-        left === 'earlier' ? titled('Other').text : opened.kept.id === 'a' ? text : '',
-      );
+      expect(opened.text).toBe(left === 'earlier' ? titled('Other').text : opened.id === 'a' ? text : '');
     });
 
     it('does not keep earlier states from being read, nor the work from going on', async () => {

@@ -167,4 +167,91 @@ describe('a pen', () => {
     await vi.advanceTimersByTimeAsync(1000);
     expect(await titleOn(shelf)).toBe('last');
   });
+
+  it('that finds an edit undone while it was being written writes what it was before', async () => {
+    let go: () => void = () => {};
+    const slow: Shelf = {
+      ...shelf,
+      write: async (...given) => {
+        await new Promise<void>((resolve) => (go = resolve));
+        return shelf.write(...given);
+      },
+    };
+    const before = titled('before');
+    const pen = penOn(slow, before);
+    pen.write(titled('after'));
+    await vi.advanceTimersByTimeAsync(500);
+    pen.write(before);
+    expect(pen.dry).toBe(false);
+    go();
+    await vi.advanceTimersByTimeAsync(500);
+    go();
+    await vi.advanceTimersByTimeAsync(500);
+    expect(await titleOn(shelf)).toBe('before');
+    expect(stood.at(-1)).toMatchObject({ is: 'kept' });
+  });
+
+  it('says that a notebook is kept although thinning its earlier states failed', async () => {
+    const pen = penOn({
+      ...shelf,
+      states: async () => {
+        throw new DOMException('Lost.', 'UnknownError');
+      },
+    });
+    for (const title of ['one', 'two', 'three']) {
+      pen.write(titled(title));
+      await vi.advanceTimersByTimeAsync(6 * 60_000);
+    }
+    expect(stood.filter((standing) => standing.is === 'not kept')).toEqual([]);
+    expect(stood.at(-1)).toMatchObject({ is: 'kept' });
+  });
+
+  it('that cannot be laid down, since nothing is kept, stays up and tries again', async () => {
+    let full = true;
+    const pen = penOn({
+      ...shelf,
+      write: async (...given) => {
+        if (full) throw new DOMException('Full.', 'QuotaExceededError');
+        return shelf.write(...given);
+      },
+    });
+    pen.write(titled('last'));
+    expect(await pen.lay()).toBe(false);
+    full = false;
+    await vi.advanceTimersByTimeAsync(6000);
+    expect([await titleOn(shelf), pen.dry]).toEqual(['last', true]);
+  });
+
+  it('that waits on a write without end says within five seconds that nothing is kept, and goes on saying so', async () => {
+    let go: () => void = () => {};
+    const pen = penOn({
+      ...shelf,
+      write: async (...given) => {
+        await new Promise<void>((resolve) => (go = resolve));
+        return shelf.write(...given);
+      },
+    });
+    pen.write(titled('one'));
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(stood.at(-1)).toEqual({ is: 'not kept', trouble: 'silent' });
+    pen.write(titled('two'));
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(stood.at(-1)).toEqual({ is: 'not kept', trouble: 'silent' });
+    go();
+    await vi.advanceTimersByTimeAsync(1000);
+    go();
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(stood.at(-1)).toMatchObject({ is: 'kept' });
+  });
+
+  it('writes nothing until it is known that no other window does', async () => {
+    const pen = penOn(shelf);
+    pen.wait();
+    pen.write(titled('mine'));
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(await shelf.list()).toEqual([]);
+    pen.goOn();
+    await vi.advanceTimersByTimeAsync(10);
+    expect(await titleOn(shelf)).toBe('mine');
+  });
 });

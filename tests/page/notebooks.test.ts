@@ -6,6 +6,7 @@ import { unwrap } from 'idb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { deviceShelf, writtenOf, type Shelf } from '../../src/keeping';
 import { openDatabase } from '../../src/keeping/database';
+import { Ahead } from '../../src/page/keeping/ahead';
 import { Keeper } from '../../src/page/keeping/keeper.svelte';
 import Notebooks from '../../src/page/keeping/Notebooks.svelte';
 import * as saving from '../../src/page/saving';
@@ -27,7 +28,8 @@ beforeEach(async () => {
 
 async function listed() {
   const { desk } = deskWith(small());
-  const keeper = await Keeper.of(desk, { notebook: desk.notebook });
+  const opened = { notebook: desk.notebook };
+  const keeper = Keeper.of(desk, opened, new Ahead(desk, opened));
   const { component } = render(Notebooks, { keeper });
   const saved = vi.spyOn(saving, 'saveText').mockReset();
   await (component as unknown as { open(): Promise<void> }).open();

@@ -62,8 +62,9 @@ function changeResults(
 /** @returns whether it could be done; where not, the desk says why */
 export function setSheet(desk: Desk, sheet: ClassSheet): boolean {
   const empty = sheet.results.length === 0 && sheet.size === undefined;
-  desk.complaint = desk.do({ do: 'set class sheet', sheet: empty ? null : sheet }) ?? null;
-  return desk.complaint === null;
+  const refused = desk.do({ do: 'set class sheet', sheet: empty ? null : sheet });
+  desk.complaint = refused ?? null;
+  return refused === undefined;
 }
 
 export function putOnSheet(desk: Desk, result: ClassResult): void {

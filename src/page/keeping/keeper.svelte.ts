@@ -1,15 +1,15 @@
 import {
   deviceShelf,
-  isLink,
-  lockOf,
+  lateShelf,
   memoryShelf,
   Pen,
   sharing,
+  titleApart,
   troubleOf,
   Turn,
-  writtenOf,
-  type Known,
+  type Journal,
   type Part,
+  type Replayed,
   type Shelf,
   type Standing,
   type Trouble,
@@ -17,63 +17,88 @@ import {
 import { readFile, writeFile, type FileRead, type Notebook } from '../../notebook';
 import { jacket } from '../../starters/jacket';
 import type { Desk } from '../desk.svelte';
-import { linked, type Opening } from './opening';
+import { journalOf, type Ahead } from './ahead';
+import {
+  apartSays,
+  followsSays,
+  KeeperState,
+  looksSays,
+  unreadSays,
+  type Looking,
+} from './keeper-state.svelte';
+import { alone, findOn, openElsewhere } from './on-shelf';
+import { forgetLink, linked, type Found, type Opening } from './opening';
 import { timeOf } from './time-of';
 
-/** Something that is looked at and is not the notebook on the desk. */
-export type Looking = { readonly at: 'link' } | { readonly at: 'state'; readonly written: number };
+export { timeOf } from './time-of';
 
 /** Milliseconds in which what windows that follow are told is gathered. */
 const gathered = 60;
 
-const followsSays =
-  'Another window is editing this notebook. Choose “Edit here instead” to change it in this one.';
-const looksSays = {
-  link: 'This notebook came in a link, to be looked at. Choose “Keep a copy” to change it.',
-  state: 'This is an earlier state, to be looked at. Choose “Bring it back” to go on from it.',
-};
+/** Milliseconds for which a shelf that does not answer is waited for before its list is shown without the newest. */
+const patience = 4000;
 
 /**
  * Keeps what is on the desk: hands every edit to the pen, gives the turn to another window and takes it back, and says
  * how things stand. It follows the desk; the desk knows nothing of it.
  */
-export class Keeper {
-  standing: Standing = $state.raw({ is: 'as it was' });
-  looking: Looking | null = $state.raw(null);
-  part: Part = $state('writing');
-  /** A sentence that is worth telling once. */
-  told: string | null = $state(null);
-  /** A newer version of the page is stored and waits until no window uses this one. */
-  newerIsReady = $state(false);
-  /** What was kept and cannot be opened: its text can still be saved. */
-  readonly damaged: Opening['damaged'];
-  readonly desk: Desk;
-  readonly shelf: Shelf;
-  /** Why what is kept does not outlive the page; undefined where it does. */
-  readonly trouble: Trouble | undefined;
-
+export class Keeper extends KeeperState {
   #pen: Pen;
   #turn: Turn;
   #telling: ReturnType<typeof setTimeout> | undefined;
   /** What is known of the notebook that is about to come on the desk. */
-  #coming: { readonly id: string; readonly notebook: Notebook; readonly known: Known } | undefined;
+  #coming: Found | undefined;
+  /** What was replayed for the notebook on the desk, until this window may write it. */
+  #replayed: Replayed | undefined;
 
-  /** Begins to keep what is on the desk, on the device or, where the browser keeps nothing, in memory. */
-  static async of(desk: Desk, opening: Opening): Promise<Keeper> {
-    try {
-      return new Keeper(desk, await deviceShelf(), opening, undefined);
-    } catch (error) {
-      return new Keeper(desk, memoryShelf(), opening, opening.trouble ?? troubleOf(error));
-    }
+  /**
+   * Begins to keep what is on the desk, on the device or, where the browser keeps nothing, in memory. It begins at once,
+   * also where the database has not answered yet.
+   *
+   * @param ahead the journal of what is on the desk, which was written before the keeper was there
+   */
+  static of(desk: Desk, opening: Opening, ahead: Ahead): Keeper {
+    let keeper: Keeper | undefined = undefined;
+    let trouble: Trouble | undefined;
+    const opened = deviceShelf().catch((error: unknown) => {
+      trouble = opening.trouble ?? troubleOf(error);
+      if (keeper) keeper.trouble = trouble;
+      return memoryShelf();
+    });
+    keeper = new Keeper(desk, lateShelf(opened), opening, ahead);
+    const own = keeper;
+    void opened.then(() => {
+      if (trouble) return;
+      if (own.trouble === 'silent') own.trouble = undefined;
+      void own.recoverOthers();
+      if (opening.trouble) void own.#lookAgain();
+    });
+    return keeper;
   }
 
-  private constructor(desk: Desk, shelf: Shelf, opening: Opening, trouble: Trouble | undefined) {
-    this.desk = desk;
-    this.shelf = shelf;
-    this.trouble = trouble;
-    this.damaged = opening.damaged;
-    this.#pen = this.#penFor(desk.id, opening.notebook, opening.kept ?? null);
+  private constructor(desk: Desk, shelf: Shelf, opening: Opening, ahead: Ahead) {
+    super(desk, shelf, opening);
+    const asOpened = desk.id === opening.id || opening.id === undefined;
+    this.#pen = this.#penOn(
+      { ...(asOpened ? opening : { notebook: desk.lookedFrom ?? desk.notebook }), id: desk.id },
+      ahead.journal,
+    );
+    this.own = this.#pen.standing;
+    this.#replayed = asOpened ? opening.replayed : undefined;
     this.#turn = this.#turnFor(desk.id);
+    desk.isUnsaved = () => !this.#pen.dry && !this.#pen.down && this.standing.is === 'not kept';
+    this.#watch();
+    if (opening.link) this.#lookAtLink(opening.link);
+    if (opening.late) this.#awaitLate(opening.late);
+  }
+
+  /** The notebook on the desk, also while another is looked at. */
+  get #notebook(): Notebook {
+    return this.desk.lookedFrom ?? this.desk.notebook;
+  }
+
+  #watch(): void {
+    const { desk } = this;
     $effect.root(() => {
       $effect(() => {
         void desk.notebook;
@@ -88,21 +113,50 @@ export class Keeper {
             : null;
       });
     });
-    const leaving = (): void => {
+    document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'hidden') void this.#pen.keep();
-    };
-    document.addEventListener('visibilitychange', leaving);
+    });
     addEventListener('pagehide', () => void this.#pen.keep());
-    if (opening.link) this.#lookAtLink(opening.link);
     addEventListener('hashchange', () => void linked().then((link) => link && this.#lookAtLink(link)));
+  }
+
+  /** Whether leaving the page now would lose something: it is neither on the shelf nor in the journal. */
+  get atRisk(): boolean {
+    return this.#pen.atRisk || this.unsaved.all.some(({ pen }) => pen.atRisk);
   }
 
   #lookAtLink(link: FileRead): void {
     if ('notebook' in link) this.look(link.notebook, { at: 'link' });
     else {
-      this.desk.complaint = link.problem;
+      this.desk.complaints.add(link.problem);
       forgetLink();
     }
+  }
+
+  /** The person went on with an example before the store answered: what it answers must neither be lost nor mixed in. */
+  #awaitLate(late: Promise<Opening>): void {
+    const began = this.desk.id;
+    this.trouble = 'silent';
+    void late.then((found) => {
+      if (this.trouble === 'silent') this.trouble = found.trouble;
+      if (found.id !== undefined) this.#comesBack({ ...found, id: found.id }, began);
+    });
+  }
+
+  /** It could not be read what was open last, and now the store is there: it is looked for once more. */
+  async #lookAgain(): Promise<void> {
+    const began = this.desk.id;
+    const id = await this.shelf.last().catch(() => undefined);
+    const found = id === undefined ? undefined : await findOn(this.shelf, id).catch(() => undefined);
+    if (found && 'notebook' in found && found.kept?.deleted === undefined) this.#comesBack(found, began);
+  }
+
+  /** The person's own notebook is found after all: it opens, or is offered where they have gone on with another. */
+  #comesBack(found: Found, began: string): void {
+    if (found.id === this.desk.id) return;
+    const untouched = this.desk.id === began && !this.#pen.hasOwnEdits && this.standing.is !== 'kept';
+    if (untouched && this.looking === null) this.#put(found);
+    else this.found = { id: found.id, title: found.notebook.title };
   }
 
   /** Something on the desk is another than before. */
@@ -113,6 +167,7 @@ export class Keeper {
     }
     if (this.desk.lookedFrom || this.part === 'following') return;
     this.#pen.write(this.desk.notebook);
+    this.slow ||= this.#pen.withoutJournal;
     if (this.#turn.followed && this.#telling === undefined) {
       this.#telling = setTimeout(() => {
         this.#telling = undefined;
@@ -127,67 +182,145 @@ export class Keeper {
     const coming = this.#coming?.id === id ? this.#coming : undefined;
     this.#coming = undefined;
     this.looking = null;
-    this.part = 'writing';
     const [pen, turn] = [this.#pen, this.#turn];
-    // The turn is kept until the pen is laid down: the next window begins with all that was written.
-    void pen.lay().then(() => turn.close());
-    this.#pen = this.#penFor(id, coming?.notebook ?? notebook, coming?.known ?? null);
-    this.#turn = this.#turnFor(id);
+    if (this.part === 'following' && !pen.hasOwnEdits) {
+      pen.drop();
+      turn.close();
+    }
+    // The turn is kept until all is written: the next window begins with that.
+    else this.unsaved.hold(pen, turn);
+    const back = this.unsaved.take(id);
+    this.part = back?.turn?.part ?? 'writing';
+    this.#pen = back?.pen ?? this.#penOn(coming ?? { id, notebook });
+    this.own = this.#pen.standing;
+    this.#replayed = back ? undefined : coming?.replayed;
+    this.#turn = back?.turn ?? this.#turnFor(id);
+    if (back) return;
     if (coming) {
       this.#pen.write(notebook);
       this.shelf.setLast(id).catch(() => {});
-    } else void this.#pen.begin().then(() => this.#askToStay());
+    } else void this.#pen.begin().then(() => this.askToStay());
   }
 
-  #penFor(id: string, notebook: Notebook, known: Known | null): Pen {
-    return new Pen(id, notebook, known, this.shelf, {
-      stands: (standing) => {
-        this.standing = this.trouble ? { is: 'not kept', trouble: this.trouble } : standing;
-      },
-      apart: (own) => {
-        const title = `${own.title} (other window)`.slice(0, 200);
-        this.desk.begin({ ...own, title });
-        this.told =
-          'Another window had changed this notebook meanwhile. What was done here is now a notebook of its own.';
-      },
-    });
+  /** A pen for a notebook as it was found; it waits for the turn. */
+  #penOn(found: Found, journal: Journal = journalOf(found)): Pen {
+    const { id, notebook, kept, stored, replayed } = found;
+    let pen: Pen | undefined = undefined;
+    const told = {
+      stands: (standing: Standing) => pen && this.#stands(pen, standing),
+      apart: () => pen && void this.#passed(pen),
+    };
+    const known = kept ?? null;
+    const made: Pen = (pen = new Pen(id, stored ?? notebook, known, this.shelf, told, journal));
+    made.wait();
+    if (!replayed) return made;
+    made.replaces(replayed.keys);
+    if (!stored) made.unwritten();
+    made.write(notebook);
+    return made;
+  }
+
+  #stands(pen: Pen, standing: Standing): void {
+    if (pen === this.#pen) this.own = standing;
+    else this.unsaved.stands(pen, standing);
+  }
+
+  /** Another window has written what a pen was about to write: what was done here stands apart, unless it is in there. */
+  async #passed(pen: Pen): Promise<void> {
+    const found = await findOn(this.shelf, pen.id).catch(() => undefined);
+    const here = pen === this.#pen && pen.id === this.desk.id;
+    const all = found && 'notebook' in found && pen.isIn(found.kept?.edits);
+    if (!all) this.#setApart(pen, here);
+    else if (here) this.#takeOver(found);
+    else this.unsaved.drop(pen);
+  }
+
+  #setApart(pen: Pen, here: boolean): void {
+    const own = pen.notebook;
+    const notebook = { ...own, title: titleApart(own.title) };
+    if (here) this.desk.begin(notebook, crypto.randomUUID(), true);
+    else this.#adopt(notebook);
+    pen.forgetJournal();
+    pen.drop();
+    this.unsaved.drop(pen);
+    this.tell(
+      'Another window had changed this notebook meanwhile. What was done here is now a notebook of its own.',
+    );
+  }
+
+  /** Keeps a notebook that is not on the desk. */
+  #adopt(notebook: Notebook): void {
+    const pen = this.#penOn({ id: crypto.randomUUID(), notebook });
+    pen.goOn();
+    pen.unwritten();
+    void pen.begin();
+    this.unsaved.hold(pen, null);
   }
 
   #turnFor(id: string): Turn {
     return new Turn(id, {
       became: (part) => void this.#become(id, part),
       heard: (text) => {
-        if (this.desk.id === id && this.part === 'following') this.#show(text);
+        const read = this.desk.id === id && this.part === 'following' && readFile(text);
+        if (read && 'notebook' in read) this.desk.follow(sharing(this.#notebook, read.notebook));
       },
       finish: () => this.#pen.keep(),
-      now: () => writeFile(this.desk.lookedFrom ?? this.desk.notebook),
+      now: () => writeFile(this.#notebook),
     });
   }
 
   async #become(id: string, part: Part): Promise<void> {
-    if (part === this.part || id !== this.desk.id) return;
+    if (id !== this.desk.id) {
+      const left = this.unsaved.of(id)?.pen;
+      if (part === 'writing') left?.goOn();
+      else if (left && !left.hasOwnEdits) this.unsaved.drop(left);
+      return;
+    }
     if (part === 'following') {
       this.part = part;
-      // A window that slept while its turn was taken has work that is not kept yet.
-      if (!this.#pen.dry) await this.#pen.keep();
+      const pen = this.#pen;
+      if (!pen.hasOwnEdits) return;
+      // What was done before it was known that another window writes; or by a window that slept while its turn was taken.
+      if (pen.waits) this.#setApart(pen, true);
+      else await pen.keep();
+      return;
+    }
+    if (this.part === 'writing') {
+      // The first to have it open.
+      this.#writes();
       return;
     }
     // What the other window wrote is read before anything is written here.
-    const found = await this.shelf.read(id).catch(() => undefined);
+    const found = await findOn(this.shelf, id).catch(() => undefined);
     if (id !== this.desk.id) return;
-    const notebook = found && this.#show(found.text);
-    if (found && notebook) this.#pen.takeIn(notebook, found.kept);
+    if (found && 'notebook' in found) this.#takeOver(found);
     this.part = part;
+    this.#writes();
   }
 
-  /** Shows what another window did; gives it back as it is on the desk now. */
-  #show(text: string): Notebook | undefined {
-    const read = readFile(text);
-    if ('problem' in read) return undefined;
-    const before = this.desk.lookedFrom ?? this.desk.notebook;
-    const notebook = sharing(before, read.notebook);
+  /** Goes on from what the shelf and the journal hold of the notebook on the desk. */
+  #takeOver(found: Found): void {
+    const notebook = sharing(this.#notebook, found.notebook);
+    const stored = found.stored === found.notebook ? notebook : found.stored;
+    this.#pen.drop();
+    this.#pen = this.#penOn({ ...found, notebook, stored });
+    this.own = this.#pen.standing;
     this.desk.follow(notebook);
-    return notebook;
+    this.#replayed = found.replayed;
+    if (this.#turn.part === 'writing') this.#writes();
+  }
+
+  /** This window writes the notebook on the desk. */
+  #writes(): void {
+    const replayed = this.#replayed;
+    this.#replayed = undefined;
+    for (const own of replayed?.apart ?? []) {
+      const title = titleApart(own.title);
+      this.#adopt({ ...own, title });
+      this.tell(apartSays(title));
+    }
+    if (replayed?.unread) this.tell(unreadSays(this.#pen.notebook.title));
+    this.#pen.goOn();
   }
 
   /** Takes the turn from the window that has it. */
@@ -195,9 +328,12 @@ export class Keeper {
     return this.#turn.take();
   }
 
-  /** Writes now whatever is not kept yet. */
-  keep(): Promise<void> {
-    return this.#pen.keep();
+  /** Writes now whatever is not kept yet; a shelf that does not answer is not waited for without end. */
+  async keep(): Promise<void> {
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const enough = new Promise<void>((resolve) => (timer = setTimeout(resolve, patience)));
+    await Promise.race([this.#pen.keep(), enough]);
+    clearTimeout(timer);
   }
 
   /** Puts a notebook from the shelf on the desk; gives back why not, where it cannot be. */
@@ -206,49 +342,22 @@ export class Keeper {
       this.goBack();
       return undefined;
     }
-    const found = await this.shelf.read(id);
-    if (!found) return 'That notebook is no longer there.';
-    const read = readFile(found.text);
-    if ('problem' in read) return read.problem;
-    this.#coming = { id, notebook: read.notebook, known: found.kept };
-    this.desk.begin(read.notebook, id);
-    return undefined;
-  }
-
-  /** Makes a copy, which stays on the shelf. */
-  async duplicate(id: string): Promise<string | undefined> {
-    if (id === this.desk.id) await this.keep();
-    const found = await this.shelf.read(id);
-    const read = found && readFile(found.text);
-    if (!read) return 'That notebook is no longer there.';
-    if ('problem' in read) return read.problem;
-    const title = `${read.notebook.title.slice(0, 190)} (copy)`;
-    await this.shelf.write(crypto.randomUUID(), writtenOf({ ...read.notebook, title }), 0, {
-      now: Date.now(),
-      remember: false,
-    });
-    await this.shelf.setLast(this.desk.id);
-    await this.#askToStay();
-    return undefined;
-  }
-
-  async rename(id: string, title: string): Promise<string | undefined> {
-    if (id === this.desk.id) {
-      const refused = this.desk.do({ do: 'retitle', title });
-      if (!refused) await this.keep();
-      return refused;
+    const left = this.unsaved.of(id);
+    if (left) {
+      this.desk.begin(left.pen.notebook, id);
+      return undefined;
     }
-    return alone(id, async () => {
-      const found = await this.shelf.read(id);
-      const read = found && readFile(found.text);
-      if (!read) return 'That notebook is no longer there.';
-      if ('problem' in read) return read.problem;
-      const renamed = { ...read.notebook, title: title.trim().slice(0, 200) || 'Untitled' };
-      const options = { now: Date.now(), remember: false };
-      const written = await this.shelf.write(id, writtenOf(renamed), found.kept.revision, options);
-      await this.shelf.setLast(this.desk.id);
-      return written === null ? openElsewhere : undefined;
-    });
+    const found = await findOn(this.shelf, id);
+    if (!found) return 'That notebook is no longer there.';
+    if ('problem' in found) return found.problem;
+    this.#put(found);
+    return undefined;
+  }
+
+  #put(found: Found, sure = false): void {
+    this.#coming = found;
+    if (this.found?.id === found.id) this.found = null;
+    this.desk.begin(found.notebook, found.id, sure);
   }
 
   /** Deletes a notebook so that it can be brought back. Where it is on the desk, another takes its place there. */
@@ -260,21 +369,16 @@ export class Keeper {
       });
     }
     if (this.part === 'following') return openElsewhere;
-    await this.#pen.lay();
+    await this.keep();
     await this.shelf.delete(id, Date.now());
+    // What it is deleted with is what was last saved.
+    this.#pen.drop();
+    this.#pen.forgetJournal();
     for (const other of await this.shelf.list()) {
       if (other.deleted === undefined && (await this.open(other.id)) === undefined) return undefined;
     }
-    this.desk.begin(jacket());
+    this.desk.begin(jacket(), crypto.randomUUID(), true);
     return undefined;
-  }
-
-  async bringBack(id: string): Promise<void> {
-    await this.shelf.delete(id, null);
-  }
-
-  async forget(id: string): Promise<void> {
-    await this.shelf.forget(id);
   }
 
   /** Shows a notebook to be looked at: one from a link, or an earlier state of the one on the desk. */
@@ -298,34 +402,11 @@ export class Keeper {
     if (looking?.at === 'link') {
       forgetLink();
       desk.begin(notebook);
+      return;
     }
     if (looking?.at !== 'state') return;
     this.goBack();
     this.#pen.remember();
     desk.exchange(notebook, `bringing back the state of ${timeOf(looking.written)}`);
   }
-
-  /** Asks the browser not to clear what is kept, once there is more than one notebook to lose. */
-  async #askToStay(): Promise<void> {
-    if (this.trouble) return;
-    try {
-      const there = (await this.shelf.list()).filter(({ deleted }) => deleted === undefined);
-      if (there.length > 1 && !(await navigator.storage.persisted())) await navigator.storage.persist();
-    } catch {
-      // A browser that cannot be asked keeps things as it does.
-    }
-  }
-}
-
-/** Takes the notebook of a link that was dealt with out of the address. */
-function forgetLink(): void {
-  if (isLink(location.hash)) history.replaceState(null, '', location.pathname + location.search);
-}
-
-const openElsewhere = 'That notebook is being edited in another window. Do this there, or close that window.';
-
-/** Does something to a notebook that no window writes at the moment. */
-async function alone(id: string, act: () => Promise<string | undefined>): Promise<string | undefined> {
-  if (!navigator.locks) return act();
-  return navigator.locks.request(lockOf(id), { ifAvailable: true }, (lock) => (lock ? act() : openElsewhere));
 }

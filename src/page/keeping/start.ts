@@ -1,4 +1,5 @@
 import type { Desk } from '../desk.svelte';
+import type { Ahead } from './ahead';
 import Kept from './Kept.svelte';
 import { Keeper } from './keeper.svelte';
 import Notices from './Notices.svelte';
@@ -11,8 +12,8 @@ export interface Started {
   readonly Notices: typeof Notices;
 }
 
-export async function start(desk: Desk, opened: Opening): Promise<Started> {
-  const keeper = await Keeper.of(desk, opened);
+export function start(desk: Desk, opened: Opening, ahead: Ahead): Started {
+  const keeper = Keeper.of(desk, opened, ahead);
   if (import.meta.env.PROD) whenIdle(desk, () => void storePage(keeper));
   return { keeper, Kept, Notices };
 }
@@ -28,6 +29,6 @@ async function storePage(keeper: Keeper): Promise<void> {
   const { workOffline } = await import('../../keeping/offline');
   await workOffline('./offline-worker.js', version, {
     newerIsReady: () => (keeper.newerIsReady = true),
-    isNewer: () => (keeper.told = 'This is a newer version of the page than the one you used last.'),
+    isNewer: () => keeper.tell('This is a newer version of the page than the one you used last.'),
   });
 }
