@@ -1,18 +1,18 @@
 import { CraftError } from './craft-error';
 import { said } from './numbers';
 
-/** What the survey measured, of what the trade asks for. All in cm; `neckToWrist` along the shoulder and the arm. */
+/** What the survey measured, all in cm. Those that are not what the trade means have names of their own: see `howSurveyed`. */
 export const surveyedMeasures = [
   'head',
   'neckBase',
   'shoulderWidth',
   'acrossBack',
   'bust',
-  'waist',
+  'waistAtNavel',
   'hips',
-  'backWaistLength',
+  'backToNavel',
   'upperArmFlexed',
-  'neckToWrist',
+  'spineToWristBent',
   'wrist',
   'hand',
   'stature',
@@ -37,13 +37,70 @@ export interface Surveyed {
 
 /** Said wherever a number of the survey is shown. */
 export const surveySource =
-  'ANSUR II, the US Army’s survey of 1986 women and 4082 men (2012, Natick/TR-15/007; public domain). Soldiers: younger and fitter than most wearers, no children, and the upper arm measured flexed';
+  'ANSUR II, the US Army’s survey of 1986 women and 4082 men (2012, Natick/TR-15/007; public domain). Soldiers: younger and fitter than most wearers, and no children';
+
+/** How a measure was taken, and how that differs from the measurement a body chart means. */
+export interface HowSurveyed {
+  readonly taken: string;
+  /** A sentence to be shown beside its numbers, where they are not what a maker's tape would read. */
+  readonly caution?: string;
+  /** The least and the most cm by which it exceeds the chart's measurement; below 0 where it is less. */
+  readonly more?: Readonly<Record<Sample, readonly [number, number]>>;
+}
+
+/**
+ * How each measure of the survey was taken. Its measurer's handbook (Natick/TR-11/017) says how; the differences come
+ * from the survey of 1988 (Natick/TR-89/044), which took both measures of the same people, and, where only that survey
+ * took the chart's measure, from carrying it over to the bodies of 2012.
+ */
+export const howSurveyed: Readonly<Record<SurveyedMeasure, HowSurveyed>> = {
+  head: {
+    taken: 'the largest round, above the ears and brows',
+    caution: 'Braided and pinned-up hair was measured with the head, so women’s heads come out large.',
+  },
+  neckBase: { taken: 'round the base of the neck' },
+  shoulderWidth: {
+    taken: 'straight between the shoulder bones, with calipers',
+    caution: 'A tape across the back reads 1 to 2 cm more.',
+    more: { women: [-2, -1], men: [-2, -1] },
+  },
+  acrossBack: { taken: 'by tape between the folds at the back of the armpits' },
+  bust: { taken: 'the largest level round, arms down' },
+  waistAtNavel: {
+    taken: 'level round at the navel',
+    caution: 'The natural waist is 7 to 9 cm less on women, and 2 to 4 cm less on men.',
+    more: { women: [7, 9], men: [2, 4] },
+  },
+  hips: { taken: 'level round at the fullest point of the seat' },
+  backToNavel: {
+    taken: 'down the spine from the nape to the level of the navel',
+    caution: 'To the natural waist it is about 6 cm less.',
+    more: { women: [5, 7], men: [5, 7] },
+  },
+  upperArmFlexed: {
+    taken: 'round the biceps, arm raised and fist clenched',
+    caution:
+      'Not more than the relaxed arm at the armpit: on the same women the survey of 1988 read 28.1 cm flexed and 29.2 cm relaxed; men’s read much the same.',
+    more: { women: [-1.2, 0], men: [-0.5, 0.5] },
+  },
+  spineToWristBent: {
+    taken: 'from the spine over the tip of the bent, raised elbow to the wrist',
+    caution: 'With the arm down it is 7 to 8 cm less.',
+    more: { women: [6.5, 8.5], men: [6.5, 8.5] },
+  },
+  wrist: { taken: 'round over the wrist bone' },
+  hand: {
+    taken: 'round the knuckles, without the thumb',
+    caution: 'The thumb was not measured with it: a cuff has to pass the thumb too.',
+  },
+  stature: { taken: 'without shoes' },
+};
 
 /**
  * Body measurements of the survey ANSUR II in cm, worked out from its public-domain data (US Army, 2012; Gordon et
  * al., Natick/TR-15/007): women and men apart. Soldiers are younger and fitter than most wearers; there are no children
- * among them; the upper arm was measured flexed, which is more than the relaxed arm of a body chart. A person's own
- * measurement wins.
+ * among them. Not every measure is the one that a body chart means: `howSurveyed` says how each was taken. A person's
+ * own measurement wins.
  */
 export const bodySurvey: Readonly<Record<Sample, Readonly<Record<SurveyedMeasure, Surveyed>>>> = {
   women: {
@@ -52,11 +109,11 @@ export const bodySurvey: Readonly<Record<Sample, Readonly<Record<SurveyedMeasure
     shoulderWidth: { mean: 36.53, sd: 1.83, p5: 33.5, p50: 36.5, p95: 39.6 },
     acrossBack: { mean: 37.34, sd: 2.98, p5: 32.6, p50: 37.3, p95: 42.3 },
     bust: { mean: 94.69, sd: 8.27, p5: 82.4, p50: 94.0, p95: 109.4 },
-    waist: { mean: 86.09, sd: 9.99, p5: 71.0, p50: 85.2, p95: 104.0 },
+    waistAtNavel: { mean: 86.09, sd: 9.99, p5: 71.0, p50: 85.2, p95: 104.0 },
     hips: { mean: 102.12, sd: 7.59, p5: 90.1, p50: 101.8, p95: 115.6 },
-    backWaistLength: { mean: 42.54, sd: 2.64, p5: 38.4, p50: 42.4, p95: 47.0 },
+    backToNavel: { mean: 42.54, sd: 2.64, p5: 38.4, p50: 42.4, p95: 47.0 },
     upperArmFlexed: { mean: 30.56, sd: 3.08, p5: 25.9, p50: 30.4, p95: 36.0 },
-    neckToWrist: { mean: 80.67, sd: 3.79, p5: 74.6, p50: 80.5, p95: 87.0 },
+    spineToWristBent: { mean: 80.67, sd: 3.79, p5: 74.6, p50: 80.5, p95: 87.0 },
     wrist: { mean: 15.48, sd: 0.78, p5: 14.2, p50: 15.4, p95: 16.8 },
     hand: { mean: 18.66, sd: 0.88, p5: 17.3, p50: 18.7, p95: 20.2 },
     stature: { mean: 162.85, sd: 6.42, p5: 152.5, p50: 162.6, p95: 174.0 },
@@ -67,11 +124,11 @@ export const bodySurvey: Readonly<Record<Sample, Readonly<Record<SurveyedMeasure
     shoulderWidth: { mean: 41.57, sd: 1.92, p5: 38.4, p50: 41.5, p95: 44.7 },
     acrossBack: { mean: 43.09, sd: 3.52, p5: 37.4, p50: 43.0, p95: 49.1 },
     bust: { mean: 105.87, sd: 8.74, p5: 92.2, p50: 105.6, p95: 120.7 },
-    waist: { mean: 94.06, sd: 11.17, p5: 76.8, p50: 93.7, p95: 113.1 },
+    waistAtNavel: { mean: 94.06, sd: 11.17, p5: 76.8, p50: 93.7, p95: 113.1 },
     hips: { mean: 101.95, sd: 7.67, p5: 89.9, p50: 101.7, p95: 114.9 },
-    backWaistLength: { mean: 47.76, sd: 2.77, p5: 43.3, p50: 47.7, p95: 52.4 },
+    backToNavel: { mean: 47.76, sd: 2.77, p5: 43.3, p50: 47.7, p95: 52.4 },
     upperArmFlexed: { mean: 35.81, sd: 3.46, p5: 30.3, p50: 35.7, p95: 41.8 },
-    neckToWrist: { mean: 89.58, sd: 4.02, p5: 83.1, p50: 89.5, p95: 96.3 },
+    spineToWristBent: { mean: 89.58, sd: 4.02, p5: 83.1, p50: 89.5, p95: 96.3 },
     wrist: { mean: 17.59, sd: 0.9, p5: 16.2, p50: 17.6, p95: 19.1 },
     hand: { mean: 21.23, sd: 1.02, p5: 19.5, p50: 21.2, p95: 23.0 },
     stature: { mean: 175.62, sd: 6.86, p5: 164.8, p50: 175.5, p95: 187.0 },

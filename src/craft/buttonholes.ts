@@ -1,6 +1,6 @@
 import { CraftError } from './craft-error';
 import { evenParts } from './even-parts';
-import { mostRows, wholeCount } from './numbers';
+import { counted, mostRows, wholeCount } from './numbers';
 
 /**
  * Places buttonholes along a band, evenly.
@@ -49,11 +49,11 @@ export function buttonholes(o: { length: number; ends: number; count: number; wi
 function noRoom(length: number, ends: number, count: number, width: number): CraftError {
   const least = 2 * ends + count * width + count - 1;
   const most = Math.floor((length - 2 * ends + 1) / (width + 1));
-  const holes = (n: number) => (n === 1 ? '1 buttonhole' : `${n} buttonholes`);
+  const holes = (n: number) => counted(n, 'buttonhole');
   const instead =
     most > 0 ? `${holes(most)} would fit` : 'not one would fit: make the ends or the buttonholes smaller';
   return new CraftError(
     'no-room',
-    `${holes(count)} of ${width} with ${ends} at each end take at least ${least} stitches, and the band has ${length}; ${instead}.`,
+    `${holes(count)} of ${width} with ${ends} at each end ${count === 1 ? 'takes' : 'take'} at least ${counted(least, 'stitch', 'stitches')}, and the band has ${length}; ${instead}.`,
   );
 }

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { stitches, wholeCount } from './numbers';
+import { counted, stitches, wholeCount } from './numbers';
 
 /** The most stitches and rounds that are searched through; a lace yoke in fine thread stays below both. */
 const mostStitches = 2000;
@@ -39,7 +39,7 @@ export function gather(o: { from: number; to: number; rounds: number }): {
   if (rounds > from - 1) {
     throw new CraftError(
       'too-many',
-      `Each round takes at least one stitch away, so ${from} stitches can be gathered over ${from - 1} rounds at most, not ${rounds}.`,
+      `Each round takes at least one stitch away, so ${counted(from, 'stitch', 'stitches')} can be gathered over ${counted(from - 1, 'round')} at most, not ${rounds}.`,
     );
   }
   if (from > mostStitches || rounds > mostRounds) {

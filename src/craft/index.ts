@@ -30,13 +30,14 @@ export { bodyMeasures, chartNames, chartPoint, chartPoints, chartRange, charts, 
 export type { BodyMeasure, Chart, ChartName, ChartPoint } from './charts';
 export {
   bodySurvey,
+  howSurveyed,
   surveyed,
   surveyedMeasures,
   surveyedPercentiles,
   surveyedSamples,
   surveySource,
 } from './body-survey';
-export type { Sample, Surveyed, SurveyedMeasure, SurveyedPercentile } from './body-survey';
+export type { HowSurveyed, Sample, Surveyed, SurveyedMeasure, SurveyedPercentile } from './body-survey';
 export { finished, fitName } from './ease';
 export { fitBands } from './fit-bands';
 export type { FitBand } from './fit-bands';

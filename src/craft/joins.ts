@@ -1,4 +1,4 @@
-import { listed, oneOf, wholeCount } from './numbers';
+import { counted, listed, oneOf, wholeCount } from './numbers';
 import type { Join } from './types';
 
 /**
@@ -40,7 +40,7 @@ interface Side {
 }
 
 function matching(name: string, by: Join['by'], side: Side): string {
-  return `${name} matches: ${counted(side.count, by)} on every side.`;
+  return `${name} matches: ${countOf(side.count, by)} on every side.`;
 }
 
 function differing(name: string, by: Join['by'], first: Side, others: Side[]): string {
@@ -49,10 +49,9 @@ function differing(name: string, by: Join['by'], first: Side, others: Side[]): s
     const compared = more === 0 ? 'the same' : `which is ${Math.abs(more)} ${more > 0 ? 'more' : 'fewer'}`;
     return `${side.name} ${side.count}, ${compared}`;
   });
-  return `${name} does not match ${by} for ${by}: ${first.name} has ${counted(first.count, by)}, ${rest.join('; ')}.`;
+  return `${name} does not match ${by} for ${by}: ${first.name} has ${countOf(first.count, by)}, ${rest.join('; ')}.`;
 }
 
-function counted(count: number, by: Join['by']): string {
-  if (by === 'row') return count === 1 ? '1 row' : `${count} rows`;
-  return count === 1 ? '1 stitch' : `${count} stitches`;
+function countOf(count: number, by: Join['by']): string {
+  return by === 'row' ? counted(count, 'row') : counted(count, 'stitch', 'stitches');
 }

@@ -138,6 +138,18 @@ export function said(x: unknown): string {
 }
 
 /**
+ * A count and what is counted, as they stand in a sentence: singular where there is one.
+ *
+ * @example
+ * counted(1, 'row')                    // '1 row'
+ * counted(3, 'shaping row')            // '3 shaping rows'
+ * counted(2, 'stitch', 'stitches')     // '2 stitches'
+ */
+export function counted(count: number, one: string, several = `${one}s`): string {
+  return `${said(count)} ${count === 1 ? one : several}`;
+}
+
+/**
  * A length as it stands in a sentence. A space that does not break holds its unit to it: so who shows the sentence can
  * tell a length in it from words that only look like one, and write it in other units.
  */

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { listed, perCm, said, stitches, wholeCount, widthOf } from './numbers';
+import { counted, listed, perCm, said, stitches, wholeCount, widthOf } from './numbers';
 import type { Cm, PerCm, Stitches } from './numbers';
 
 /**
@@ -29,7 +29,7 @@ export function seamedWidth(o: {
   if (lost >= all) {
     throw new CraftError(
       'nothing-left',
-      `The seams take ${lost} stitches, and the pieces have ${said(all)}: take fewer into each seam.`,
+      `The seams take ${counted(lost, 'stitch', 'stitches')}, and the pieces have ${said(all)}: take fewer into each seam.`,
     );
   }
   return widthOf((all - lost) as Stitches, gauge);

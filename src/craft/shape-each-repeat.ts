@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { finite, stitches, wholeNumber } from './numbers';
+import { counted, finite, stitches, wholeNumber } from './numbers';
 
 /**
  * The count after every repeat of a row has lost or gained the same number of stitches.
@@ -22,7 +22,7 @@ export function shapeEachRepeat(o: { count: number; repeats: number; by: number 
   if (repeats > count) {
     throw new CraftError(
       'no-room',
-      `${repeats} repeats do not fit on ${count} stitches; ${count} are the most, of one stitch each.`,
+      `${repeats} repeats do not fit on ${counted(count, 'stitch', 'stitches')}; ${count} ${count === 1 ? 'is' : 'are'} the most, of one stitch each.`,
     );
   }
   const after = count + repeats * by;
@@ -34,7 +34,7 @@ export function shapeEachRepeat(o: { count: number; repeats: number; by: number 
         : 'each is a single stitch already, so work fewer repeats.';
     throw new CraftError(
       'nothing-left',
-      `${-by} out of each of ${repeats} repeats is more than ${count} stitches can lose: ${instead}`,
+      `${-by} out of ${repeats === 1 ? 'the one repeat' : `each of ${repeats} repeats`} is more than ${counted(count, 'stitch', 'stitches')} can lose: ${instead}`,
     );
   }
   return finite(after, 'The count after the row');

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { finite, listed, said, same, wholeCount } from './numbers';
+import { counted, finite, listed, said, same, wholeCount } from './numbers';
 
 /*
  * Numbers as a pattern prints them: one for each size, the smallest size first. A size that the pattern has no number
@@ -23,7 +23,7 @@ export function ofSize(list: readonly number[], which: number): number {
   if (size > list.length) {
     throw new CraftError(
       'no-such-size',
-      `There are ${list.length} sizes, so there is no number ${said(size)}: choose one from 1 to ${list.length}.`,
+      `There ${list.length === 1 ? 'is' : 'are'} ${counted(list.length, 'size')}, so there is no number ${said(size)}: choose ${list.length === 1 ? '1' : `one from 1 to ${list.length}`}.`,
     );
   }
   const value = finite(list[size - 1]!, 'A number of a size list');

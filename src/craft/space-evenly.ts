@@ -1,6 +1,6 @@
 import { CraftError } from './craft-error';
 import { evenParts } from './even-parts';
-import { mostRows, oneOf, stitches } from './numbers';
+import { counted, mostRows, oneOf, stitches } from './numbers';
 
 /**
  * Spreads decreases or increases evenly across one row or round.
@@ -81,7 +81,7 @@ function tooMany(
   asked: number,
   room: number,
 ): CraftError {
-  const most = `One row of ${from} stitches has room for ${room} ${kind}s, which end it on ${kind === 'decrease' ? from - room : from + room}`;
+  const most = `One row of ${counted(from, 'stitch', 'stitches')} has room for ${counted(room, kind)}, which ${room === 1 ? 'ends' : 'end'} it on ${kind === 'decrease' ? from - room : from + room}`;
   const rest = asked - room;
   const otherwise = kind === 'decrease' ? 'work 3 or more together' : 'make 2 or more in one place';
   return new CraftError(

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { cm, perCm, roundUp, said, saidCm, same, stitches, widthOf } from './numbers';
+import { cm, counted, perCm, roundUp, said, saidCm, same, stitches, widthOf } from './numbers';
 import type { Cm } from './numbers';
 
 /**
@@ -33,7 +33,7 @@ export function passes(o: { count: number; stitchesPerCm: number; stretch: numbe
   const least = stitches(Math.max(1, roundUp((body * gauge) / stretch)), 'The stitches that would pass');
   const message = holds
     ? `The opening stretches to ${saidCm(opening)} and passes ${saidCm(body)}.`
-    : `The opening stretches to ${saidCm(opening)}, short of the ${saidCm(body)} that have to pass: ${least} stitches would do, or a stretchier fabric, or a fastening.`;
+    : `The opening stretches to ${saidCm(opening)}, short of the ${saidCm(body)} that have to pass: ${counted(least, 'stitch', 'stitches')} would do, or a stretchier fabric, or a fastening.`;
   return { opening, holds, least, message };
 }
 

@@ -1,6 +1,6 @@
 import { CraftError } from './craft-error';
 import { evenParts } from './even-parts';
-import { mostRows, oneOf, rows, said, stitches, wholeCount } from './numbers';
+import { counted, mostRows, oneOf, rows, said, stitches, wholeCount } from './numbers';
 import type { Order, TaperPlan } from './types';
 
 type Side = 'RS' | 'WS' | 'round';
@@ -9,7 +9,10 @@ type Side = 'RS' | 'WS' | 'round';
 export interface Taper {
   /** Rows on which shaping is worked, from 1. */
   shapingRows: number[];
-  /** Intervals in working order: `times` of them, each of `every` rows. */
+  /**
+   * Intervals in working order: `times` of them, each of `every` rows. The last may want its wrong-side row where
+   * every right-side row is shaped and the last row is one.
+   */
   intervals: { every: number; times: number }[];
   /** The count after each row. */
   counts: number[];
@@ -23,7 +26,7 @@ export interface Taper {
  * and rows that make no whole `every` stay plain at the end.
  *
  * `every: 1` shapes on any row, the last of its interval. `every: 2` keeps shaping to right-side rows: the last
- * right-side row of its interval. `order` says whether the longer intervals come first (the default), last, or
+ * right-side row of its interval. Where there are just as many right-side rows as shapings, each is shaped. `order` says whether the longer intervals come first (the default), last, or
  * spread among the shorter, which draws the straightest line.
  *
  * @param o.from the count before the taper; @param o.to the count after it: each 1 or more
@@ -35,6 +38,8 @@ export interface Taper {
  * // { shapingRows: [6, 12, … 60], intervals: [{ every: 6, times: 10 }], counts: [63, … 43] }
  * taper({ from: 10, to: 6, over: 11, perRow: 2, every: 1, before: 0, after: 0 })
  * // { shapingRows: [6, 11], intervals: [{ every: 6, times: 1 }, { every: 5, times: 1 }], … }
+ * taper({ from: 10, to: 6, over: 3, perRow: 2, every: 2, before: 0, after: 0 })
+ * // { shapingRows: [1, 3], intervals: [{ every: 2, times: 2 }], counts: [8, 8, 6] }
  *
  * Source: common practice; 'spread' is Bresenham's line.
  */
@@ -72,11 +77,13 @@ export function taperFrom(o: TaperPlan & { from: number }, startsOn: Side): Tape
 
   const shapings = shapingRowsFor(from, to, perRow);
   const free = over - before - after;
-  const units = Math.floor(free / every);
-  if (free < 0 || units < shapings) {
-    throw tooFewRows({ from, to, over, perRow, every, before, after }, shapings);
+  // A right-side row at either end makes one right-side row more than there are pairs of rows.
+  const spared = every === 2 && sideOf(before + 1, startsOn) === 'RS' ? 1 : 0;
+  if (free < 0 || free < shapings * every - spared) {
+    throw tooFewRows({ from, to, over, perRow, every, before, after }, shapings, spared);
   }
 
+  const units = Math.max(Math.floor(free / every), shapings);
   const lengths = intervalLengths(shapings, units, order).map((length) => length * every);
   const shapingRows: number[] = [];
   let end: number = before;
@@ -96,19 +103,20 @@ function shapingRowsFor(from: number, to: number, perRow: number): number {
   const offered = [short, long].filter((count) => count >= 1).join(' or ');
   throw new CraftError(
     'not-a-multiple',
-    `From ${from} to ${to} is ${apart} stitches, which ${perRow} on a row do not divide: end on ${offered}, or start ${apart % perRow} nearer.`,
+    `From ${from} to ${to} is ${counted(apart, 'stitch', 'stitches')}, which ${perRow} on a row do not divide: end on ${offered}, or start ${apart % perRow} nearer.`,
   );
 }
 
-function tooFewRows(o: TaperPlan & { from: number }, shapings: number): CraftError {
+function tooFewRows(o: TaperPlan & { from: number }, shapings: number, spared: number): CraftError {
   const plain = o.before + o.after;
   if (shapings === 0) {
     return new CraftError(
       'too-few-rows',
-      `${o.before} plain rows before and ${o.after} after are ${plain}, more than the ${o.over} rows there are: work ${plain} or more, or fewer plain ones.`,
+      `${counted(o.before, 'plain row')} before and ${o.after} after make ${plain}, more than the ${counted(o.over, 'row')} there ${o.over === 1 ? 'is' : 'are'}: work ${plain} or more, or fewer plain ones.`,
     );
   }
-  const least = plain + shapings * o.every;
+  const least = plain + shapings * o.every - spared;
+  const stayPlain = plain > 0 ? ` of which ${plain} ${plain === 1 ? 'stays' : 'stay'} plain` : '';
   const waysOut = [
     o.every === 2 ? 'shape on every row instead of every second' : '',
     plain > 0 ? 'leave fewer plain rows' : '',
@@ -117,7 +125,7 @@ function tooFewRows(o: TaperPlan & { from: number }, shapings: number): CraftErr
   ].filter(Boolean);
   return new CraftError(
     'too-few-rows',
-    `From ${o.from} to ${o.to} takes ${shapings} shaping rows, too many for ${o.over} rows${plain > 0 ? ` of which ${plain} stay plain` : ''}: ${least} rows would do. Or ${waysOut.join(', ')}.`,
+    `From ${o.from} to ${o.to} takes ${counted(shapings, 'shaping row')}, too many for ${counted(o.over, 'row')}${stayPlain}: ${counted(least, 'row')} would do. Or ${waysOut.join(', ')}.`,
   );
 }
 

@@ -1,6 +1,17 @@
 import { CraftError } from './craft-error';
 import { gather } from './gather';
-import { listed, oneOf, perCm, positive, rows, said, stitches, wholeCount, widthOf } from './numbers';
+import {
+  counted,
+  listed,
+  oneOf,
+  perCm,
+  positive,
+  rows,
+  said,
+  stitches,
+  wholeCount,
+  widthOf,
+} from './numbers';
 import type { PerCm, Stitches } from './numbers';
 import { shapeEachRepeat } from './shape-each-repeat';
 import { spaceEvenly } from './space-evenly';
@@ -144,7 +155,7 @@ function leftOrAdded(from: Stitches, stretch: Stretch & { kind: 'leave' | 'add' 
   if (both >= from) {
     throw new CraftError(
       'nothing-left',
-      `Leaving ${both} of ${from} stitches leaves none to work: leave ${from - 1} or fewer.`,
+      `Leaving ${both} of ${counted(from, 'stitch', 'stitches')} leaves none to work: leave ${from - 1} or fewer.`,
     );
   }
   return (from - both) as Stitches;

@@ -1,4 +1,5 @@
 import { allCells, type Cell, type Notebook, type Size } from './document';
+import { asWorked } from './piece-start';
 
 /** What differs between two notebooks, as far as results can depend on it. */
 export interface Changes {
@@ -16,7 +17,7 @@ export interface Changes {
  */
 export function changesBetween(before: Notebook | null, after: Notebook): Changes {
   const sizes = before?.sizes === after.sizes ? {} : { sizes: after.sizes };
-  const [old, now] = [before ? allCells(before) : [], allCells(after)];
+  const [old, now] = [before ? worked(before) : [], worked(after)];
   // Most edits leave all cells but one the same, and as many: those before it and those after it need no looking up.
   let start = 0;
   while (start < now.length && old[start] === now[start]) start++;
@@ -29,6 +30,12 @@ export function changesBetween(before: Notebook | null, after: Notebook): Change
     replaced.delete(cell.id);
   }
   return { ...sizes, put, drop: [...replaced.keys()] };
+}
+
+/** The cells as they are worked: in knitting a piece that is picked up begins on the wrong side. */
+function worked(notebook: Notebook): Cell[] {
+  const cells = allCells(notebook);
+  return notebook.settings.craft === 'knitting' ? cells.map((cell) => asWorked(notebook, cell)) : cells;
 }
 
 /** Whether two notebooks are the same to whoever works them: a title or a setting may still be another. */

@@ -16,6 +16,7 @@ export { largestFile, mostPlaces } from './limits';
 export * from './migrations';
 export * from './must';
 export * from './names';
+export { asWorked, firstSide } from './piece-start';
 export * from './quantities';
 export * from './ready-checks';
 export * from './ready-choices';

@@ -14,6 +14,8 @@ export interface Input {
   readonly entry: Entry;
   /** What a typed value must be, beyond a number. */
   readonly must?: Must;
+  /** What a length that is typed lies within, cm: beyond it a key or a unit slipped. A file may hold another. */
+  readonly within?: readonly [least: number, most: number];
   /** A value that every size shares by its nature: a swatch is the same swatch in every size. */
   readonly shared?: true;
 }

@@ -1,4 +1,4 @@
-import { surveyed, surveySource, type Sample } from '../craft';
+import { howSurveyed, surveyed, surveySource, type Sample } from '../craft';
 import type { CheckCell, Notebook, Settings } from './document';
 import { nameFrom, nameTable, withFreeName } from './names';
 import { sameName } from './formula';
@@ -46,7 +46,7 @@ function noteOn(key: 'hand' | 'head', formula: string | undefined): { note?: str
   if (!sample) return {};
   const cm = surveyed(sample, key, 95);
   return {
-    note: `The ${key}: ${cm} cm round; 95 of 100 ${sample} measure no more. From ${surveySource}. Your own measurement wins.`,
+    note: `The ${key}: ${cm} cm round; 95 of 100 ${sample} measure no more. From ${surveySource}. ${howSurveyed[key].caution!} Your own measurement wins.`,
   };
 }
 

@@ -108,12 +108,13 @@ export function piece(
   worked: PieceCell['worked'],
   start: string,
   stretches: readonly PieceStretch[],
-  more: More & { ends?: PieceCell['ends'] } = {},
+  more: More & { ends?: PieceCell['ends'] } & Pick<Partial<PieceCell>, 'startsOn'> = {},
 ): PieceCell {
   return {
     kind: 'piece',
     ...head(label, more.name, more.note),
     worked,
+    ...(more.startsOn ? { startsOn: more.startsOn } : {}),
     start: f(start),
     stretches,
     ends: more.ends ?? 'bound off',

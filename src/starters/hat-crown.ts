@@ -31,7 +31,7 @@ const swatches: Cell[] = [
 
 const measures: Cell[] = [
   measure('Head', 'length', each(sizes, [bodySurvey.women.head.mean, bodySurvey.men.head.mean, 55]), {
-    note: 'Round the widest part. Under “For me” type your own over what stands there. Women and Men: means of the ANSUR II survey (US Army, 2012, Natick/TR-15/007); there were no children among them.',
+    note: 'Round the widest part. Under “For me” type your own over what stands there. Women and Men: means of the ANSUR II survey (US Army, 2012, Natick/TR-15/007); braided hair was measured with the head, and there were no children.',
   }),
   chosen('Depth of the hat', 'length', each(sizes, [21, 22.5, 20.5]), {
     name: 'depth',

@@ -1,7 +1,7 @@
 import { joinArmhole, pickUp, pickUpRatio } from '../craft';
 import type { EdgePart, PickUpCell } from '../notebook';
 import { byShape } from './by-shape';
-import { groupWords, inBlocks, shapeOfBlocks } from './pick-up-groups';
+import { groupWords, inBlocks, shapeOfBlocks, type Along } from './pick-up-groups';
 import type { PieceWriter } from './piece-writer';
 import { theirs } from './sentence';
 import { counted, sizeList, type BySize } from './size-list';
@@ -20,8 +20,35 @@ export function edgeLines(source: PatternSource, writer: PieceWriter, cell: Pick
     if (share.every((count) => !count)) continue;
     const key = `edge ${cell.id} ${part.name}`;
     partLine(source, writer, part, key, share, own);
-    if (part.kind === 'rows') groupLines(writer, key, own('rows'), share);
+    const edge = countedEdge(part, own);
+    if (edge && !isAsAsked(share, edge)) groupLines(writer, key, edge.many, share, edge.along);
   }
+}
+
+/** What a stretch of an edge is counted in, how many there are, and how many stitches each takes. */
+interface CountedEdge {
+  readonly along: Along;
+  readonly many: BySize<number>;
+  /** Missing of row ends, which take a ratio. */
+  readonly each?: BySize<number>;
+}
+
+function countedEdge(part: EdgePart, own: (field: string) => BySize<number>): CountedEdge | undefined {
+  switch (part.kind) {
+    case 'rows':
+      return { along: 'row end', many: own('rows') };
+    case 'stitches':
+      return { along: 'st', many: own('count'), each: own('count').map((count) => count && 1) };
+    case 'motifs':
+      return { along: 'repeat', many: own('motifs'), each: own('each') };
+    case 'curve':
+      return undefined;
+  }
+}
+
+/** Whether each stitch or repeat takes just what is asked of it, in every size, so that nothing is to be spread. */
+function isAsAsked(share: BySize<number>, { many, each }: CountedEdge): boolean {
+  return each !== undefined && share.every((count, place) => !count || count === many[place]! * each[place]!);
 }
 
 function partLine(
@@ -44,16 +71,30 @@ function partLine(
       });
       return;
     case 'stitches':
-      writer.line(key, '{edge}: {count}, one in each st.', { edge: label, count: sts });
+      if (isAsAsked(share, countedEdge(part, own)!)) {
+        writer.line(key, '{edge}: {count}, one in each st.', { edge: label, count: sts });
+        return;
+      }
+      // The count was fitted to a multiple, so some are skipped, or take two.
+      writer.line(`${key} fitted`, '{edge}: {count} over {tops}, {ratio}.', {
+        edge: label,
+        count: sts,
+        tops: counted(own('count'), 'st'),
+        ratio: ratio(own('count'), share, own('count'), own('count')),
+      });
       return;
-    case 'motifs':
-      writer.line(key, '{edge}: {count} over {motifs}, about {each} in each.', {
+    case 'motifs': {
+      const exact = isAsAsked(share, countedEdge(part, own)!);
+      const slots = {
         edge: label,
         count: sts,
         motifs: counted(own('motifs'), 'repeat'),
-        each: sizeList(inEach(own('motifs'), share, own('each'))),
-      });
+        each: sizeList(exact ? own('each') : inEach(own('motifs'), share, own('each'))),
+      };
+      if (exact) writer.line(`${key} exact`, '{edge}: {count} over {motifs}, {each} in each.', slots);
+      else writer.line(key, '{edge}: {count} over {motifs}, about {each} in each.', slots);
       return;
+    }
     case 'curve':
       writer.line(key, '{edge}: {count}, spread evenly along {length}.', {
         edge: label,
@@ -176,13 +217,22 @@ function inEach(repeats: BySize<number>, share: BySize<number>, asked: BySize<nu
 }
 
 /** The groups of a pick-up as words, where sizes agree in shape in one line. */
-function groupLines(writer: PieceWriter, key: string, rows: BySize<number>, share: BySize<number>): void {
+function groupLines(
+  writer: PieceWriter,
+  key: string,
+  rows: BySize<number>,
+  share: BySize<number>,
+  along: Along = 'row end',
+): void {
   const groups = rows.map((ends, place) => {
     const stitches = share[place];
     return ends && stitches ? inBlocks(pickUp({ rows: ends, stitches }).groups) : null;
   });
   const text = (places: readonly number[]): string =>
-    groupWords(places.map((place) => groups[place] ?? null));
+    groupWords(
+      places.map((place) => groups[place] ?? null),
+      along,
+    );
   writer.byGroups(
     `${key} groups`,
     byShape(groups.map((blocks) => blocks && shapeOfBlocks(blocks))),

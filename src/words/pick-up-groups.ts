@@ -14,6 +14,9 @@ export interface Block {
   readonly times: number;
 }
 
+/** What an edge is made of, one by one. */
+export type Along = 'row end' | 'st' | 'repeat';
+
 const mostGroups = 2000;
 
 /** The groups of a pick-up in few repeats: the same groups, the rarer ones spread among the others. */
@@ -67,8 +70,12 @@ export function shapeOfBlocks(blocks: readonly Block[]): string {
   const [first] = blocks;
   if (first?.groups.every(({ skip }) => skip === 0)) {
     const [one, other] = first.groups;
-    if (!other) return 'each row end';
-    return `${one!.pick > other.pick ? 'more' : 'fewer'} among others${first.times > 1 ? '*' : ''}`;
+    // One is "in the next row end", and more are "in each of the next": what is left over may be missing in some sizes.
+    if (!other) return one!.times === 1 ? 'one row end' : 'each row end';
+    const runs = [other.times, blocks[1]?.groups[0]?.times]
+      .map((run) => (run === 1 ? ', one' : ''))
+      .join(';');
+    return `${one!.pick > other.pick ? 'more' : 'fewer'} among others${first.times > 1 ? '*' : ''}${runs}`;
   }
   return blocks
     .map(({ groups, times: often }) => groups.map(unitOf).join('+') + (often > 1 ? '*' : ''))
@@ -80,11 +87,13 @@ const unitOf = ({ skip }: Group): string => (skip > 1 ? 'skip first' : 'skip las
 /**
  * "(pick up 3, skip 1) 10 times, pick up 4, skip 1"; where no row end is skipped, "2 in the next row end".
  *
+ * @param along what is picked up along: row ends, stitches, repeats
+ *
  * @example
  * groupWords([[{ groups: [{ pick: 3, skip: 1, times: 1 }], times: 10 }]])
  * // '*pick up 3, skip 1; rep from * 9 more times'
  */
-export function groupWords(lists: BySize<readonly Block[]>): string {
+export function groupWords(lists: BySize<readonly Block[]>, along: Along = 'row end'): string {
   const longest = lists.reduce<readonly Block[]>(
     (most, list) => (list && list.length > most.length ? list : most),
     [],
@@ -92,7 +101,12 @@ export function groupWords(lists: BySize<readonly Block[]>): string {
   return longest
     .map((block, at) => {
       const inside = block.groups
-        .map((_group, i) => groupPhrase(lists.map((list) => list?.[at]?.groups[i] ?? null)))
+        .map((_group, i) =>
+          groupPhrase(
+            lists.map((list) => list?.[at]?.groups[i] ?? null),
+            along,
+          ),
+        )
         .join(', ');
       const often = lists.map((list) => list?.[at]?.times ?? null);
       if (often.every((many) => many === null || many === 1)) return inside;
@@ -104,7 +118,7 @@ export function groupWords(lists: BySize<readonly Block[]>): string {
     .join(', ');
 }
 
-function groupPhrase(groups: BySize<Group & { readonly times: number }>): string {
+function groupPhrase(groups: BySize<Group & { readonly times: number }>, along: Along): string {
   const of = (value: (group: Group & { readonly times: number }) => number): string =>
     sizeList(groups.map((group) => group && value(group)));
   const pick = of((group) => group.pick);
@@ -112,8 +126,8 @@ function groupPhrase(groups: BySize<Group & { readonly times: number }>): string
   if (some.skip > 1) return `skip ${of((group) => group.skip)}, pick up ${pick}`;
   if (some.skip === 1) return `pick up ${pick}, skip ${of((group) => group.skip)}`;
   const run = of((group) => group.times);
-  if (groups.every((group) => group === null || group.times === 1)) return `${pick} in the next row end`;
+  if (groups.every((group) => group === null || group.times === 1)) return `${pick} in the next ${along}`;
   // One dash is enough: "1 in each of the next 6 (–) row ends".
   const same = groups.every((group) => group === null || group.pick === some.pick);
-  return `${same ? some.pick : pick} in each of the next ${run} row ends`;
+  return `${same ? some.pick : pick} in each of the next ${run} ${along}s`;
 }

@@ -1,82 +1,10 @@
-import {
-  allCells,
-  inputsOf,
-  namesIn,
-  sameName,
-  type Cell,
-  type PickUpCell,
-  type PieceCell,
-  type RepeatFit,
-} from '../notebook';
+import { startOf as startIn, type Start } from '../notebook/piece-start';
 import type { GatheredPiece } from './gathered';
-import { tableOf } from './name-table';
 import type { PatternSource } from './source';
 
-/** Where the first stitches of a piece come from. */
-export type Start =
-  | { readonly kind: 'new'; readonly fit?: RepeatFit }
-  | { readonly kind: 'edge'; readonly pickUp: PickUpCell }
-  /** Along both sides of an armhole and its underarm, as `JOINARMHOLE` counts. */
-  | { readonly kind: 'armhole'; readonly formula: string }
-  | {
-      readonly kind: 'stitches';
-      /** The piece they were left by, and its label. */
-      readonly piece: string;
-      readonly of: string;
-      readonly held: boolean;
-      /** Whether they are a part of its last row. */
-      readonly isPart: boolean;
-    };
+export type { Start };
 
-/**
- * Where the first stitches of a piece come from, read off the formula of its count: a pick-up, an armhole, the last
- * row of another piece, or new ones. A formula cell that only passes a count on is followed.
- */
-export function startOf(source: PatternSource, piece: Pick<GatheredPiece, 'cell'>): Start {
-  const { notebook } = source;
-  const table = tableOf(notebook);
-  const byId = new Map<string, Cell>(allCells(notebook).map((cell) => [cell.id, cell]));
-  let formula = 'formula' in piece.cell.start ? piece.cell.start.formula : '';
-  for (let followed = 0; followed < 8; followed++) {
-    if (/^\s*=?\s*JOINARMHOLE\s*\(/iu.test(formula)) return { kind: 'armhole', formula };
-    const names = namesIn(formula);
-    // A part of another piece's last row: its end, less what is left out.
-    const left = names.length > 1 ? endNamed(names, table, byId, piece.cell.id) : undefined;
-    if (left) return stitchesOf(left, true);
-    const only = formula.trim().replace(/^=\s*/u, '');
-    const named = names.length === 1 ? table.get(sameName(names[0]!)) : undefined;
-    const cell = named && byId.get(named.cell);
-    if (!named || !cell || sameName(only) !== sameName(names[0]!)) break;
-    if (cell.kind === 'pickUp' && named.key === 'total') return { kind: 'edge', pickUp: cell };
-    if (
-      cell.kind === 'piece' &&
-      cell.id !== piece.cell.id &&
-      (named.key === 'end' || named.key.endsWith('.last'))
-    ) {
-      return stitchesOf(cell, false);
-    }
-    if (cell.kind === 'fit') return { kind: 'new', fit: cell };
-    const input = inputsOf(cell).find((one) => one.key === named.key);
-    const next =
-      cell.kind === 'formula' ? cell.formula : input && 'formula' in input.entry ? input.entry.formula : '';
-    if (next === '') break;
-    formula = next;
-  }
-  return { kind: 'new' };
-}
-
-function stitchesOf({ id, label, ends }: PieceCell, isPart: boolean): Start {
-  return { kind: 'stitches', piece: id, of: label, held: ends === 'held', isPart };
-}
-
-/** The other piece whose end a formula begins with. */
-function endNamed(
-  names: readonly string[],
-  table: ReturnType<typeof tableOf>,
-  byId: ReadonlyMap<string, Cell>,
-  own: string,
-): PieceCell | undefined {
-  const named = table.get(sameName(names[0]!));
-  const cell = named && byId.get(named.cell);
-  return cell?.kind === 'piece' && cell.id !== own && named?.key === 'end' ? cell : undefined;
+/** Where the first stitches of a piece come from: see `notebook/piece-start.ts`. */
+export function startOf(source: PatternSource, { cell }: Pick<GatheredPiece, 'cell'>): Start {
+  return startIn(source.notebook, cell);
 }

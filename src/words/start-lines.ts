@@ -131,8 +131,8 @@ function beginning(
 
 /**
  * Stitches picked up along an edge. In crochet that is a row: the first one where it is plain, which is then written
- * here, or the one that follows, which shapes as it picks up. So it is the side of that row that faces; in knitting it
- * is always the right side.
+ * here, or the one that follows, which shapes as it picks up. So it is the side of that row that faces; in knitting row
+ * 1 comes back over the stitches, so it is the other side: the right side, unless the piece is meant otherwise.
  */
 function pickedUp(
   writer: PieceWriter,
@@ -141,7 +141,7 @@ function pickedUp(
   slots: { readonly count: string; readonly row?: string; readonly stitch?: string },
   side: WorkedStretch['side'],
 ): void {
-  const facing = writer.craft === 'crochet' && side === 'WS' ? 'wrong' : 'right';
+  const facing = side === (writer.craft === 'crochet' ? 'WS' : 'RS') ? 'wrong' : 'right';
   const key = facing === 'wrong' ? 'start on the wrong side' : 'start';
   const place = from === '' ? '' : ` ${from}`;
   if (slots.row !== undefined && slots.stitch !== undefined) {
@@ -158,8 +158,8 @@ function pickedUp(
     );
   } else {
     writer.line(
-      'start',
-      `With the right side facing${from === '' ? '' : `, begin${place}`} and pick up {count} ${where}.`.replace(
+      key,
+      `With the ${facing} side facing${from === '' ? '' : `, begin${place}`} and pick up {count} ${where}.`.replace(
         'facing and',
         'facing,',
       ),

@@ -26,9 +26,9 @@ describe('the jacket worked back', () => {
   it('finds the ease that gives 91 stitches in most sizes, and takes it', async () => {
     const page = await visit();
     await show(page, 'Work back');
-    await page.getByLabel('The result').selectOption({ label: 'Back stitches' });
-    await page.getByLabel('by changing').selectOption({ label: 'Finished bust: ease' });
-    await page.getByLabel('the wished value').fill('91');
+    await page.getByLabel('gives').selectOption({ label: 'Back stitches' });
+    await page.getByLabel('Which').selectOption({ label: 'Finished bust: ease' });
+    await page.getByLabel('the amount').fill('91');
     await worked(page);
     // The same by trying every tenth of a millimetre, with arithmetic that shares nothing with the page.
     const eases = Array.from({ length: 4001 }, (_ease, at) => at / 100);

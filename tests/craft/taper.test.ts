@@ -74,6 +74,33 @@ describe('shaping on right-side rows', () => {
   });
 });
 
+describe('every right-side row shaped', () => {
+  test('rows 1 and 3 of 3 are right-side rows: two shapings fit', () => {
+    const plan = taper({ from: 10, to: 6, over: 3, perRow: 2, every: 2, ...plain });
+    expect(plan.shapingRows).toEqual([1, 3]);
+    expect(plan.intervals).toEqual([{ every: 2, times: 2 }]);
+    expect(plan.counts).toEqual([8, 8, 6]);
+    expect(() => taper({ from: 10, to: 6, over: 3, perRow: 2, every: 2, ...plain, startsOn: 'WS' })).toThrow(
+      '4 rows would do',
+    );
+  });
+
+  test('one shaping row is one row, and one row of many is one too', () => {
+    expect(() => taper({ from: 5, to: 4, over: 1, perRow: 1, every: 1, before: 1, after: 0 })).toThrow(
+      'takes 1 shaping row, too many for 1 row of which 1 stays plain: 2 rows would do.',
+    );
+    expect(() => taper({ from: 5, to: 4, over: 0, perRow: 1, every: 1, ...plain })).toThrow(
+      'takes 1 shaping row, too many for 0 rows: 1 row would do.',
+    );
+    expect(() => taper({ from: 5, to: 5, over: 1, perRow: 1, every: 1, before: 1, after: 1 })).toThrow(
+      '1 plain row before and 1 after make 2, more than the 1 row there is: work 2 or more',
+    );
+    expect(() => taper({ from: 5, to: 4, over: 9, perRow: 2, every: 1, ...plain })).toThrow(
+      'From 5 to 4 is 1 stitch, which 2 on a row do not divide',
+    );
+  });
+});
+
 describe('nothing to shape', () => {
   test('from 20 to 20 is plain rows', () => {
     expect(taper({ from: 20, to: 20, over: 3, perRow: 2, every: 1, ...plain })).toEqual({
@@ -105,10 +132,10 @@ describe('what cannot be worked', () => {
 
   test('too few rows are refused with how many would do', () => {
     expect(() => taper({ from: 63, to: 43, over: 19, perRow: 2, every: 2, before: 2, after: 3 })).toThrow(
-      'From 63 to 43 takes 10 shaping rows, too many for 19 rows of which 5 stay plain: 25 rows would do. Or shape on every row instead of every second, leave fewer plain rows, shape more stitches on a row, or change the count by less.',
+      'From 63 to 43 takes 10 shaping rows, too many for 19 rows of which 5 stay plain: 24 rows would do. Or shape on every row instead of every second, leave fewer plain rows, shape more stitches on a row, or change the count by less.',
     );
     expect(
-      taper({ from: 63, to: 43, over: 25, perRow: 2, every: 2, before: 2, after: 3 }).shapingRows,
+      taper({ from: 63, to: 43, over: 24, perRow: 2, every: 2, before: 2, after: 3 }).shapingRows,
     ).toHaveLength(10);
   });
 
@@ -233,15 +260,31 @@ describe('any taper that can be worked', () => {
     );
   });
 
-  test('one row fewer than the least that is said to do is refused, and that least is worked', () => {
+  test('any number of rows with enough right-side rows is worked, and the fewest is the number said', () => {
     fc.assert(
       fc.property(some, (plan) => {
         const shapings = Math.abs(plan.from - plan.to) / plan.perRow;
         fc.pre(shapings > 0);
-        const least = plan.before + plan.after + shapings * plan.every;
-        expect(taper({ ...plan, over: least }).shapingRows).toHaveLength(shapings);
+        // By brute force: the rows on which shaping may fall, one by one.
+        const mayShape = (row: number) => plan.every === 1 || (row % 2 === 1) === (plan.startsOn === 'RS');
+        const room = (over: number): number => {
+          let rows = 0;
+          for (let row = plan.before + 1; row <= over - plan.after; row++) if (mayShape(row)) rows++;
+          return rows;
+        };
+        let least = plan.before + plan.after;
+        while (room(least) < shapings) least++;
+        for (let over = least; over < least + 4; over++) {
+          const { shapingRows } = taper({ ...plan, over });
+          expect(shapingRows).toHaveLength(shapings);
+          expect(new Set(shapingRows).size).toBe(shapings);
+          expect(shapingRows.every((row) => row > plan.before && row <= over - plan.after)).toBe(true);
+          expect(shapingRows.every(mayShape)).toBe(true);
+        }
         expect(() => taper({ ...plan, over: least - 1 })).toThrow(CraftError);
-        expect(() => taper({ ...plan, over: least - 1 })).toThrow(`${least} rows would do`);
+        expect(() => taper({ ...plan, over: least - 1 })).toThrow(
+          `: ${least} ${least === 1 ? 'row' : 'rows'} would do`,
+        );
       }),
       { numRuns: 1000 },
     );

@@ -209,10 +209,10 @@ describe('a block of values', () => {
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 24, l: 26 } });
   });
 
-  it('fills its first size into the others with Ctrl D', async () => {
+  it('fills its first size into the others with >', async () => {
     const { user, at, entry } = await open();
     at(/^Cuff, size S/);
-    await user.keyboard('{Shift>}{ArrowRight}{ArrowDown}{/Shift}{Control>}d{/Control}');
+    await user.keyboard('{Shift>}{ArrowRight}{ArrowDown}{/Shift}>');
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 22, l: 26 } });
     expect(Object.keys((entry('bust') as { own: object }).own)).toEqual(['m']);
   });
@@ -220,7 +220,7 @@ describe('a block of values', () => {
   it('of one place fills all sizes after it', async () => {
     const { user, at, entry } = await open();
     at(/^Cuff, size S/);
-    await user.keyboard('{Control>}d{/Control}');
+    await user.keyboard('>');
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 22, l: 22 } });
   });
 

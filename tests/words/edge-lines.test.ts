@@ -6,6 +6,11 @@ import { sourceOf } from './source-of';
 
 /** The line of an edge of one stretch, whose stitches are fitted to a multiple. */
 async function line(edge: EdgePart, multiple: number): Promise<string> {
+  return (await lines(edge, multiple))[0]!;
+}
+
+/** The same, and the line that says how it comes out even. */
+async function lines(edge: EdgePart, multiple: number): Promise<string[]> {
   const source = await sourceOf({
     title: 'Edge',
     settings: { ...usualSettings, craft: 'knitting' },
@@ -24,7 +29,10 @@ async function line(edge: EdgePart, multiple: number): Promise<string> {
   });
   const document = patternOf(source);
   expect(prove(document, source)).toEqual({ proven: true });
-  return document.parts.flatMap(linesOf)[1]!.text;
+  return document.parts
+    .flatMap(linesOf)
+    .slice(1, 3)
+    .map(({ text }) => text);
 }
 
 const along = (rows: number, pick: number, of: number): EdgePart => ({
@@ -75,7 +83,41 @@ describe('the ratio of an edge is one that comes to its count', () => {
   });
 
   it('in each repeat go as many as the count comes to', async () => {
-    expect(await line(repeats(14, 10), 1)).toBe('Edge: 140 sts over 14 repeats, about 10 in each.');
+    expect(await line(repeats(14, 10), 1)).toBe('Edge: 140 sts over 14 repeats, 10 in each.');
     expect(await line(repeats(2, 1), 12)).toBe('Edge: 12 sts over 2 repeats, about 6 in each.');
+  });
+
+  it('says which repeat takes the odd stitch', async () => {
+    expect(await lines(repeats(14, 10), 141)).toEqual([
+      'Edge: 141 sts over 14 repeats, about 10 in each.',
+      'To come out even: 11 in the next repeat, 10 in each of the next 13 repeats.',
+    ]);
+  });
+
+  it('says one in each st only where there are as many stitches', async () => {
+    const tops = (count: number): EdgePart => ({
+      kind: 'stitches',
+      name: 'edge',
+      label: 'Edge',
+      count: value(count),
+    });
+    expect(await line(tops(26), 1)).toBe('Edge: 26 sts, one in each st.');
+    expect(await lines(tops(26), 25)).toEqual([
+      'Edge: 25 sts over 26 sts, about 1 in every one.',
+      'To come out even: pick up 25, skip 1.',
+    ]);
+    expect(await lines(tops(26), 27)).toEqual([
+      'Edge: 27 sts over 26 sts, about 1 in every one.',
+      'To come out even: 2 in the next st, 1 in each of the next 25 sts.',
+    ]);
+  });
+
+  it('one is in the next, and not in each of the next 1', async () => {
+    expect((await lines(along(3, 4, 3), 1))[1]).toBe(
+      'To come out even: 2 in the next row end, 1 in each of the next 2 row ends.',
+    );
+    expect((await lines(along(2, 3, 2), 1))[1]).toBe(
+      'To come out even: 1 in the next row end, 2 in the next row end.',
+    );
   });
 });

@@ -10,6 +10,7 @@ function begunOnWrongSide(
   label: string,
   craft: Settings['craft'],
   change: Partial<PieceCell> = {},
+  startsOn: 'RS' | 'WS' | 'unsaid' = 'WS',
 ): Notebook {
   const made = jacket();
   const notebook: Notebook = {
@@ -18,7 +19,9 @@ function begunOnWrongSide(
     sections: made.sections.map((section) => ({
       ...section,
       cells: section.cells.map((cell) =>
-        cell.kind === 'piece' && cell.label === label ? { ...cell, startsOn: 'WS', ...change } : cell,
+        cell.kind === 'piece' && cell.label === label
+          ? { ...cell, ...(startsOn === 'unsaid' ? {} : { startsOn }), ...change }
+          : cell,
       ),
     })),
   };
@@ -94,6 +97,37 @@ describe('a flat piece whose first row is on the wrong side', () => {
     expect(lines[0]).toMatch(/^With the right side facing, pick up /u);
     expect(lines).toContain('Row 1 is a wrong-side row.');
     expect(prove(document, source)).toEqual({ proven: true });
+  });
+
+  it('is the default in knitting where it is picked up, since the right side faces then; a side that was chosen stays', async () => {
+    const knit = begunOnWrongSide('Band, worked', 'knitting', {}, 'unsaid');
+    const { source, document, part, lines } = await written(knit, 'Band, worked');
+    const sides = source.notebook.sizes.map(({ id }) => {
+      const plan = source.plan(id, part.cell!);
+      return 'trouble' in plan ? plan.trouble : workPiece(plan)[0]!.side;
+    });
+    expect(new Set(sides)).toEqual(new Set(['WS']));
+    expect(lines[0]).toMatch(/^With the right side facing, pick up /u);
+    expect(lines).toContain('Row 1 is a wrong-side row.');
+    expect(prove(document, source)).toEqual({ proven: true });
+    // What is cast on begins on the right side, and nothing is written into the file.
+    expect((await written(knit, 'Back')).lines).not.toContain('Row 1 is a wrong-side row.');
+    expect(writeFile(knit)).not.toContain('startsOn');
+
+    const chosen = await written(begunOnWrongSide('Band, worked', 'knitting', {}, 'RS'), 'Band, worked');
+    expect(chosen.lines[0]).toMatch(/^With the wrong side facing, pick up /u);
+    expect(chosen.lines).not.toContain('Row 1 is a wrong-side row.');
+    expect(prove(chosen.document, chosen.source)).toEqual({ proven: true });
+  });
+
+  it('is no default in crochet, where the pick-up is row 1 and the right side faces', async () => {
+    const { source, part, lines } = await written(
+      begunOnWrongSide('Band, worked', 'crochet', {}, 'unsaid'),
+      'Band, worked',
+    );
+    const plan = source.plan('m', part.cell!);
+    expect('trouble' in plan ? plan.trouble : workPiece(plan)[0]!.side).toBe('RS');
+    expect(lines[0]).toMatch(/^Row 1 \(RS\): with the right side facing/u);
   });
 
   it('is said of none that is worked in the round', async () => {

@@ -3,6 +3,9 @@ import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
 import { length, mass, plain, rows, stitches, type Unit } from '../units';
 
+/** No body and no garment has a measurement beyond these, cm: our own bounds, wide on purpose. */
+const measurable = [0, 1000] as const;
+
 const units: Record<MeasureUnit, Unit> = { length, stitches, rows, mass, number: plain, percent: plain };
 
 export const measure: Kind<Measure> = {
@@ -20,6 +23,7 @@ export const measure: Kind<Measure> = {
       unit: units[cell.unit],
       entry: cell.entry,
       ...(cell.unit === 'percent' ? { written: 'percent' } : {}),
+      ...(cell.unit === 'length' && !cell.chosen ? { within: measurable } : {}),
       ...(cell.unit === 'stitches' || cell.unit === 'rows' ? { must: { whole: true } } : {}),
     },
   ],

@@ -101,7 +101,7 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     const block = blockHere();
     if (!block) return false;
     if (!far && (key === 'Delete' || key === 'Backspace')) empty(desk, block);
-    else if (far && key.toLowerCase() === 'd') fillAlong(desk, block);
+    else if (!far && key === '>') fillAlong(desk, block);
     else return false;
     return true;
   }
@@ -114,7 +114,8 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
       choosing.clear();
       return chosen;
     }
-    if (event.shiftKey) return isValuePlace(at) && choose(at, key, far);
+    // A key that Shift is held for to type it is that key: '>' on most keyboards.
+    if (event.shiftKey && key !== '>') return isValuePlace(at) && choose(at, key, far);
     return move(at, key, far) || work(key, far);
   }
 

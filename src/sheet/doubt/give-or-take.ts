@@ -123,10 +123,18 @@ export async function giveOrTake(o: GiveOrTake): Promise<(Doubt | undefined)[][]
         const source = sources[index]!;
         if (!found || isDecided) return [];
         const slopeHere = slope(found, steps[index]![size]!, about(half, index, at, size));
-        const { u, dof } = uncertaintyOf(source, asIs, size);
+        const { u, dof } = uncertaintyOf(source, asIs, size, sizes[size]!);
         const part = Math.abs(slopeHere) * u;
         return part > 1e-10 * Math.max(1e-6, Math.abs(value))
-          ? [{ source, label: source.label, slope: slopeHere, u: part, dof }]
+          ? [
+              {
+                source,
+                label: source.inChart?.[sizes[size]!]?.label ?? source.label,
+                slope: slopeHere,
+                u: part,
+                dof,
+              },
+            ]
           : [];
       });
       const fromGauge = shares.some(({ source }) => source?.kind === 'gauge');
@@ -167,7 +175,9 @@ function stepFor(value: number | undefined): number {
   return value === undefined ? 0 : stepOf(value);
 }
 
-function uncertaintyOf(source: Source, asIs: AsIs, size: number): { u: number; dof: number } {
+function uncertaintyOf(source: Source, asIs: AsIs, size: number, id: string): { u: number; dof: number } {
+  const charted = source.inChart?.[id];
+  if (charted) return { u: charted.u, dof: Infinity };
   if (source.u !== undefined) return { u: source.u, dof: Infinity };
   const { gauge } = source;
   const u = gauge?.u && asIs(gauge.u, size);

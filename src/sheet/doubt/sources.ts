@@ -1,5 +1,13 @@
+import { chartRange } from '../../craft/charts';
 import { withinLimits } from '../../craft/within-limits';
-import { allCells, type Cell, type Entry, type Notebook, type Settings } from '../../notebook/document';
+import {
+  allCells,
+  type Cell,
+  type Entry,
+  type Notebook,
+  type Settings,
+  type Size,
+} from '../../notebook/document';
 import type { Input } from '../../notebook/kind';
 import { inputsOf, outputsOf } from '../../notebook/kinds';
 import { length, mass, sameUnit } from '../../notebook/units';
@@ -15,6 +23,8 @@ export interface Source {
   readonly place: Place;
   /** Its standard uncertainty, where that does not come from the sheet. */
   readonly u?: number;
+  /** The sizes in which it is the middle or an end of a chart's range: what it is called there, and its uncertainty. */
+  readonly inChart?: Readonly<Record<string, { readonly label: string; readonly u: number }>>;
   /** Of a gauge: the places of its standard uncertainty and degrees of freedom, and of what was read. */
   readonly gauge?: {
     readonly u?: Place;
@@ -40,11 +50,31 @@ function scaleUncertainty(settings: Settings): number {
   return withinLimits(settings.scaleWithin ?? usualReading.scaleWithin);
 }
 
+/**
+ * The standard uncertainty, in cm, of a body measurement taken from a chart that prints a range: any body in the range
+ * is of that size, so that is how far the wearer may be from its middle, however finely the chart's own bodies were
+ * measured. From an end of the range, she may be anywhere to the other end. Undefined where the chart prints one
+ * number: of that no more is known than of a reading.
+ *
+ * @example
+ * chartUncertainty({ chart: 'bust', point: 'middle' }, { name: 'woman', size: 'M' }) // 1.466, of 36 to 38 in
+ *
+ * Source: JCGM 100:2008 (GUM), 4.3.7: a rectangle of half-width a has a standard uncertainty of a/√3.
+ */
+export function chartUncertainty(
+  { chart, point }: Pick<Extract<Entry, { chart: unknown }>, 'chart' | 'point'>,
+  of: NonNullable<Size['chart']>,
+): number | undefined {
+  const { low, high } = chartRange(of.name, of.size, chart);
+  if (high <= low) return undefined;
+  return withinLimits(point === 'middle' ? (high - low) / 2 : high - low);
+}
+
 /** What was measured in a notebook: the gauges of its swatches, lengths from the tape and the chart, weights. */
 export function sourcesOf(notebook: Notebook): Source[] {
   return allCells(notebook).flatMap((cell) => [
     ...gaugesOf(cell),
-    ...measuredIn(cell).flatMap((input) => measured(cell, input, notebook.settings)),
+    ...measuredIn(cell).flatMap((input) => measured(cell, input, notebook)),
   ]);
 }
 
@@ -97,13 +127,36 @@ function measuredIn(cell: Cell): Input[] {
   }
 }
 
-function measured(cell: Cell, { key, label, unit, entry }: Input, settings: Settings): Source[] {
+function measured(cell: Cell, { key, label, unit, entry }: Input, { settings, sizes }: Notebook): Source[] {
   if (unit === 'any' || 'formula' in entry || isEmpty(entry)) return [];
   const kind = sameUnit(unit, length) ? 'tape' : sameUnit(unit, mass) ? 'scale' : undefined;
   if (!kind) return [];
   const u = kind === 'tape' ? tapeUncertainty(settings) : scaleUncertainty(settings);
   const called = cell.kind === 'measure' ? cell.label : `${cell.label}, ${label.toLowerCase()}`;
-  return [{ id: `${cell.id} ${key}`, label: called, kind, place: { cell: cell.id, key }, u }];
+  const inChart = 'chart' in entry ? chartedIn(entry, sizes, called) : {};
+  return [
+    {
+      id: `${cell.id} ${key}`,
+      label: called,
+      kind,
+      place: { cell: cell.id, key },
+      u,
+      ...(Object.keys(inChart).length > 0 ? { inChart } : {}),
+    },
+  ];
+}
+
+/** The sizes in which a measurement comes from a range of a chart: those with a value of their own are measured. */
+function chartedIn(
+  entry: Extract<Entry, { chart: unknown }>,
+  sizes: readonly Size[],
+  called: string,
+): NonNullable<Source['inChart']> {
+  const found = sizes.flatMap(({ id, chart }) => {
+    const u = chart && entry.own?.[id] === undefined ? chartUncertainty(entry, chart) : undefined;
+    return u === undefined ? [] : [[id, { label: `${called}, the range of its chart`, u }] as const];
+  });
+  return Object.fromEntries(found);
 }
 
 function isEmpty(entry: Entry): boolean {

@@ -4,7 +4,7 @@ import { statedCell } from './adapting';
 import { fabricOf } from './fabrics';
 import { underarmName } from './left-stitches';
 import type { Making } from './making';
-import { besides, rounded, rowsCell } from './numbers';
+import { besides, rowsCell } from './numbers';
 import { rowsIn, type Part } from './parts';
 import { shortName } from './shelf';
 
@@ -36,7 +36,6 @@ export function pickedUpAlongArmhole(
     formula('in so many rows', `ROWS(${of})`, { name: 'printed_pick_of' }),
   );
   const rows = rowsIn(parts.body, 'armhole', pattern.sizes.length);
-  const scale = scales.down('armhole', body);
   const printedRows = statedCell(adapting, {
     values: rows,
     unit: 'rows',
@@ -46,7 +45,7 @@ export function pickedUpAlongArmhole(
   });
   const armhole = rowsCell(
     adapting,
-    rounded([printedRows.name], rows, scale),
+    making.chains.get(parts.body)?.workedIn('armhole') ?? printedRows.name,
     'Rows of the armhole',
     'my_armhole_rows',
   );

@@ -43,7 +43,7 @@ Bind off all 26 (29, 31, 36, 40, 45, 47, 52, 56) sts.
 
 Sleeves (make 2)
 Pick up and knit 3 sts for every 4 rows along the sides of the armhole, and 1 st in each bound-off st of the underarm [84 (86, 96, 102, 112, 118, 126, 128, 138) sts].
-Work 3 rows even in stockinette.
+Work 2 rows even in stockinette.
 Dec 1 st at each end of every 6th (6th, 6th, 6th, 4th, 4th, 4th, 4th, 4th) row 17 (15, 9, 3, 26, 23, 21, 20, 17) times, then of every 4th (4th, 4th, 4th, 2nd, 2nd, 2nd, 2nd, 2nd) row 2 (5, 14, 23, 3, 9, 13, 15, 21) times [46 (46, 50, 50, 54, 54, 58, 58, 62) sts].
 Work 1 row even.
 Cuff

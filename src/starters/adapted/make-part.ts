@@ -8,6 +8,7 @@ import type { BothWays, MadePart, Making } from './making';
 import type { Part, RowZone } from './parts';
 import { PieceCells } from './piece-cells';
 import { PieceRows } from './piece-rows';
+import { firstSideOf } from './shape-of';
 import { shortName } from './shelf';
 
 /** Makes a piece both ways, with the cells of its numbers. */
@@ -16,13 +17,16 @@ export function makePart(making: Making, part: Part): MadePart {
   const { label, worked, ends, make } = part.piece;
   const cells = new PieceCells(making, part);
   const start = startOf(making, part, cells);
+  // Said, since the count of a pattern's piece is a number and tells nothing of an edge.
+  const startsOn =
+    firstSideOf(part.piece, making.adapting.pattern.craft) === 'WS' ? { startsOn: 'WS' as const } : {};
   const stretches = stretchesOf(making, part, cells, start.mine.name);
   const asPrinted = piece(
     `${label}, as printed`,
     worked,
     start.printed.name,
     stretches.map((one) => one.printed),
-    { name: `${cells.short}_printed`, ends },
+    { name: `${cells.short}_printed`, ends, ...startsOn },
   );
   const printed = shelf.put(sections.printedPieces, { ...asPrinted, aside: true }) as PieceCell;
   const mine = shelf.put(
@@ -32,7 +36,7 @@ export function makePart(making: Making, part: Part): MadePart {
       worked,
       startFormula(making, part, start.mine),
       stretches.map((one) => one.mine),
-      { name: `${cells.short}_again`, ends, ...(make > 1 ? { note: `Make ${make}.` } : {}) },
+      { name: `${cells.short}_again`, ends, ...startsOn, ...(make > 1 ? { note: `Make ${make}.` } : {}) },
     ),
   ) as PieceCell;
   const parting = partingOf(making, part, cells, mine);

@@ -70,8 +70,8 @@ function ownOf(of: StretchOf, shape: Shape): Own {
 
 const said = ({ shape }: StretchOf): string => shape.label.toLowerCase();
 
-const rowsOf = ({ rows, shape, zone, fabric, name }: StretchOf): MadeRows =>
-  rows.of(shape, zone, fabric, name);
+const rowsOf = ({ rows, shape, zone, fabric, name }: StretchOf, needed?: string): MadeRows =>
+  rows.of(shape, zone, fabric, name, needed);
 
 const none: BothWays<Entry> = { printed: value(0), mine: value(0) };
 
@@ -83,13 +83,14 @@ function even(of: StretchOf): Own {
 function taper(of: StretchOf<ShapeOf<'taper'>>): Own {
   const { cells, shape, stitchZone, name, from } = of;
   const { perRow, every, order } = shape;
-  const rows = rowsOf(of);
   const what = `${said(of)}, to`;
   const printed = cells.count(shape.ends, stitchZone, what, `${name}_to`);
   const rule = cells.ruleFor(shape.ends, { count: from, perRow });
   const to = shape.fixed
     ? `${from} ${shape.way === 'dec' ? '-' : '+'} STS(${perRow})`
     : cells.fitted(printed, stitchZone, rule, what, `${name}_to`).name;
+  const shapings = `ABS(${from} - ${to}) / STS(${perRow})`;
+  const rows = rowsOf(of, `${shapings} * ROWS(${every})`);
   const before = plainRows(of, rows, 'before');
   const after = plainRows(of, rows, 'after');
   const own = (side: keyof BothWays<Entry>): object => ({

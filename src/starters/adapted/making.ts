@@ -1,6 +1,7 @@
 import type { Cell, PieceCell } from '../../notebook';
 import type { Adapting } from './adapting';
 import type { Fabrics } from './fabrics';
+import type { RowChain } from './numbers';
 import type { Part, Parts, RowZone } from './parts';
 import type { Scales } from './scales';
 
@@ -27,4 +28,6 @@ export interface Making {
   readonly fabrics: Fabrics;
   readonly scales: Scales;
   readonly made: MadePart[];
+  /** The rows of the pieces made so far, from the first row of each. */
+  readonly chains: Map<Part, RowChain>;
 }

@@ -15,7 +15,7 @@ import { putJoins } from './joins';
 import { partsOf } from './parts';
 import { underarmName } from './left-stitches';
 import { makePart } from './make-part';
-import type { MadePart } from './making';
+import type { MadePart, Making } from './making';
 import { scalesOf, type Scales } from './scales';
 import { wishesOf, type OwnBody } from './wishes';
 import { putYarn } from './yarn';
@@ -56,6 +56,7 @@ export function notebookFrom(
   const parts = partsOf(pattern);
   const wishes = wishesOf(adapting, parts, columns, maker.body ?? {});
   const made: MadePart[] = [];
+  const chains: Making['chains'] = new Map();
   const main = parts.body ? fabricOf(parts.body, fabrics) : fabrics.main;
   const scales: Scales = scalesOf(adapting, parts, wishes, main, () =>
     underarmName({ adapting, parts, fabrics, scales }),
@@ -63,7 +64,7 @@ export function notebookFrom(
   // The body first: a sleeve follows its armholes, and its armholes follow the stitches left under them.
   const order = [...parts.all].sort((a, b) => rank(a.role) - rank(b.role));
   putFollowed(adapting, wishes, main);
-  for (const part of order) made.push(makePart({ adapting, parts, fabrics, scales, made }, part));
+  for (const part of order) made.push(makePart({ adapting, parts, fabrics, scales, made, chains }, part));
   putJoins(adapting, parts, made, wishes, main);
   putYarn(adapting, made, main, maker.swatch?.ball);
   putKept(reading, adapting.sections.kept);

@@ -46,7 +46,7 @@ export function partsOf(pattern: StatedPattern): Parts {
       : bodyWords.test(piece.label)
         ? 'body'
         : 'other';
-    const shapes = shapesOf(piece);
+    const shapes = shapesOf(piece, pattern.craft);
     const base = piece.start.kind === 'from' ? baseOf(all, piece) : undefined;
     const rowZones = rowZonesOf(role, shapes, base);
     all.push({ piece, role, shapes, rowZones, base, ...stitchZonesOf(role, piece, shapes) });

@@ -1,4 +1,10 @@
-import { taperPlan, type PerSize, type StatedPiece, type StatedStretch } from '../../words/printed';
+import {
+  taperPlan,
+  type PerSize,
+  type StatedPattern,
+  type StatedPiece,
+  type StatedStretch,
+} from '../../words/printed';
 
 /** A stretch as a piece can be made of it, its numbers by size. */
 export type Shape = {
@@ -30,7 +36,7 @@ const sum = (a: PerSize, b: PerSize): PerSize =>
   a.map((value, at) => (value === null || b[at] === null || b[at] === undefined ? null : value + b[at]));
 
 /** The stretches of a piece as a piece cell can hold them, each with the count it ends on in every size. */
-export function shapesOf(piece: StatedPiece): Shape[] {
+export function shapesOf(piece: StatedPiece, craft: StatedPattern['craft']): Shape[] {
   const shapes: Shape[] = [];
   let counts: PerSize = piece.start.count;
   let rows: PerSize = counts.map(() => 0);
@@ -38,7 +44,14 @@ export function shapesOf(piece: StatedPiece): Shape[] {
   for (let at = 0; at < stretches.length; at++) {
     const stretch = stretches[at]!;
     if (stretch.kind === 'taper') {
-      const found = taperShapes(piece, stretch, counts, rows, shapes.at(-1), stretches[at + 1]);
+      const found = taperShapes(
+        firstSideOf(piece, craft),
+        stretch,
+        counts,
+        rows,
+        shapes.at(-1),
+        stretches[at + 1],
+      );
       if (found.lead) shapes.pop();
       for (const shape of found.shapes) shapes.push(shape);
       if (found.tail) at++;
@@ -118,7 +131,7 @@ type Taper = StatedStretch & { kind: 'taper' };
  * else run by run.
  */
 function taperShapes(
-  piece: StatedPiece,
+  firstSide: 'RS' | 'WS' | 'round',
   stretch: Taper,
   counts: PerSize,
   rows: PerSize,
@@ -160,7 +173,7 @@ function taperShapes(
               from: count,
               shaped: (stretch.shaped[size] ?? []).map((row) => row + extra(size)),
               over: over[size],
-              startsOn: sideOf(piece, first[size]!),
+              startsOn: sideOf(firstSide, first[size]!),
             },
           ],
     );
@@ -191,8 +204,22 @@ function taperShapes(
   return { shapes: runByRun(stretch, counts, ends), lead: false, tail: false, rows: sum(rows, stretch.over) };
 }
 
-const sideOf = (piece: StatedPiece, rowsBefore: number): 'RS' | 'WS' | 'round' =>
-  piece.worked === 'round' ? 'round' : rowsBefore % 2 === 0 ? 'RS' : 'WS';
+/**
+ * The side of a piece's first row. In knitting stitches are picked up with the right side facing, so that the first row,
+ * which comes back over them, is a wrong-side row; in crochet the pick-up is row 1 itself.
+ */
+export function firstSideOf(
+  { worked, start }: Pick<StatedPiece, 'worked' | 'start'>,
+  craft: StatedPattern['craft'],
+): 'RS' | 'WS' | 'round' {
+  if (worked === 'round') return 'round';
+  return craft === 'knitting' && start.kind === 'picked up' ? 'WS' : 'RS';
+}
+
+function sideOf(first: 'RS' | 'WS' | 'round', rowsBefore: number): 'RS' | 'WS' | 'round' {
+  if (first === 'round' || rowsBefore % 2 === 0) return first;
+  return first === 'RS' ? 'WS' : 'RS';
+}
 
 /** Runs of equal intervals, a taper to each; a size that has fewer runs has no rows in the others. */
 function runByRun(stretch: Taper, counts: PerSize, ends: PerSize): Shape[] {

@@ -91,12 +91,15 @@ export class Edge {
     this.#spread = true;
     // A row end is used where it is picked up once, and where it is skipped.
     const words = text
-      .replace(/(?<!\d)(\d+|–) in each of the next (\d+|–) row ends/giu, '($1 in the next row end) $2 times')
-      .replace(/(?<!\d)(\d+|–) in the next row end/giu, '$1 sc in next st')
+      .replace(
+        /(?<!\d)(\d+|–) in each of the next (\d+|–) (?:row end|st|repeat)s/giu,
+        '($1 in the next st) $2 times',
+      )
+      .replace(/(?<!\d)(\d+|–) in the next (?:row end|st|repeat)\b/giu, '$1 sc in next st')
       .replace(/pick up (?=\d)/giu, 'sc ');
     const parts = readInstruction(words);
     if ('problem' in parts) return parts.problem;
-    const counted = workInstruction(parts, stretch.rowEnds);
+    const counted = workInstruction(parts, stretch.repeats?.count ?? stretch.rowEnds);
     if ('problem' in counted) return counted.problem;
     if (counted.count === stretch.share) return undefined;
     return `It picks up ${counted.count} stitches, and the line above says ${stretch.share}.`;

@@ -33,7 +33,7 @@ export const workedAlong = whole(
 
 // An edge that is picked up, stretch by stretch.
 export const edgeStretch = whole(
-  String.raw`${n} ${st}(?: over ${n} row ends?, about (?:${n} in every (one|\d+|–)|.*)|, one in each st| over (?:${n}|.*) repeats?, about (?:${n} in each|.*)|, spread evenly along .*)\.`,
+  String.raw`${n} ${st}(?: over ${n} (?:row ends?|sts?), about (?:${n} in every (one|\d+|–)|.*)|, one in each st| over (?:${n}|.*) repeats?, (?:about )?(?:${n} in each|.*)|, spread evenly along .*)\.`,
 );
 export const groups = part('^to come out even(?::|, as follows)');
 

@@ -1,5 +1,6 @@
 import { CraftError } from '../../craft';
 import {
+  asWorked,
   called,
   cellById,
   inputsOf,
@@ -101,7 +102,8 @@ function notYetTold(steps: readonly Step[], told: Set<string>): Step[] {
 type FormulaPart = Input | Output;
 
 function partAt({ notebook }: WorkingSource, { cell, key }: Place): FormulaPart | undefined {
-  const found: Cell | undefined = cellById(notebook, cell);
+  const there: Cell | undefined = cellById(notebook, cell);
+  const found = there && asWorked(notebook, there);
   return found && [...inputsOf(found), ...outputsOf(found)].find((part) => part.key === key);
 }
 

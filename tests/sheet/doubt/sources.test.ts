@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { apply, cellById, type Measure, type Notebook } from '../../../src/notebook';
-import { sourcesOf, tapeUncertainty } from '../../../src/sheet/doubt/sources';
+import { chartUncertainty, sourcesOf, tapeUncertainty } from '../../../src/sheet/doubt/sources';
 import { jacket } from '../../../src/starters';
 import { measure, notebookOf, swatch } from '../notebook-of';
 
@@ -42,4 +42,33 @@ test('a tape is off by 0.289 cm as a rule, by what the notebook says where it sa
   const set = apply(jacket(), { do: 'set', settings: { tapeWithin: 0.1 } });
   if ('refused' in set) throw new Error(set.refused);
   expect(tapeUncertainty(set.notebook.settings)).toBeCloseTo(0.057735, 6);
+});
+
+// JCGM 100:2008 (GUM), 4.3.7: a value anywhere within ± a has a standard uncertainty of a/√3.
+test('a chart’s middle carries the range of the chart, not the reading of a tape', () => {
+  const bust = sourcesOf(jacket()).find(({ id }) => id === 'bust value')!;
+  // 36 to 38 in for M: 1 in to either side.
+  expect(bust.inChart!.m!.label).toBe('Bust, the range of its chart');
+  expect(bust.inChart!.m!.u).toBeCloseTo(2.54 / Math.sqrt(3), 9);
+  // Of the upper arm the chart prints one number in each size.
+  const arm = sourcesOf(jacket()).find(({ id }) => id === 'upper-arm value')!;
+  expect(arm).not.toHaveProperty('inChart');
+  expect(arm.u).toBeCloseTo(0.288675, 6);
+});
+
+test('from an end of the range, all of it lies to one side; a size with a value of its own was measured', () => {
+  const m = { name: 'woman', size: 'M' } as const;
+  expect(chartUncertainty({ chart: 'bust', point: 'lower' }, m)).toBeCloseTo(5.08 / Math.sqrt(3), 9);
+  expect(chartUncertainty({ chart: 'upperArm', point: 'middle' }, m)).toBeUndefined();
+  const own = apply(jacket(), {
+    do: 'change',
+    cell: {
+      ...(cellById(jacket(), 'bust') as Measure),
+      entry: { chart: 'bust', point: 'middle', own: { m: 95 } },
+    },
+  });
+  if ('refused' in own) throw new Error(own.refused);
+  const bust = sourcesOf(own.notebook).find(({ id }) => id === 'bust value')!;
+  expect(bust.inChart).not.toHaveProperty('m');
+  expect(bust.inChart).toHaveProperty('s');
 });

@@ -141,6 +141,20 @@ describe('in the jacket, size M', () => {
     );
   });
 
+  test('where every right-side row is shaped, right-side rows are told, not pairs', async () => {
+    const every = notebookOf([
+      formula('shaping', 'TAPEREVERY(STS(10); STS(6); ROWS(3); STS(2); 2; 0; 0; "longFirst")'),
+      formula('pairs', 'TAPEREVERY(STS(10); STS(6); ROWS(5); STS(2); 2; 0; 0; "longFirst")'),
+    ]);
+    const worked = await workedSource(every);
+    expect(sentence(worked, 'shaping', 'value')).toMatch(
+      /right-side rows of 3 rows = 2 → 2 right-side rows ÷ 2 = 1 → so shape = every 2nd row twice$/,
+    );
+    expect(sentence(worked, 'pairs', 'value')).toMatch(
+      /5 rows ÷ 2, right-side rows only = 2 → 2 pairs of rows ÷ 2/,
+    );
+  });
+
   test('a choice shows its condition and the branch it takes', () => {
     expect(sentence(examples, exampleOf('IF'), 'value')).toBe(
       '93.98 cm > 110 cm = no → so, otherwise, 2 sts = 2 sts',

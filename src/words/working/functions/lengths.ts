@@ -143,9 +143,13 @@ export const lengths = {
   },
   HANGINGGROWTH: (work, length, pull, mass) => growth(work, length!, pull!, mass!),
   LENGTHTOWORK: (work, length, pull, mass) => {
-    const grown = growth(work, length!, pull!, mass!);
+    // The length worked is in the growth too, so that it is the root of a quadratic: W + c·m·W² ÷ 2 = L.
+    const root = work.say(
+      work.tell`√(1 + 2 × ${pull!} × ${mass!} × ${length!})`,
+      plainOf(Math.sqrt(1 + 2 * n(pull!) * n(mass!) * n(length!))),
+    );
     return work.say(
-      work.tell`${length!} − ${grown}`,
+      work.tell`2 × ${length!} ÷ (1 + ${root})`,
       lengthOf(lengthToWork({ length: n(length!), strain: n(pull!), mass: n(mass!) })),
     );
   },

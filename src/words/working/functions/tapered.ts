@@ -19,7 +19,8 @@ export interface AskedTaper {
 
 /**
  * A taper worked out: the shaping rows there are, the rows there are for them, and the division that spreads them. None
- * of it depends on the side of the first row: that only moves a shaping row inside its interval.
+ * of it depends on the side of the first row, which only moves a shaping row inside its interval (and a formula counts
+ * from a right-side row).
  */
 export function tapered(work: Work, asked: AskedTaper): Amount {
   const { every, order } = asked;
@@ -51,9 +52,13 @@ export function tapered(work: Work, asked: AskedTaper): Amount {
   let units = all;
   let parts = work.tell`${room}`;
   if (every === 2) {
-    units = Math.floor(all / every);
-    const pairs = work.say(work.tell`${room} ÷ 2, right-side rows only`, plainOf(units));
-    parts = work.tell`${pairs} pairs of rows`;
+    const pairs = Math.floor(all / every);
+    units = Math.max(pairs, shapingRows.length);
+    // With a right-side row at either end there is one right-side row more than there are pairs.
+    parts =
+      units > pairs
+        ? work.tell`${work.say(work.tell`right-side rows of ${room}`, plainOf(units))} right-side rows`
+        : work.tell`${work.say(work.tell`${room} ÷ 2, right-side rows only`, plainOf(units))} pairs of rows`;
   }
   withRemainder(work, parts, work.tell`${shapings}`, units, shapingRows.length);
   const text = inGroups(intervals.map(shapedEvery));
