@@ -202,9 +202,9 @@ function placeWrong(said: Of<'place'>, { rows, plan, stretches }: PieceMeant): O
   if (at === undefined || stretch?.kind !== 'taper') return [];
   const { each, where } = placeOf(stretch.perRow, plan.worked === 'round', stretches[at]!.label);
   if (said.each === each && said.where === where) return [];
-  // The edge that a label names is compared where the edges are.
-  if (said.each === each && said.where.endsWith(' edge') && /at the (?:neck|armhole) edge/u.test(where))
-    return [];
+  // Where both are edges that the trade names, they are compared as such.
+  const named = /^at the (?:neck|armhole|side|underarm|hem) edge$/u;
+  if (said.each === each && named.test(said.where) && named.test(where)) return [];
   return [
     {
       line: said.line,
