@@ -29,7 +29,7 @@ export function edgeSays(says: readonly Said[], edge: readonly EdgeMeant[], unit
         `it is picked up over another ${one.by === 'curve' ? 'length' : 'number'} than in the notebook.`,
       );
     }
-    if (here.groups === one.groups) return [];
+    if (one.groups === undefined || here.groups === one.groups) return [];
     return wrong(
       one.groups
         ? 'it does not say how it comes out even.'
@@ -45,7 +45,7 @@ function isAmount(
   { amount }: EdgeMeant,
   unit: 'cm' | 'in',
 ): boolean {
-  if (amount === undefined || along.by === 'stitches') return true;
+  if (amount === undefined || (along.by === 'stitches' && along.count === undefined)) return true;
   if (along.by !== 'curve') return along.count === amount;
   const { values, within } = lengths([amount], unit);
   return along.unit === unit && Math.abs(along.length - values[0]!) <= within + 1e-6;

@@ -34,10 +34,10 @@ export interface EdgeMeant {
   readonly label: string;
   readonly stitches: number;
   readonly by: 'rows' | 'stitches' | 'motifs' | 'curve';
-  /** Rows or repeats; the cm of a curve. */
+  /** Rows, stitches or repeats; the cm of a curve. */
   readonly amount: number | undefined;
-  /** Whether it is told how it comes out even. */
-  readonly groups: boolean;
+  /** Whether it is told how it comes out even; undefined where it may be, as the count was fitted or not. */
+  readonly groups: boolean | undefined;
 }
 
 /** What a piece is meant to be in the size at a place. */
@@ -103,8 +103,8 @@ function edgeMeant(garment: Garment, begins: Beginning, size: string): EdgeMeant
       label: asRead(label),
       stitches: of('share') ?? 0,
       by: kind,
-      amount: kind === 'stitches' ? undefined : of(amount),
-      groups: kind === 'rows',
+      amount: of(amount),
+      groups: kind === 'rows' ? true : kind === 'curve' ? false : undefined,
     };
   });
 }

@@ -119,7 +119,7 @@ export function begunAlong(line: string): Begun {
 }
 
 const alongLength = new RegExp(String.raw`, spread evenly along (${list}) (cm|in)\.$`, 'iu');
-const alongCount = new RegExp(String.raw` over (${list}) (row end|repeat)s?, about `, 'iu');
+const alongCount = new RegExp(String.raw` over (${list}) (row end|repeat|st)s?, (?:about )?`, 'iu');
 
 /** What a line says a stretch of an edge is made of, in one size. */
 export function alongOf(line: string, place: number, sizes: number): Along {
@@ -128,8 +128,8 @@ export function alongOf(line: string, place: number, sizes: number): Along {
   if (curve) return { by: 'curve', length: own(curve[1]!), unit: curve[2]!.toLowerCase() };
   const counted = alongCount.exec(line);
   if (!counted) return { by: 'stitches' };
-  const by = /^row/iu.test(counted[2]!) ? 'rows' : 'motifs';
-  return { by, count: own(counted[1]!) };
+  const by = { 'row end': 'rows', repeat: 'motifs', st: 'stitches' } as const;
+  return { by: by[counted[2]!.toLowerCase() as keyof typeof by], count: own(counted[1]!) };
 }
 
 /** What a paragraph of a piece says. */

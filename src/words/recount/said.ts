@@ -48,7 +48,8 @@ export interface Begun {
 /** What a stretch of an edge is said to be made of. */
 export type Along =
   | { readonly by: 'rows'; readonly count: number }
-  | { readonly by: 'stitches' }
+  /** Where they are not taken one for one, how many stitches there are. */
+  | { readonly by: 'stitches'; readonly count?: number }
   | { readonly by: 'motifs'; readonly count: number }
   | { readonly by: 'curve'; readonly length: number; readonly unit: string };
 
