@@ -12,14 +12,12 @@ import { ownLine } from './by-size';
 import { Edge } from './edge';
 import * as forms from './forms';
 import { amount } from './forms';
-import { readInstruction } from './instruction';
 import type { PrintedText } from './printed';
 import { edgeOf, unitsOf, type Said } from './said';
-import { readShaping } from './shaping';
+import { endsOf, problemsOfFirst, rowAfter, shapeNamedRows, shapeRows, sign, type Taper } from './shape-rows';
 import { forSize } from './size-numbers';
 import { mostRows, Tally } from './tally';
 import { longestLine } from './tokens';
-import { workInstruction } from './work-instruction';
 
 /** What a text comes to when it is followed. */
 export interface Recounted {
@@ -53,17 +51,7 @@ type Step = (found: RegExpExecArray, stated: number | null, sentence: string) =>
 /** What is said, without where. */
 type SaidOf<S> = S extends Said ? Omit<S, 'line' | 'row'> : never;
 
-const sign = (way: string): number => (way.toLowerCase() === 'dec' ? -1 : 1);
-
 const withoutEnd = (text: string): string => text.replace(/[.\s]+$/u, '');
-
-/** Stitches added at the ends of a row that is worked even; less than 0 where they are left. */
-function endsOf(content: string): { start: number; end: number } | undefined {
-  const left = forms.leftOnRow.exec(content);
-  if (left) return { start: -amount(left[1]), end: -amount(left[2]) };
-  const added = forms.addedOnRow.exec(content);
-  return added ? { start: amount(added[1]), end: amount(added[2]) } : undefined;
-}
 
 /** Follows the lines of one piece, stitch by stitch, with nothing but the lines. */
 class Follower {
@@ -78,7 +66,7 @@ class Follower {
   #begun = false;
   #begins = false;
   #edge: Edge | undefined;
-  #taper: { before: number; after: number; row: number } | undefined;
+  #taper: Taper | undefined;
 
   constructor(following: Following) {
     this.#following = following;
@@ -340,7 +328,7 @@ class Follower {
     for (let done = 0; done < rows; done++) {
       const before = this.tally.have();
       if (before === undefined) return;
-      const after = this.#after(content, before);
+      const after = rowAfter(content, before);
       if (typeof after !== 'number') return this.tally.wrong(after.problem);
       const ends = endsOf(content);
       if (ends) this.#sayEnds(ends.start, ends.end, content);
@@ -358,48 +346,8 @@ class Follower {
     this.#say({ kind: 'repeats', repeats: amount(found[3] ?? '1'), by });
   }
 
-  #after(content: string, before: number): number | { problem: string } {
-    const repeats = forms.inRepeats.exec(content);
-    if (repeats) return before + sign(repeats[1]!) * amount(repeats[2]) * amount(repeats[3] ?? '1');
-    const ends = endsOf(content);
-    if (ends) return before + ends.start + ends.end;
-    const evenly = forms.evenly.exec(content);
-    if (evenly) return before + sign(evenly[1]!) * amount(evenly[2]);
-    const parts = readInstruction(content);
-    if ('problem' in parts) return parts;
-    const counted = workInstruction(parts, before);
-    return 'problem' in counted ? counted : counted.count;
-  }
-
   #shaping(text: string): void {
-    const { tally } = this;
-    const shaping = readShaping(text);
-    if ('problem' in shaping) return tally.wrong(shaping.problem);
-    const before = tally.have();
-    if (before === undefined) return;
-    const by = sign(shaping.way) * shaping.perRow;
-    const shaped = (): boolean => {
-      const left = tally.count!;
-      if (left + by < 1) {
-        tally.wrong(`It takes away more stitches than there are: ${left} are left.`);
-        return false;
-      }
-      tally.to(left + by);
-      tally.rows(1);
-      return !tally.isFull;
-    };
-    // The row that is shaped first.
-    const lead = shaping.next ? 1 : (shaping.intervals[0]?.every ?? 1);
-    const first = tally.counts.length + lead;
-    if (shaping.next || shaping.intervals.length > 0) this.#sayPlace(text, first);
-    if (shaping.next && !shaped()) return;
-    this.#taper = { before, after: before + by, row: first };
-    for (const { every, times } of shaping.intervals) {
-      for (let time = 0; time < times; time++) {
-        tally.rows(every - 1);
-        if (!shaped()) return;
-      }
-    }
+    this.#taper = shapeRows(text, this.tally, (row) => this.#sayPlace(text, row)) ?? this.#taper;
   }
 
   #firstOfThese(content: string, each: string): void {
@@ -407,39 +355,11 @@ class Follower {
     this.#taper = undefined;
     if (!taper) return this.tally.wrong('There is no shaping before it.');
     this.#sayStitches(content, taper.row);
-    const after = this.#after(content, taper.before);
-    if (typeof after !== 'number') return this.tally.wrong(after.problem);
-    const [says, does] = [/^fewer/iu.test(each), taper.after < taper.before].map((fewer) =>
-      fewer ? 'decreases' : 'increases',
-    );
-    if (says !== does) this.tally.wrong(`It speaks of ${says}, and the shaping before it ${does}.`);
-    if (after !== taper.after) {
-      this.tally.wrong(`It gives ${after} stitches, and the shaping before it ${taper.after}.`);
-    }
+    for (const problem of problemsOfFirst(content, each, taper)) this.tally.wrong(problem);
   }
 
   #namedRows(over: number, text: string): void {
-    const { tally } = this;
-    if (tally.have() === undefined) return;
-    if (/^work even$/iu.test(text)) return tally.rows(over);
-    const found = forms.onNamedRows.exec(text);
-    if (!found) return tally.wrong(`“${text.slice(0, 120)}” could not be read.`);
-    const shaping = readShaping(`${found[1]!} on the next row`);
-    if ('problem' in shaping) return tally.wrong(shaping.problem);
-    // Before the rows are named one by one: a text may say that there are a million millions.
-    if (!tally.room(over)) return;
-    const rows = new Set<number>();
-    for (const part of found[2]!.split(/\s*(?:,|and)\s*/u)) {
-      const [from, to = from] = part.split(/\s*[–-]\s*/u).map(Number);
-      if (!from || !to || to > over || to < from)
-        return tally.wrong(`There is no row ${part.trim()} among ${over}.`);
-      for (let row = from; row <= to; row++) rows.add(row);
-    }
-    this.#sayPlace(text, tally.counts.length + Math.min(...rows));
-    for (let row = 1; row <= over; row++) {
-      if (rows.has(row)) tally.to(tally.count! + sign(shaping.way) * shaping.perRow);
-      tally.rows(1);
-    }
+    shapeNamedRows(over, text, this.tally, (row) => this.#sayPlace(text, row));
   }
 
   /** As many stitches left or added at the start of each of several rows. */
