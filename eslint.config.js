@@ -47,6 +47,25 @@ const byItself = {
   },
 };
 
+/** What a text is compared with must come about without what wrote it. */
+const withoutTheWriter = {
+  files: ['src/words/compare-statements/**'],
+  rules: {
+    'no-restricted-imports': [
+      'error',
+      {
+        patterns: [
+          {
+            regex:
+              '^(?!\\./|\\.\\./recount$|\\.\\./source$|\\.\\./told-otherwise$|\\.\\./working/|\\.\\./\\.\\./(?:craft|notebook)(?:/|$))',
+            message: 'compare-statements/ imports nothing that has a part in writing a pattern.',
+          },
+        ],
+      },
+    ],
+  },
+};
+
 export default ts.config(
   { ignores: ['dist/', 'node_modules/', 'reports/'] },
   js.configs.recommended,
@@ -71,4 +90,5 @@ export default ts.config(
   { files: ['tests/bench/**', 'tests/soak/**', 'tests/published/run.js'], rules: { 'no-console': 'off' } },
   ...directions,
   byItself,
+  withoutTheWriter,
 );

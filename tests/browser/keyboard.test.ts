@@ -360,7 +360,7 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
   expect(await page.locator('main table').first().ariaSnapshot()).toMatch(/Back stitches[\s\S]*75/);
 
   await view('Pattern');
-  await page.getByText('Proven by recount').waitFor();
+  await page.getByText('Recounted in').waitFor();
   const pattern = await page.getByRole('article').ariaSnapshot();
   expect(pattern).toMatch(/heading "Untitled" \[level=2\]/);
   expect(pattern).toContain('67 (75, 83) sts');

@@ -19,7 +19,7 @@ async function opened(view: string, width = 1280): Promise<Page> {
 const proof = (page: Page) => page.locator('.proof');
 
 async function proven(page: Page): Promise<void> {
-  await proof(page).getByText('Proven by recount').waitFor();
+  await proof(page).getByText('Recounted in').waitFor();
 }
 
 async function reworded(page: Page, key: string, words: string): Promise<void> {
@@ -132,7 +132,7 @@ describe('the jacket’s pattern, in nine sizes', () => {
     const page = await opened('Pattern');
     await proven(page);
     await reworded(page, 'piece back lower', ' Then work 2 rows more.');
-    await proof(page).getByText('Not proven.').waitFor();
+    await proof(page).getByText('Recount failed.').waitFor();
     await proof(page)
       .getByRole('link', { name: /^Back, every size/ })
       .click();
@@ -145,7 +145,7 @@ describe('the jacket’s pattern, in nine sizes', () => {
     const file = await (await saved).createReadStream();
     let text = '';
     for await (const chunk of file) text += String(chunk);
-    expect(text).toMatch(/Not proven/);
+    expect(text).toMatch(/Recount failed/);
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('article .not-proven').isVisible()).toBe(true);
     expect(await proof(page).isVisible()).toBe(false);
@@ -165,7 +165,7 @@ describe('the jacket’s pattern, in nine sizes', () => {
       let text = '';
       for await (const chunk of await download.createReadStream()) text += String(chunk);
       expect(text).toMatch(/Making up/);
-      expect(text).toMatch(/Counted again from these words alone/);
+      expect(text).toMatch(/Recounted from this text, row by row/);
       expect(text).not.toMatch(/undefined|NaN|<script/);
       // The schematic goes with it, and what its letters stand for in every size.
       expect(text).toMatch(
@@ -324,7 +324,7 @@ describe('anyone can use', () => {
     if (view === 'Pattern') {
       await proven(page);
       await reworded(page, 'piece back lower', ' More.');
-      await proof(page).getByText('Not proven.').waitFor();
+      await proof(page).getByText('Recount failed.').waitFor();
       await page.getByText('Count a line').click();
       await page.locator('[data-reword="piece back end"]').focus();
       await page.keyboard.press('Enter');

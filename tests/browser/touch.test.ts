@@ -153,7 +153,7 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
   await tap('Take it');
   await page.getByText('The check holds.').waitFor();
   await tap('Pattern');
-  await page.getByText('Proven by recount').waitFor();
+  await page.getByText('Recounted in').waitFor();
   expect(await page.locator('main').innerText()).toContain('[54 sts]');
   expect(await hindrances()).toEqual([]);
 });
@@ -219,7 +219,7 @@ it('a sleeve to one’s own measure, by touch alone: own swatch and arm, the pat
 
   await tap('Pattern');
   await page.getByLabel('Sizes', { exact: true }).selectOption({ label: 'For me alone' });
-  await page.getByText('Proven by recount in size For me').waitFor();
+  await page.getByText('Recounted in size For me').waitFor();
   expect(await hindrances()).toEqual([]);
   const [file] = await Promise.all([page.waitForEvent('download'), tap('Save as HTML')]);
   const taken = readFileSync(await file.path(), 'utf8');
@@ -283,7 +283,7 @@ it('a hat to one’s own head, by touch alone: two swatches and a head, the patt
 
   await tap('Pattern');
   await page.getByLabel('Sizes', { exact: true }).selectOption({ label: 'For me alone' });
-  await page.getByText('Proven by recount in size For me').waitFor();
+  await page.getByText('Recounted in size For me').waitFor();
   const text = await page.locator('main').innerText();
   expect(text).toContain('Cast on 96 sts.');
   expect(text).toContain('[8 sts]');

@@ -22,7 +22,7 @@ describe('the written pattern', () => {
       const pieces = notebook.sections.some(({ cells }) => cells.some(({ kind }) => kind === 'piece'));
       await waitFor(() =>
         expect(screen.getAllByRole('status')[0]!.textContent).toMatch(
-          pieces ? /Proven by recount/ : /There is no piece yet/,
+          pieces ? /Recounted in/ : /There is no piece yet/,
         ),
       );
     },

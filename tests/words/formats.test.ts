@@ -72,14 +72,16 @@ describe('a pattern leaves as text', () => {
       markdown(document, { proof }),
       html(document, { proof }),
     ]) {
-      expect(text).toContain('Counted again from these words alone, row by row, in every size.');
+      expect(text).toContain(
+        'Recounted from this text, row by row, in all sizes; its names, fabrics, materials, gauge, measurements, terms and seams match the notebook. Not proven: the fit, the schematic and the designer’s own words.',
+      );
     }
     const broken = {
       proven: false as const,
       where: [{ cell: 'square', piece: 'Square', size: 'S', problem: '' }],
     };
     expect(plainText(document, { proof: broken })).toContain(
-      'Not proven: counted again from these words, it does not come out in Square.',
+      'Recount failed: this text does not match the notebook in Square.',
     );
   });
 
@@ -96,7 +98,7 @@ describe('a pattern leaves as text', () => {
       html(document, { proof }),
     ]) {
       expect(text).toContain(
-        'What stands here was counted again from these words alone, row by row, in every size. This is not the whole garment: Sleeve cannot be worked and is neither written nor counted.',
+        'Recounted from this text, row by row, in all sizes; its names, fabrics, materials, gauge, measurements, terms and seams match the notebook. Not proven: the fit, the schematic and the designer’s own words. This is not the whole garment: Sleeve cannot be worked and is neither written nor counted.',
       );
     }
   });

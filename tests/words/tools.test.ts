@@ -16,7 +16,7 @@ async function written(cells: readonly Cell[], more: Partial<Notebook> = {}) {
   };
   const source = await sourceOf(notebook);
   const document = patternOf(source);
-  expect(prove(document, source)).toEqual({ proven: true });
+  expect(prove(document, source)).toMatchObject({ proven: true });
   const materials = document.parts.filter(({ kind }) => kind === 'materials');
   return {
     materials: sentencesOf({ parts: materials }).map(({ text }) => text),

@@ -1,14 +1,23 @@
+import {
+  alongOf,
+  begunAlong,
+  begunFromPiece,
+  endOf,
+  paragraphSays,
+  placeOf,
+  stitchesNamed,
+  waysOfEnds,
+} from './beside';
 import { ownLine } from './by-size';
 import { Edge } from './edge';
 import * as forms from './forms';
 import { amount } from './forms';
-import { readInstruction } from './instruction';
+import type { PrintedText } from './printed';
 import { edgeOf, unitsOf, type Said } from './said';
-import { readShaping } from './shaping';
+import { endsOf, problemsOfFirst, rowAfter, shapeNamedRows, shapeRows, sign, type Taper } from './shape-rows';
 import { forSize } from './size-numbers';
 import { mostRows, Tally } from './tally';
 import { longestLine } from './tokens';
-import { workInstruction } from './work-instruction';
 
 /** What a text comes to when it is followed. */
 export interface Recounted {
@@ -42,17 +51,7 @@ type Step = (found: RegExpExecArray, stated: number | null, sentence: string) =>
 /** What is said, without where. */
 type SaidOf<S> = S extends Said ? Omit<S, 'line' | 'row'> : never;
 
-const sign = (way: string): number => (way.toLowerCase() === 'dec' ? -1 : 1);
-
 const withoutEnd = (text: string): string => text.replace(/[.\s]+$/u, '');
-
-/** Stitches added at the ends of a row that is worked even; less than 0 where they are left. */
-function endsOf(content: string): { start: number; end: number } | undefined {
-  const left = forms.leftOnRow.exec(content);
-  if (left) return { start: -amount(left[1]), end: -amount(left[2]) };
-  const added = forms.addedOnRow.exec(content);
-  return added ? { start: amount(added[1]), end: amount(added[2]) } : undefined;
-}
 
 /** Follows the lines of one piece, stitch by stitch, with nothing but the lines. */
 class Follower {
@@ -67,7 +66,7 @@ class Follower {
   #begun = false;
   #begins = false;
   #edge: Edge | undefined;
-  #taper: { before: number; after: number } | undefined;
+  #taper: Taper | undefined;
 
   constructor(following: Following) {
     this.#following = following;
@@ -75,7 +74,7 @@ class Follower {
 
   /** The first form that fits a sentence is taken. */
   readonly #steps: readonly (readonly [form: RegExp, step: Step])[] = [
-    [forms.castOn, ([, count]) => this.tally.begin(amount(count))],
+    [forms.castOn, ([, count]) => this.#castOn(amount(count))],
     [forms.chain, ([, count]) => this.#chain(amount(count))],
     [forms.picked, (found) => this.#picked(found)],
     [forms.roundIntoChain, () => this.tally.begin(this.#chains)],
@@ -97,11 +96,13 @@ class Follower {
     [forms.rowLine, (found, stated) => this.#rowLine(found, stated)],
   ];
 
-  follow(lines: readonly string[]): void {
+  follow(lines: readonly (string | PrintedText)[]): void {
     lines.forEach((line, at) => {
       this.tally.line = at;
-      const text = line.trim();
+      const text = (typeof line === 'string' ? line : line.text).trim();
       if (text === '') return;
+      if (typeof line !== 'string' && line.kind === 'heading') return this.#say({ kind: 'heading', text });
+      if (typeof line !== 'string' && line.kind === 'paragraph') return this.#say(paragraphSays(text));
       if (text.length > longestLine * 4) this.tally.wrong('It is too long to be read.');
       else this.#read(text);
     });
@@ -120,7 +121,11 @@ class Follower {
     const goesOn = forms.heldStitches.exec(line) ?? forms.alongLastRow.exec(line);
     const text = this.#mine(goesOn?.[1] ?? line);
     if (text === undefined) return;
-    if (goesOn) return this.tally.begin(amount(/\d+/u.exec(text)?.[0]));
+    if (goesOn) {
+      const begun = begunFromPiece(line, this.#following.place, this.#following.sizes.length);
+      if (begun) this.#say(begun);
+      return this.tally.begin(amount(/\d+/u.exec(text)?.[0]));
+    }
     const stated = forms.stated.exec(text);
     // With an en dash for its count the line is not for this size, nor are those it announces.
     if (stated?.[1] === '–') {
@@ -164,8 +169,28 @@ class Follower {
     if (edge !== undefined) this.#say({ kind: 'edge', edge }, row);
   }
 
-  #sayEnds(start: number, end: number): void {
+  #sayEnds(start: number, end: number, sentence: string): void {
     if (start !== 0 || end !== 0) this.#say({ kind: 'ends', start, end });
+    const by = waysOfEnds(sentence);
+    if (start !== 0 && by.start) this.#say({ kind: 'way of ends', at: 'start', by: by.start });
+    if (end !== 0 && by.end) this.#say({ kind: 'way of ends', at: 'end', by: by.end });
+  }
+
+  #sayStitches(content: string, row?: number): void {
+    const names = stitchesNamed(content);
+    if (names.length > 0) this.#say({ kind: 'stitches', names }, row);
+  }
+
+  /** Where a taper shapes, by the first row that it shapes. */
+  #sayPlace(text: string, row: number): void {
+    this.#sayEdge(text, row);
+    const place = placeOf(text);
+    if (place) this.#say({ kind: 'place', ...place }, row);
+  }
+
+  #castOn(count: number): void {
+    this.#say({ kind: 'begun', how: 'cast on' });
+    this.tally.begin(count);
   }
 
   #then(stated: number | null, step: () => void): void {
@@ -177,6 +202,7 @@ class Follower {
     if (this.#chains !== undefined || this.tally.count !== undefined) {
       return this.tally.wrong('The piece has begun already.');
     }
+    this.#say({ kind: 'begun', how: 'chain' });
     this.#chains = count;
   }
 
@@ -188,6 +214,7 @@ class Follower {
   /** Picking up is the next row itself, where it says so: then the side that faces is the side of that row. */
   #picked([sentence, facing, count, along]: RegExpExecArray): void {
     if (/the next row picks up/iu.test(sentence)) this.#onSide(facing!);
+    this.#say(begunAlong(sentence));
     this.#alongEdge(amount(count), along!);
   }
 
@@ -204,6 +231,7 @@ class Follower {
   #rowIntoChain(sentence: string, stated: number | null): void {
     const into = forms.intoChain.exec(sentence.replace('beginning in', 'in'));
     if (!into) return this.tally.wrong('It does not say in which chain to begin.');
+    this.#sayStitches(sentence);
     this.#then(stated, () => this.#intoChain(into));
   }
 
@@ -213,6 +241,7 @@ class Follower {
   }
 
   #end(sentence: string): void {
+    this.#say({ kind: 'end', how: endOf(sentence) });
     this.ended = true;
     const said = /\d+/u.exec(sentence)?.[0];
     if (said !== undefined) this.tally.check(Number(said));
@@ -278,6 +307,8 @@ class Follower {
     if (!along) return this.#then(stated, () => this.#row(content, rows));
     if (stated === null) return tally.wrong('It does not say how many stitches there are.');
     if (side !== undefined) this.#onSide(along[1]!);
+    this.#say(begunAlong(content));
+    this.#sayStitches(content);
     this.#alongEdge(stated, along[2]!);
     tally.rows(1);
   }
@@ -288,6 +319,7 @@ class Follower {
     if (into) this.#intoChain(into);
     else if (forms.eachChain.test(content)) this.tally.begin(this.#chains);
     else return false;
+    this.#sayStitches(content);
     return true;
   }
 
@@ -296,104 +328,47 @@ class Follower {
     for (let done = 0; done < rows; done++) {
       const before = this.tally.have();
       if (before === undefined) return;
-      const after = this.#after(content, before);
+      const after = rowAfter(content, before);
       if (typeof after !== 'number') return this.tally.wrong(after.problem);
       const ends = endsOf(content);
-      if (ends) this.#sayEnds(ends.start, ends.end);
+      if (ends) this.#sayEnds(ends.start, ends.end, content);
+      this.#sayStitches(content);
+      this.#sayRepeats(content);
       this.tally.to(after);
       this.tally.rows(1);
     }
   }
 
-  #after(content: string, before: number): number | { problem: string } {
-    const repeats = forms.inRepeats.exec(content);
-    if (repeats) return before + sign(repeats[1]!) * amount(repeats[2]) * amount(repeats[3] ?? '1');
-    const ends = endsOf(content);
-    if (ends) return before + ends.start + ends.end;
-    const evenly = forms.evenly.exec(content);
-    if (evenly) return before + sign(evenly[1]!) * amount(evenly[2]);
-    const parts = readInstruction(content);
-    if ('problem' in parts) return parts;
-    const counted = workInstruction(parts, before);
-    return 'problem' in counted ? counted : counted.count;
+  #sayRepeats(content: string): void {
+    const found = forms.inRepeats.exec(content);
+    if (!found) return;
+    const by = sign(found[1]!) * amount(found[2]);
+    this.#say({ kind: 'repeats', repeats: amount(found[3] ?? '1'), by });
   }
 
   #shaping(text: string): void {
-    const { tally } = this;
-    const shaping = readShaping(text);
-    if ('problem' in shaping) return tally.wrong(shaping.problem);
-    const before = tally.have();
-    if (before === undefined) return;
-    const by = sign(shaping.way) * shaping.perRow;
-    const shaped = (): boolean => {
-      const left = tally.count!;
-      if (left + by < 1) {
-        tally.wrong(`It takes away more stitches than there are: ${left} are left.`);
-        return false;
-      }
-      tally.to(left + by);
-      tally.rows(1);
-      return !tally.isFull;
-    };
-    // The row that is shaped first.
-    const lead = shaping.next ? 1 : (shaping.intervals[0]?.every ?? 1);
-    this.#sayEdge(text, tally.counts.length + lead);
-    if (shaping.next && !shaped()) return;
-    this.#taper = { before, after: before + by };
-    for (const { every, times } of shaping.intervals) {
-      for (let time = 0; time < times; time++) {
-        tally.rows(every - 1);
-        if (!shaped()) return;
-      }
-    }
+    this.#taper = shapeRows(text, this.tally, (row) => this.#sayPlace(text, row)) ?? this.#taper;
   }
 
   #firstOfThese(content: string, each: string): void {
     const taper = this.#taper;
     this.#taper = undefined;
     if (!taper) return this.tally.wrong('There is no shaping before it.');
-    const after = this.#after(content, taper.before);
-    if (typeof after !== 'number') return this.tally.wrong(after.problem);
-    const [says, does] = [/^fewer/iu.test(each), taper.after < taper.before].map((fewer) =>
-      fewer ? 'decreases' : 'increases',
-    );
-    if (says !== does) this.tally.wrong(`It speaks of ${says}, and the shaping before it ${does}.`);
-    if (after !== taper.after) {
-      this.tally.wrong(`It gives ${after} stitches, and the shaping before it ${taper.after}.`);
-    }
+    this.#sayStitches(content, taper.row);
+    for (const problem of problemsOfFirst(content, each, taper)) this.tally.wrong(problem);
   }
 
   #namedRows(over: number, text: string): void {
-    const { tally } = this;
-    if (tally.have() === undefined) return;
-    if (/^work even$/iu.test(text)) return tally.rows(over);
-    const found = forms.onNamedRows.exec(text);
-    if (!found) return tally.wrong(`“${text.slice(0, 120)}” could not be read.`);
-    const shaping = readShaping(`${found[1]!} on the next row`);
-    if ('problem' in shaping) return tally.wrong(shaping.problem);
-    // Before the rows are named one by one: a text may say that there are a million millions.
-    if (!tally.room(over)) return;
-    const rows = new Set<number>();
-    for (const part of found[2]!.split(/\s*(?:,|and)\s*/u)) {
-      const [from, to = from] = part.split(/\s*[–-]\s*/u).map(Number);
-      if (!from || !to || to > over || to < from)
-        return tally.wrong(`There is no row ${part.trim()} among ${over}.`);
-      for (let row = from; row <= to; row++) rows.add(row);
-    }
-    this.#sayEdge(text, tally.counts.length + Math.min(...rows));
-    for (let row = 1; row <= over; row++) {
-      if (rows.has(row)) tally.to(tally.count! + sign(shaping.way) * shaping.perRow);
-      tally.rows(1);
-    }
+    shapeNamedRows(over, text, this.tally, (row) => this.#sayPlace(text, row));
   }
 
   /** As many stitches left or added at the start of each of several rows. */
-  #onEachRow([, leaving, stitches, rows]: RegExpExecArray): void {
+  #onEachRow([sentence, leaving, stitches, rows]: RegExpExecArray): void {
     const by = (leaving === undefined ? 1 : -1) * amount(stitches);
     for (let left = Math.min(amount(rows), mostRows); left > 0; left--) {
       const before = this.tally.have();
       if (before === undefined) return;
-      this.#sayEnds(by, 0);
+      this.#sayEnds(by, 0, sentence);
       this.tally.to(before + by);
       this.tally.rows(1);
     }
@@ -411,7 +386,7 @@ class Follower {
     const [start, end] = forms.adds.test(sentence)
       ? [at(forms.addStart), at(forms.addEnd)]
       : [-at(forms.leaveStart), -at(forms.leaveEnd)];
-    this.#sayEnds(start, end);
+    this.#sayEnds(start, end, sentence);
     this.#then(Number(said[1]), () => this.tally.to(before + start + end));
   }
 
@@ -433,7 +408,8 @@ class Follower {
     const colon = line.lastIndexOf(': ');
     const words = forSize(line.slice(colon + 2), place, sizes.length);
     if (colon >= 0 && typeof words === 'string' && edge.take(words)) {
-      this.#say({ kind: 'stretch', label: line.slice(0, colon), stitches: edge.share });
+      const along = alongOf(line.slice(colon + 1), place, sizes.length);
+      this.#say({ kind: 'stretch', label: line.slice(0, colon), stitches: edge.share, along });
       if (/in the same way: /iu.test(line)) this.#told(edge.problemOfLikeness());
       this.#told(edge.problemOfRatio());
       return true;
@@ -454,6 +430,7 @@ class Follower {
 
   #groups(text: string): void {
     if (!this.#edge) return this.tally.wrong('There is no edge to pick up along.');
+    this.#say({ kind: 'groups' });
     this.#told(this.#edge.problemOfGroups(text));
   }
 
@@ -465,14 +442,16 @@ class Follower {
 /**
  * Follows the lines of a piece in one size and counts every row.
  *
- * @param lines as they are printed, of one piece, in either craft's words, US or UK
+ * @param lines as they are printed, of one piece, in either craft's words, US or UK; with headings and paragraphs, what
+ * they say is among what is said
  * @example
  * recountPiece(['Cast on 20 (24) sts.', 'Work 2 rows even.', 'Next row (RS): k2tog, k to end [19 (23) sts].'],
  *   { sizes: ['S', 'M'], place: 1 })
- * // { counts: [24, 24, 23], problems: [], ended: false, says: [{ line: 1, row: 1, kind: 'unit', unit: 'row' },
- * //   { line: 2, row: 3, kind: 'unit', unit: 'row' }, { line: 2, row: 3, kind: 'side', side: 'RS' }] }
+ * // { counts: [24, 24, 23], problems: [], ended: false, says: [{ line: 0, row: 1, kind: 'begun', how: 'cast on' },
+ * //   { line: 1, row: 1, kind: 'unit', unit: 'row' }, { line: 2, row: 3, kind: 'unit', unit: 'row' },
+ * //   { line: 2, row: 3, kind: 'side', side: 'RS' }, { line: 2, row: 3, kind: 'stitches', names: ['k'] }] }
  */
-export function recountPiece(lines: readonly string[], following: Following): Recounted {
+export function recountPiece(lines: readonly (string | PrintedText)[], following: Following): Recounted {
   const follower = new Follower(following);
   follower.follow(lines);
   const { says, ended } = follower;

@@ -1,0 +1,1 @@
+export { compareStatements, type Compared, type ReadPart, type ReadPattern } from './compare';
