@@ -10,7 +10,8 @@ export interface CheckWorked {
  * Whether a check holds in a size; undefined where that cannot be told, because something is not worked there.
  *
  * A plain check holds where its condition is true. One across sizes compares its value with that of the size before it
- * in the notebook, whatever charts the two follow: it has to be another ('differ') or more ('grow'), and in the first
+ * in the notebook, whatever charts the two follow: it has to be another ('differ'), more ('grow') or no more than 1
+ * away from it ('steady': of a difference from what is wanted, in steps that the repeats allow), and in the first
  * size, which has none before it, it holds. With 'no child' it holds in a size of a grown-up's chart, and in a child's
  * or a baby's where the value is 0; of a size that follows no chart nobody but the person can tell whose it is.
  *
@@ -37,6 +38,7 @@ export function checkHolds(
   if (earlier === undefined) return undefined;
   if (cell.across === 'differ') return !same(value, earlier);
   if (typeof value !== 'number' || typeof earlier !== 'number') return undefined;
+  if (cell.across === 'steady') return Math.abs(value - earlier) <= 1 || same(Math.abs(value - earlier), 1);
   return value > earlier && !same(value, earlier);
 }
 

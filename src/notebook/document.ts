@@ -347,6 +347,19 @@ export interface NotionsCell extends CellBase {
   readonly waste: Entry;
 }
 
+/** What a measurement of the garment comes to as its pieces are worked, beside what is wanted of it. */
+export interface AsMadeCell extends CellBase {
+  readonly kind: 'as made';
+  /** Widths or lengths that lie side by side, each so many times: a back once, a front twice, a band's length twice. */
+  readonly of: readonly { readonly width: Entry; readonly times: Entry }[];
+  readonly closes: 'edge to edge' | 'overlapped' | 'seamed';
+  /** What overlaps or seams take of it, in all; edge to edge they take nothing. */
+  readonly less: Entry;
+  readonly wish: Entry;
+  /** So far it may be from the wish before the page says so: half of the step that its repeats allow. */
+  readonly within: Entry;
+}
+
 /** A condition that has to hold in every size, and what to say where it does not. */
 export interface CheckCell extends CellBase {
   readonly kind: 'check';
@@ -355,9 +368,9 @@ export interface CheckCell extends CellBase {
   readonly message: string;
   /**
    * A formula works within one size. With 'differ' the value has to be another than in the size before it in the
-   * notebook, with 'grow' more; with 'no child' it has to be 0 in a size of a child's or a baby's chart.
+   * notebook, with 'grow' more, with 'steady' no more than 1 away from it; with 'no child' it has to be 0 in a size of a child's or a baby's chart.
    */
-  readonly across?: 'differ' | 'grow' | 'no child';
+  readonly across?: 'differ' | 'grow' | 'steady' | 'no child';
 }
 
 export type Cell =
@@ -371,6 +384,7 @@ export type Cell =
   | PieceCell
   | YarnCell
   | NotionsCell
+  | AsMadeCell
   | CheckCell
   | NoteCell;
 export type CellKind = Cell['kind'];

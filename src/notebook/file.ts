@@ -14,6 +14,7 @@ import {
 import { fileFormat, fileVersion } from './file-head';
 import { sameName } from './formula';
 import { largestFile, tooDeep, tooMuch } from './limits';
+import { versionOne } from './frozen/version-1';
 import { migrated } from './migrations';
 import { finiteSchema, formulaSchema, labelSchema, nameSchema, shapes } from './shapes';
 
@@ -170,18 +171,26 @@ export function readFile(text: string): FileRead {
   }
   const much = tooMuch(data);
   if (much) return { problem: `This file is not a notebook: it has ${much}, so it was not opened.` };
+  // A file of an older version is checked as what it was before it is brought to this one.
+  const old = earlier[head.output.version];
+  const before = old && v.safeParse(v.object({ notebook: old }), data, { abortEarly: true });
+  if (before && !before.success) return damaged(before.issues[0]);
   const read = v.safeParse(v.object({ notebook: notebookSchema }), migrated(data, head.output.version), {
     abortEarly: true,
   });
-  if (!read.success) {
-    const issue = read.issues[0];
-    return {
-      problem: `This notebook is damaged (${shortened(`${v.getDotPath(issue) ?? 'at the top'}: ${issue.message}`)}), so it was not opened.`,
-    };
-  }
+  if (!read.success) return damaged(read.issues[0]);
   const notebook = read.output.notebook as Notebook;
   const wrong = contradiction(notebook);
   return wrong ? { problem: `This notebook is damaged (${wrong}), so it was not opened.` } : { notebook };
+}
+
+/** The frozen schemas of earlier versions. */
+const earlier: Readonly<Record<number, v.GenericSchema>> = { 1: versionOne };
+
+function damaged(issue: v.BaseIssue<unknown>): { problem: string } {
+  return {
+    problem: `This notebook is damaged (${shortened(`${v.getDotPath(issue) ?? 'at the top'}: ${issue.message}`)}), so it was not opened.`,
+  };
 }
 
 /** What a file says may be endless; what is said of it is not. */

@@ -1,4 +1,5 @@
 import { howSurveyed, surveyed, surveySource, type Sample } from '../craft';
+import { measureLabel } from './as-made-said';
 import type { CheckCell, Notebook, Settings } from './document';
 import { nameFrom, nameTable, withFreeName } from './names';
 import { sameName } from './formula';
@@ -38,6 +39,19 @@ function ofSurvey(sample: Sample, key: 'hand' | 'head', settings: Settings): Rea
 
 function written(cm: number, { length, decimal }: Settings): string {
   return `${writeLength(cm, { unit: length, decimal })} ${length}`;
+}
+
+/** A length that is one of a few, or one of the notebook. */
+function lengths(key: string, label: string, cm: readonly number[]): ReadyNeed {
+  return {
+    key,
+    label,
+    offers: (settings) =>
+      cm.map((one) => ({
+        label: one === 0 ? 'none' : written(one, settings),
+        formula: `CM(${one})`,
+      })),
+  };
 }
 
 /** What the note of a check says of a measurement taken from the survey. */
@@ -101,6 +115,75 @@ export const readyChecks: readonly ReadyCheck[] = [
         across: 'grow',
       });
     },
+  },
+  {
+    id: 'steady',
+    label: 'Sizes grow in even steps',
+    about:
+      'Two repeats rounded apart can make one size jump and the next stand still. Fails in a size whose step is further from the step that is wanted than its repeats make necessary.',
+    needs: [
+      {
+        key: 'made',
+        label: 'Which measurement as made',
+        from: 'as made',
+        likely: [/bust|chest/i],
+        lacking: 'No cell says what a measurement comes to as made: add one of that kind.',
+      },
+    ],
+    make: (notebook, id, chosen) => {
+      const name = told(chosen, 'made');
+      const what = measureLabel(called(notebook, name));
+      return made(notebook, id, {
+        label: `${what} grows in even steps`,
+        condition: `${name}_difference / (2 * ${name}_within)`,
+        message: `${what}: the step from the size before is more than one repeat off the step that is wanted. Fit the pieces together, or choose a smaller repeat.`,
+        note: 'How far it is from the wanted measurement, in steps of its repeats; from size to size it may change by one.',
+        across: 'steady',
+      });
+    },
+  },
+  {
+    id: 'band',
+    label: 'A width stays between two numbers',
+    about:
+      'A neck that takes all the rounding of its shoulders wanders from size to size. Fails in a size where the width is outside the two numbers.',
+    needs: [
+      { key: 'width', label: 'Which width', from: 'lengths', likely: [/neck/i] },
+      lengths('least', 'At least', [14, 12, 16, 18, 20]),
+      lengths('most', 'At most', [20, 18, 22, 24, 26]),
+    ],
+    make: (notebook, id, chosen) => {
+      const what = called(notebook, told(chosen, 'width'));
+      return made(notebook, id, {
+        label: `${what} stays in bounds`,
+        condition: `IF(${told(chosen, 'width')} < ${told(chosen, 'least')}; FALSE(); ${told(chosen, 'width')} <= ${told(chosen, 'most')})`,
+        message: `${what} is outside its bounds in this size. Move stitches between it and what lies beside it, in pairs.`,
+      });
+    },
+  },
+  {
+    id: 'fronts',
+    label: 'The fronts meet',
+    about:
+      'Two fronts and their bands have to reach the width of the back, or the garment gapes or laps over. Fails where they are further apart than they may be.',
+    needs: [
+      { key: 'back', label: 'Width of the back', from: 'lengths', likely: [/back.*start/i, /back/i] },
+      { key: 'front', label: 'Width of one front', from: 'lengths', likely: [/front.*start/i, /front/i] },
+      {
+        ...lengths('band', 'Width of one band', [0]),
+        from: 'lengths',
+        likely: [/band.*length/i, /band/i],
+      },
+      lengths('within', 'Apart at most', [5, 2.5, 7.5, 10]),
+    ],
+    make: (notebook, id, chosen) =>
+      made(notebook, id, {
+        label: 'The fronts meet',
+        condition: `ABS(2 * ${told(chosen, 'front')} + 2 * ${told(chosen, 'band')} - ${told(chosen, 'back')}) <= ${told(chosen, 'within')}`,
+        message:
+          'The fronts and their bands leave a gap, or lap over, beyond what is allowed. Fit back and fronts together, or change the band.',
+        note: 'A cell of the kind as made, of the fronts and bands with the back as what is wanted, names the gap in every size.',
+      }),
   },
   {
     id: 'arm',

@@ -1,7 +1,7 @@
 import { allCells, type Cell, type Notebook, type Settings } from './document';
 import { inputsOf, outputsOf } from './kinds';
 import { namesOf } from './names';
-import { length, rows, sameUnit, stitches, type Unit } from './units';
+import { length, mass, rows, sameUnit, stitches, type Unit } from './units';
 
 /** What a person may choose: its words, and what stands for it in a formula. */
 export interface ReadyChoice {
@@ -16,7 +16,8 @@ export interface ReadyChoice {
 export interface ReadyNeed {
   readonly key: string;
   readonly label: string;
-  readonly from?: 'counts' | 'stitches' | 'lengths' | 'measured' | 'swatches' | 'pulled swatches' | 'notions';
+  readonly from?:
+    'counts' | 'stitches' | 'lengths' | 'measured' | 'swatches' | 'pulled swatches' | 'notions' | 'as made';
   /** The key of another need, whose choice this one has to have the unit of. */
   readonly unitOf?: string;
   /** Words of the label or the name that make a choice likely, the most telling first. */
@@ -74,7 +75,7 @@ const sought = {
   counts: [stitches, rows],
   stitches: [stitches],
   lengths: [length],
-  measured: [stitches, rows, length],
+  measured: [stitches, rows, length, mass],
 } satisfies Record<string, readonly Unit[]>;
 
 function choicesOf(cell: Cell, from: ReadyNeed['from'], unitAt: UnitAt): Found[] {
@@ -85,6 +86,8 @@ function choicesOf(cell: Cell, from: ReadyNeed['from'], unitAt: UnitAt): Found[]
       return cell.kind === 'swatch' ? [{ label: cell.label, formula: cell.name }] : [];
     case 'pulled swatches':
       return cell.kind === 'swatch' && cell.pulled ? [{ label: cell.label, formula: cell.name }] : [];
+    case 'as made':
+      return cell.kind === 'as made' ? [{ label: cell.label, formula: cell.name }] : [];
     case 'notions':
       return cell.kind === 'notions' ? [{ label: cell.label, formula: cell.name }] : [];
     default:

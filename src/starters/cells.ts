@@ -1,5 +1,6 @@
 import type { BodyMeasure } from '../craft';
 import type {
+  AsMadeCell,
   Cell,
   CheckCell,
   EdgePart,
@@ -139,6 +140,30 @@ export function pickUp(
     multiple: value(multiple),
     plus: value(plus),
     rule: 'nearest',
+  };
+}
+
+/**
+ * A measurement as it is made: widths of worked pieces, each so many times. `less` says what an overlap or seams take of
+ * it, `within` how far it may be from `wish`: half the step that its repeats allow.
+ *
+ * @example asMade('Finished bust', 'finished_bust', [['back_start_width', 1], ['front_start_width', 2]], 'CM(1)')
+ */
+export function asMade(
+  label: string,
+  wish: string,
+  of: readonly (readonly [width: string, times: number])[],
+  within: string,
+  more: More & { closes?: AsMadeCell['closes']; less?: string } = {},
+): AsMadeCell {
+  return {
+    kind: 'as made',
+    ...head(`${label}, as made`, more.name, more.note),
+    of: of.map(([width, times]) => ({ width: f(width), times: value(times) })),
+    closes: more.closes ?? 'edge to edge',
+    less: more.less === undefined ? value(0) : f(more.less),
+    wish: f(wish),
+    within: f(within),
   };
 }
 

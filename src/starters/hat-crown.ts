@@ -1,6 +1,6 @@
 import { bodySurvey } from '../craft';
 import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
-import { check, chosen, each, even, f, fit, formula, measure, piece, swatch, value } from './cells';
+import { asMade, check, chosen, each, even, f, fit, formula, measure, piece, swatch, value } from './cells';
 
 /*
  * A scenario of our own: a hat knit in the round from brim to crown. Swatches, depth and ease are invented; the heads
@@ -121,6 +121,16 @@ const hat: Cell[] = [
   ),
 ];
 
+const made: Cell[] = [
+  asMade(
+    'Round of the hat',
+    'round',
+    [['hat_side_last / fabric_sts', 1]],
+    'STS(hat_sts_multiple) / fabric_sts / 2',
+    { note: 'Above the brim, unstretched.' },
+  ),
+];
+
 const supplies: Cell[] = [
   formula('Area of the brim', 'hat_start / rib_sts * hat_brim_length', {
     note: 'Unstretched, as its swatch was weighed.',
@@ -168,7 +178,7 @@ export function hatCrown(): Notebook {
       { id: 'swatches', label: 'Swatches', cells: swatches },
       { id: 'measurements', label: 'Measurements', cells: measures },
       { id: 'counts-section', label: 'Stitches and rounds', cells: counts },
-      { id: 'hat-section', label: 'Hat', cells: hat },
+      { id: 'hat-section', label: 'Hat', cells: [...hat, ...made] },
       { id: 'supplies-section', label: 'Yarn', cells: supplies },
       { id: 'checks-section', label: 'Checks', cells: checks },
     ],

@@ -1,5 +1,5 @@
 import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
-import { check, chosen, each, even, f, formula, measure, piece, swatch, value } from './cells';
+import { asMade, check, chosen, each, even, f, formula, measure, piece, swatch, value } from './cells';
 
 /*
  * A scenario of our own: one sleeve to learn on, in a size M and in a size of one's own. Every number is invented
@@ -103,6 +103,13 @@ const sleeve: Cell[] = [
   ]),
 ];
 
+const made: Cell[] = [
+  asMade('Width at the underarm', 'sleeve_top', [['sleeve_end_width', 1]], 'STS(2) / fabric_sts / 2', {
+    closes: 'seamed',
+    less: 'SEAMSTAKE(1; seam_sts; fabric_sts)',
+  }),
+];
+
 const supplies: Cell[] = [
   formula('Area of the cuff', 'sleeve_start / rib_sts * sleeve_cuff_length', {
     note: 'Unstretched, as its swatch was weighed.',
@@ -146,7 +153,7 @@ export function singleSleeve(): Notebook {
       { id: 'swatches', label: 'Swatches', cells: swatches },
       { id: 'measurements', label: 'Body measurements', cells: body },
       { id: 'counts-section', label: 'Stitches and rows', cells: counts },
-      { id: 'sleeve-section', label: 'Sleeve', cells: sleeve },
+      { id: 'sleeve-section', label: 'Sleeve', cells: [...sleeve, ...made] },
       { id: 'supplies-section', label: 'Yarn', cells: supplies },
       { id: 'checks-section', label: 'Checks', cells: checks },
     ],

@@ -59,6 +59,19 @@ const calls: Call[] = [
   { name: 'fitCount', args: [77.2, repeats, 'nearest'] },
   { name: 'fitCount', args: [77.2, repeats, 'down', 'odd'] },
   {
+    name: 'fitTogether',
+    args: [
+      {
+        target: 160,
+        fixed: 11.2,
+        halves: [
+          { times: 1, multiple: 8, plus: 3, extra: 4 },
+          { times: 2, multiple: 6, plus: 1 },
+        ],
+      },
+    ],
+  },
+  {
     name: 'fitMotifs',
     args: [{ target: 80, motif: 10, gap: { least: 2, most: 4 }, edge: 1, worked: 'flat' }],
   },
@@ -80,6 +93,10 @@ const calls: Call[] = [
   piece({ kind: 'leave', atStart: 2, atEnd: 3 }),
   piece({ kind: 'add', atStart: 2, atEnd: 3 }),
   piece({ kind: 'rows', counts: [29, 28] }),
+  {
+    name: 'edgeOf',
+    args: [[{ stretch: 0, height: 1, edges: { left: -1 }, fabric: { stitches: 1.4 } }], 'left', 0, 0],
+  },
   { name: 'lengthOf', args: [[{ height: 1 }, { height: 2 }]] },
   { name: 'areaOf', args: [[{ height: 1, width: 20 }]] },
   { name: 'stitchesIn', args: [[{ count: 28 }]] },

@@ -35,6 +35,16 @@ describe('a check within one size', () => {
   });
 });
 
+describe('a check that sizes grow in even steps', () => {
+  it('fails where the value changes by more than 1: of 0, 0.4, −0.6, 0.5 and −0.5 the fourth', () => {
+    expect(across('steady', [0, 0.4, -0.6, 0.5, -0.5])).toEqual([true, true, true, false, true]);
+  });
+
+  it('1 but for what fractions leave behind is 1', () => {
+    expect(across('steady', [0.1 + 0.2, 1.3])).toEqual([true, true]);
+  });
+});
+
 describe('a check that sizes differ', () => {
   it('fails where a size has the count of the one before it: cuffs of 40, 40, 44 and 40 stitches', () => {
     expect(across('differ', [40, 40, 44, 40])).toEqual([true, false, true, true]);

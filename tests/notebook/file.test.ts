@@ -35,7 +35,7 @@ describe('a file', () => {
   });
 
   it('from a newer version says so', () => {
-    expect(problem(altered((file) => (file.version = 2)))).toContain('newer version');
+    expect(problem(altered((file) => (file.version = 3)))).toContain('newer version');
   });
 
   it.each<[string, (file: ReturnType<typeof JSON.parse>) => void, string]>([

@@ -44,6 +44,9 @@ describe('the schema of the file', () => {
   });
 });
 
+/** Kinds of cell that came with a later version than the first. */
+const newSince: Readonly<Record<string, number>> = { 'as made': 2 };
+
 describe('every version of the file', () => {
   const versions = Array.from({ length: fileVersion }, (_one, at) => at + 1);
 
@@ -52,7 +55,21 @@ describe('every version of the file', () => {
     expect(JSON.parse(text)).toMatchObject({ version });
     const read = readFile(text) as { notebook: Notebook };
     expect(read).toHaveProperty('notebook');
-    expect(new Set(allCells(read.notebook).map(({ kind }) => kind))).toEqual(new Set(Object.keys(kinds)));
+    const since = Object.entries(newSince).flatMap(([kind, from]) => (from > version ? [kind] : []));
+    const had = Object.keys(kinds).filter((kind) => !since.includes(kind));
+    expect(new Set(allCells(read.notebook).map(({ kind }) => kind))).toEqual(new Set(had));
+  });
+
+  it('a file of version 1 is checked as what it was: what came later is no part of it', () => {
+    const file = JSON.parse(readFileSync(new URL('version-2.json', samples), 'utf8'));
+    expect(readFile(JSON.stringify(file))).toHaveProperty('notebook');
+    expect(readFile(JSON.stringify({ ...file, version: 1 }))).toHaveProperty('problem');
+  });
+
+  it('the sample of version 2 loses nothing on opening and writing', () => {
+    const text = readFileSync(new URL('version-2.json', samples), 'utf8');
+    const read = readFile(text) as { notebook: Notebook };
+    expect(JSON.parse(writeFile(read.notebook))).toEqual(JSON.parse(text));
   });
 
   it('the sample of version 1 loses nothing on opening and writing', () => {

@@ -16,6 +16,7 @@ import {
 import { Results } from '../../src/sheet';
 import { WorkedSheet } from '../../src/sheet/sheet';
 import { jacket } from '../../src/starters';
+import { asMade } from '../../src/starters/cells';
 import { edited } from './edited';
 
 const ready = (id: string): ReadyCheck => readyChecks.find((check) => check.id === id)!;
@@ -227,11 +228,60 @@ describe('what there is to choose', () => {
   });
 });
 
+/** The jacket with its bust as made, which may be so many stitches off what is wanted. */
+function withMade(stitches: number): Notebook {
+  const cell = asMade(
+    'Finished bust',
+    'finished_bust',
+    [
+      ['back_start_width', 1],
+      ['front_start_width', 2],
+      ['band_worked_length', 2],
+    ],
+    `STS(${stitches}) / body_sts / 2`,
+    { name: 'made_bust' },
+  );
+  return edited(jacket(), { do: 'add cell', section: 'joins-section', at: 0, cell });
+}
+
+describe('checks of how sizes are graded', () => {
+  it('a bust whose back and fronts are fitted apart does not grow in even steps', async () => {
+    const { sizes, cell } = await failing(withMade(8), 'steady', { made: 'made_bust' });
+    expect(cell.across).toBe('steady');
+    // Worked 94 (100, 117, 128, 134, 140, 157, 163, 180), where every size is to be 10.16 cm wider and a step is 5.7.
+    expect(sizes).toEqual(['M', '3X', '5X']);
+  });
+
+  it('a neck stays between two numbers, the numbers included', async () => {
+    const chosen = { width: 'neck_width', least: 'CM(17)', most: 'CM(20)' };
+    expect((await failing(jacket(), 'band', chosen)).sizes).toEqual(['5X']);
+    expect((await failing(jacket(), 'band', { ...chosen, most: 'CM(18)' })).sizes).toEqual([
+      'XL',
+      '2X',
+      '3X',
+      '4X',
+      '5X',
+    ]);
+  });
+
+  it('fronts with their bands reach the back, or are further apart than they may be', async () => {
+    const chosen = { back: 'back_start_width', front: 'front_start_width', band: 'band_worked_length' };
+    expect((await failing(jacket(), 'fronts', { ...chosen, within: 'CM(15)' })).sizes).toEqual([]);
+    expect((await failing(jacket(), 'fronts', { ...chosen, within: 'CM(0.5)' })).sizes).toHaveLength(9);
+  });
+
+  it('yarn is among what can be asked to grow', () => {
+    const [need] = ready('grow').needs;
+    const labels = choicesFor(jacket(), need!, () => undefined).map(({ formula }) => formula);
+    expect(labels).toContain('yarn');
+  });
+});
+
 describe('every ready-made check', () => {
   it.each(readyChecks.map((check) => [check.label, check] as const))(
     '“%s” is worked in the jacket with the likely choices, beside a second of its kind',
     async (_label, check) => {
-      let notebook = jacket();
+      let notebook = withMade(8);
       const results = await work(notebook);
       const unitAt = (cell: string, key: string) => results.unit(cell, key);
       const chosen: Record<string, string> = {};

@@ -147,6 +147,7 @@ it('every kind of cell has its lines', async () => {
         cells: [
           { kind: 'note', id: 'n', label: 'Note', name: 'note', text: 'Try it <b>on</b>.' },
           freshCell(jacket(), 'spacing', 'Yoke', 'yoke'),
+          freshCell(jacket(), 'as made', 'Made', 'made'),
         ],
       },
     ],

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
-import type { EaseCell, Notebook } from '../../src/notebook';
+import type { Cell, EaseCell, Notebook } from '../../src/notebook';
 import { blank } from '../../src/starters';
+import { asMade, formula } from '../../src/starters/cells';
 import { patternOf, plainText } from '../../src/words';
 import { sourceOf } from './source-of';
 
@@ -10,7 +11,7 @@ function ease(label: string, body: EaseCell['body'], by: number): EaseCell {
 }
 
 /** The lines of the table of finished measurements. */
-async function measured(cells: readonly EaseCell[]): Promise<string[]> {
+async function measured(cells: readonly Cell[]): Promise<string[]> {
   const bust = { kind: 'measure', id: 'bust', label: 'Bust', name: 'bust', unit: 'length' } as const;
   const notebook: Notebook = {
     ...blank(),
@@ -35,5 +36,20 @@ it('a bust that body and hem are both eased from is to fit once', async () => {
   ]);
   expect(lines.filter((line) => line.startsWith('To fit'))).toEqual([
     expect.stringMatching(/^To fit: bust +94\.0$/),
+  ]);
+});
+
+it('what the pieces come to is printed in place of what is wanted, by cells between them too', async () => {
+  const lines = await measured([
+    ease('Finished bust', { formula: 'bust' }, 10),
+    ease('Finished arm', { formula: 'CM(30)' }, 5),
+    formula('Bust taken', 'IF(bust > CM(0); finished_bust; bust)'),
+    asMade('Finished bust', 'bust_taken', [['CM(49.9)', 2]], 'CM(1)'),
+  ]);
+  expect(lines).toEqual([
+    expect.stringMatching(/^To fit: bust +94\.0$/),
+    expect.stringMatching(/^To fit: arm +30\.0$/),
+    expect.stringMatching(/^Finished arm +35\.0$/),
+    expect.stringMatching(/^Finished bust +99\.8$/),
   ]);
 });

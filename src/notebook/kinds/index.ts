@@ -1,6 +1,7 @@
 import { remembered } from '../remembered';
 import type { Cell, CellKind } from '../document';
 import type { Input, Kind, Output } from '../kind';
+import { asMade } from './as-made';
 import { check } from './check';
 import { ease } from './ease';
 import { fit } from './fit';
@@ -26,6 +27,7 @@ export const kinds = {
   piece,
   yarn,
   notions,
+  'as made': asMade,
   check,
   note,
 } satisfies {

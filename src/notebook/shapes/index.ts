@@ -1,5 +1,6 @@
 import type { GenericSchema } from 'valibot';
 import type { CellKind } from '../document';
+import { asMade } from './as-made';
 import { check } from './check';
 import { ease } from './ease';
 import { fit } from './fit';
@@ -28,6 +29,7 @@ export const shapes = {
   piece,
   yarn,
   notions,
+  'as made': asMade,
   check,
   note,
 } satisfies { [K in CellKind]: GenericSchema };

@@ -9,6 +9,8 @@ export function keyOf(cell: Cell): string {
       return 'total';
     case 'yarn':
       return 'grams';
+    case 'as made':
+      return 'made';
     case 'ease':
       return 'finished';
     default:

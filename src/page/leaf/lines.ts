@@ -77,6 +77,13 @@ function bodyOf(cell: Cell, opened: boolean): Line[] {
       return [valueLine(inputs[0]!, 'own'), words];
     case 'ease':
       return [valueLine(outputs[0]!, 'own'), ...lined, ...(opened ? [words] : []), ...all(outputs.slice(1))];
+    case 'as made':
+      return [
+        valueLine(outputs[0]!, 'own'),
+        ...lined.filter(({ key }) => opened || key === 'wish' || key.endsWith('.width')),
+        ...all(outputs.slice(1)),
+        words,
+      ];
     case 'fit':
     case 'yarn':
     case 'notions':

@@ -1,6 +1,8 @@
 import {
+  CraftError,
   fitCount,
   fitMotifs,
+  fitTogether,
   foundationChain,
   gaugeOf,
   guessGauge,
@@ -8,6 +10,7 @@ import {
   nearestSize,
   ofSize,
   type MotifFit,
+  type Repeat,
   type Rule,
 } from '../../craft';
 import { cm, perCm, whole } from '../../craft/numbers';
@@ -17,6 +20,8 @@ import { pairs, readingsOf } from './pairs';
 import type { TradeFunction } from './trade-function';
 
 type Worked = 'flat' | 'round';
+
+type Together = [...pieces: [number, number, number, number, number, number], rule?: string, extra?: number];
 
 const turningCounts = { counts: true, 'does not count': false } as const;
 const parities = { any: undefined, odd: 'odd', even: 'even' } as const;
@@ -40,6 +45,22 @@ function motifFit(
   return nth(fits, whole(which), ['way to set these motifs', 'ways to set these motifs']);
 }
 
+/**
+ * A count that repeats allow. One repeat that is more than twice what is wanted is a slip: it is said here, where it was
+ * typed, and not on everything that is worked from the count. The sentence has no number of the size in it, so that
+ * it is one for all sizes.
+ */
+function repeated(wanted: number, repeats: Repeat[], rule: Rule, parity?: 'odd' | 'even'): number {
+  const { count, below } = fitCount(wanted, repeats, rule, parity);
+  if (rule === 'nearest' && below === null && wanted > 0 && count > 2 * wanted) {
+    throw new CraftError(
+      'too-wide',
+      `The least that this repeat allows is ${count}, more than twice what is wanted: take a smaller repeat.`,
+    );
+  }
+  return count;
+}
+
 /** Counts and gauges, and the counts that repeats and motifs allow. A gauge is per cm. */
 export const counts = {
   STS: (number: number) => number,
@@ -53,9 +74,9 @@ export const counts = {
       heights.map((height) => cm(height, 'The height of a row')),
     ),
   FITREPEAT: (wanted: number, multiple: number, plus: number, rule: string = 'nearest') =>
-    fitCount(wanted, [{ multiple: whole(multiple), plus: whole(plus) }], rule as Rule).count,
+    repeated(wanted, [{ multiple: whole(multiple), plus: whole(plus) }], rule as Rule),
   FITREPEATS: (...[wanted, rule, parity, ...repeats]: [number, string, string, ...number[]]) =>
-    fitCount(
+    repeated(
       wanted,
       pairs('FITREPEATS', 'a multiple and what is added to it', repeats).map(([multiple, plus]) => ({
         multiple: whole(multiple),
@@ -63,7 +84,20 @@ export const counts = {
       })),
       rule as Rule,
       chosen('FITREPEATS', parity, parities),
-    ).count,
+    ),
+  FITTOGETHER: (...[which, wanted, fixed, ...asked]: [number, number, number, ...Together]) => {
+    const [times1, multiple1, plus1, times2, multiple2, plus2, rule = 'nearest', extra = 0] = asked;
+    const { counts } = fitTogether({
+      target: wanted,
+      fixed,
+      halves: [
+        { times: whole(times1), multiple: whole(multiple1), plus: whole(plus1), extra: whole(extra) },
+        { times: whole(times2), multiple: whole(multiple2), plus: whole(plus2), extra: whole(extra) },
+      ],
+      rule: rule as 'nearest' | 'growing',
+    });
+    return nth(counts, whole(which), ['half of a garment', 'halves of a garment']);
+  },
   FITCHAIN: (
     wanted: number,
     multiple: number,

@@ -8,6 +8,7 @@ import {
   type Size,
 } from '../../notebook';
 import type { PatternReading } from '../../words/printed';
+import { putAsMade } from './as-made';
 import { adapting as begun, type SectionName } from './adapting';
 import { fabricOf, fabricsOf, type OwnSwatch } from './fabrics';
 import { putFollowed } from './followed';
@@ -66,6 +67,7 @@ export function notebookFrom(
   putFollowed(adapting, wishes, main);
   for (const part of order) made.push(makePart({ adapting, parts, fabrics, scales, made, chains }, part));
   putJoins(adapting, parts, made, wishes, main);
+  putAsMade(adapting, parts, made, wishes, main);
   putYarn(adapting, made, main, maker.swatch?.ball);
   putKept(reading, adapting.sections.kept);
   return {

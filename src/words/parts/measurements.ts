@@ -1,6 +1,16 @@
 import { bracketed } from '../../notebook/bracketed';
+import { measureLabel } from '../../notebook/as-made-said';
 import { uncapital } from '../../notebook/capital';
-import { allCells, namesIn, ownColumn, sameName, writeLength, type EaseCell } from '../../notebook';
+import {
+  allCells,
+  namesIn,
+  ownColumn,
+  sameName,
+  upstream,
+  writeLength,
+  type AsMadeCell,
+  type EaseCell,
+} from '../../notebook';
 import type { Gathered, WorkedPlan } from '../gathered';
 import type { PatternPart, PatternTable } from '../pattern-document';
 import { shown, type Sentences } from '../sentence';
@@ -20,6 +30,7 @@ export function measurementsPart(
   // In a notebook that adapts a pattern what is wished is its maker's, and the pattern's own columns have no part in it.
   const wished = (size: string, cell: EaseCell, key: string): number | undefined =>
     source.notebook.adapts && size !== ownColumn ? undefined : source.number(size, cell.id, key);
+  const asMade = allCells(source.notebook).filter((cell): cell is AsMadeCell => cell.kind === 'as made');
   const eases = allCells(source.notebook).filter((cell): cell is EaseCell => cell.kind === 'ease');
   const row = (label: string, of: (size: string, place: number) => number | undefined): string[] => [
     label,
@@ -31,7 +42,14 @@ export function measurementsPart(
   const rows: string[][] = [
     // A body measure that several eases go out from is one line.
     ...new Map(toFit.map((line) => [line.join('\t'), line])).values(),
-    ...eases.map((cell) => row(shown(cell.label), (size) => wished(size, cell, 'finished'))),
+    ...eases.flatMap((cell) => {
+      // What the pieces come to is printed wherever the notebook has it, in place of what is wanted.
+      if (asMade.some((made) => isWishOf(source, made, cell))) return [];
+      return [row(shown(cell.label), (size) => wished(size, cell, 'finished'))];
+    }),
+    ...asMade.map((cell) =>
+      row(shown(measureLabel(cell.label)), (size) => source.number(size, cell.id, 'made')),
+    ),
   ];
   const ofPieces: string[][] = [
     ...found.pieces.flatMap(({ cell, sizes }) => {
@@ -77,6 +95,16 @@ export function measurementsPart(
       { kind: 'picture slot', key: 'schematic', picture: 'schematic', caption: 'Schematic' },
     ],
   };
+}
+
+/** Whether a measurement as made is of this finished measurement: directly, or by cells it goes through. */
+function isWishOf({ notebook }: PatternSource, { wish, id }: AsMadeCell, ease: EaseCell): boolean {
+  if (!('formula' in wish)) return false;
+  const [name, ...others] = namesIn(wish.formula);
+  if (name === undefined || others.length > 0) return false;
+  const named = tableOf(notebook).get(sameName(name));
+  if (!named || named.cell === id) return false;
+  return named.cell === ease.id || upstream(notebook, named.cell).includes(ease.id);
 }
 
 /** What the body measure of an ease is called: the cell its formula names, or what the ease itself finishes. */
