@@ -3,10 +3,10 @@ import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
-import { withoutDescriptions, withoutSalesAddresses } from './plugins/hyperformula.ts';
-import { bundledPackages } from './plugins/licenses.ts';
-import { offline } from './plugins/offline.ts';
-import { freePort } from './plugins/free-port.ts';
+import { withoutDescriptions, withoutSalesAddresses } from './src/build/hyperformula.ts';
+import { bundledPackages } from './src/build/licenses.ts';
+import { offline } from './src/build/offline.ts';
+import { freePort } from './src/build/free-port.ts';
 
 /**
  * What every response of the served page carries. Hosts other than `npm start` must send the same

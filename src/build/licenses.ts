@@ -3,7 +3,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 
-const top = fileURLToPath(new URL('..', import.meta.url));
+const top = fileURLToPath(new URL('../..', import.meta.url));
 
 /** A package whose code, or whose typeface, is in the build. */
 export interface NamedPackage {
