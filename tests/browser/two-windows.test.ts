@@ -47,14 +47,23 @@ describe('two windows on one notebook', () => {
     await notice(second, 'being edited in another window').waitFor();
     // The first window sleeps before what it did last is kept.
     await type(first, 'hand', 'value', '77');
+    let wake = (): void => {};
+    const woken = new Promise<void>((resolve) => (wake = resolve));
+    await first.route('**/asleep', async (route) => {
+      await woken;
+      await route.fulfill({ body: '' });
+    });
+    // Its one thread waits for the answer, and does nothing meanwhile.
     const asleep = first.evaluate(() => {
-      const until = Date.now() + 4000;
-      while (Date.now() < until);
+      const request = new XMLHttpRequest();
+      request.open('GET', './asleep', false);
+      request.send();
     });
     await second.getByRole('button', { name: 'Edit here instead' }).click();
     await notice(second, 'being edited in another window').waitFor({ state: 'detached' });
     await type(second, 'hand', 'value', '31');
     await kept(second);
+    wake();
     await asleep;
     await notice(first, 'now a notebook of its own').waitFor();
     expect([await title(first), await hand(first)]).toEqual(['Slipway jacket (other window)', '77.0']);
