@@ -7,6 +7,7 @@ import { withoutDescriptions, withoutSalesAddresses } from './src/build/hyperfor
 import { bundledPackages } from './src/build/licenses.ts';
 import { offline } from './src/build/offline.ts';
 import { freePort } from './src/build/free-port.ts';
+import { source } from './src/build/source.ts';
 
 /**
  * What every response of the served page carries. Hosts other than `npm start` must send the same
@@ -46,6 +47,7 @@ export default defineConfig({
     svelte({ configFile: fileURLToPath(new URL('svelte.config.js', import.meta.url)) }),
     packages.plugin(),
     offline(packages),
+    source(),
     freePort(),
   ],
   build: {
