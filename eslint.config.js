@@ -16,6 +16,7 @@ const mayImport = {
   page: ['craft', 'notebook', 'sheet', 'pictures', 'words', 'keeping', 'starters'],
 };
 const rooms = Object.keys(mayImport);
+const buildAlone = 'The build and the page know nothing of each other: see "The rooms" in DEVELOPERS.md.';
 
 const directions = rooms.map((room) => {
   const barred = rooms.filter((other) => other !== room && !mayImport[room].includes(other));
@@ -23,11 +24,20 @@ const directions = rooms.map((room) => {
     group: [`**/${other}`, `**/${other}/**`],
     message: `${room}/ does not import from ${other}/: see "The rooms" in DEVELOPERS.md.`,
   }));
+  patterns.push({ group: ['**/build/**'], message: buildAlone });
   if (room === 'craft') {
     patterns.push({ regex: '^[^.]', message: 'craft/ imports nothing but its own files.' });
   }
   return { files: [`src/${room}/**`], rules: { 'no-restricted-imports': ['error', { patterns }] } };
 });
+
+/** What the build does beside Vite imports nothing of the page. */
+const build = {
+  files: ['src/build/**'],
+  rules: {
+    'no-restricted-imports': ['error', { patterns: [{ regex: '^\\.\\./', message: buildAlone }] }],
+  },
+};
 
 /** What counts a text again must know nothing of what wrote it. */
 const byItself = {
@@ -89,6 +99,7 @@ export default ts.config(
   },
   { files: ['tests/bench/**', 'tests/soak/**', 'tests/published/run.js'], rules: { 'no-console': 'off' } },
   ...directions,
+  build,
   byItself,
   withoutTheWriter,
 );

@@ -3,10 +3,11 @@ import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
-import { withoutDescriptions, withoutSalesAddresses } from './plugins/hyperformula.ts';
-import { bundledPackages } from './plugins/licenses.ts';
-import { offline } from './plugins/offline.ts';
-import { freePort } from './plugins/free-port.ts';
+import { withoutDescriptions, withoutSalesAddresses } from './src/build/hyperformula.ts';
+import { bundledPackages } from './src/build/licenses.ts';
+import { offline } from './src/build/offline.ts';
+import { freePort } from './src/build/free-port.ts';
+import { source } from './src/build/source.ts';
 
 /**
  * What every response of the served page carries. Hosts other than `npm start` must send the same
@@ -46,6 +47,7 @@ export default defineConfig({
     svelte({ configFile: fileURLToPath(new URL('svelte.config.js', import.meta.url)) }),
     packages.plugin(),
     offline(packages),
+    source(),
     freePort(),
   ],
   build: {

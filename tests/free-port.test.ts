@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it, onTestFinished } from 'vitest';
-import { portTaken } from '../plugins/free-port';
+import { portTaken } from '../src/build/free-port';
 
 const top = fileURLToPath(new URL('..', import.meta.url));
 

@@ -9,7 +9,6 @@ const visit = visiting();
 let page: Page;
 beforeAll(async () => {
   page = await visit();
-  page.setDefaultTimeout(15_000);
 });
 
 const button = (name: string | RegExp) => page.getByRole('button', { name, exact: typeof name === 'string' });

@@ -19,7 +19,6 @@ const visit = visiting();
 let page: Page;
 beforeAll(async () => {
   page = await visit();
-  page.setDefaultTimeout(15_000);
   await begin(page, 'One sleeve');
 });
 

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { type } from './desk';
 import { hand, ownProfile } from './kept';
@@ -47,5 +48,56 @@ describe('a fault in the page', () => {
     await said.filter({ hasText: 'went wrong (broken on purpose)' }).waitFor();
     await type(page, 'hand', 'value', '22');
     expect(await hand(page)).toBe('22.0');
+  });
+});
+
+describe('a part of the page that could not be fetched', () => {
+  /** A window in which some files cannot be fetched until it is mended. */
+  async function cutOff(files: RegExp): Promise<{ page: Page; mend(): void }> {
+    let cut = true;
+    await own.context.route(files, (route) => (cut ? route.abort() : route.continue()));
+    return { page: await own.open(), mend: () => (cut = false) };
+  }
+
+  const styled = (page: Page, name: string): Promise<boolean> =>
+    page.evaluate(
+      (part) => [...document.styleSheets].some(({ href }) => href?.includes(`/${part}-`) ?? false),
+      name,
+    );
+
+  it.each([
+    ['its code', /assets\/Adapt-.*\.js$/],
+    ['what its code is made with', /assets\/read-pattern-.*\.js$/],
+    ['its style', /assets\/Adapt-.*\.css$/],
+  ])('is fetched when its view is chosen again: %s', async (_what, files) => {
+    const { page, mend } = await cutOff(files);
+    const way = page
+      .getByRole('navigation', { name: 'What is shown' })
+      .getByRole('button', { name: 'Adapt' });
+    await way.click();
+    await page.getByRole('alert').filter({ hasText: 'choose “Adapt” again' }).waitFor();
+    mend();
+    await way.click();
+    await page.getByRole('heading', { name: 'Put the pattern in' }).waitFor();
+    expect(await styled(page, 'Adapt')).toBe(true);
+    // A view that is there keeps what was written in it.
+    const pasted = page.locator('main textarea').first();
+    await pasted.fill('Gauge: 14 sts');
+    await way.click();
+    expect(await pasted.inputValue()).toBe('Gauge: 14 sts');
+  });
+
+  it.each([
+    ['its code', /assets\/Notebooks-.*\.js$/],
+    ['its style', /assets\/Notebooks-.*\.css$/],
+  ])('is fetched when its dialog is opened again: %s', async (_what, files) => {
+    const { page, mend } = await cutOff(files);
+    const way = page.getByRole('button', { name: 'Notebooks', exact: true });
+    await way.click();
+    await page.getByRole('alert').filter({ hasText: 'could not be fetched' }).waitFor();
+    mend();
+    await way.click();
+    await page.getByRole('dialog').getByRole('heading', { name: 'Notebooks' }).waitFor();
+    expect(await styled(page, 'Notebooks')).toBe(true);
   });
 });

@@ -53,8 +53,7 @@ export async function listed(page: Page): Promise<string[]> {
   if (await folded.isVisible()) await folded.click();
   await page.getByRole('button', { name: 'Notebooks', exact: true }).click();
   const dialog = page.getByRole('dialog');
-  await dialog.waitFor();
-  await page.waitForTimeout(150);
+  await dialog.locator('[aria-busy="false"]').waitFor();
   return dialog.locator('ul').first().locator('button.open strong').allInnerTexts();
 }
 

@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, inject, it } from 'vitest';
@@ -36,8 +37,30 @@ describe('the page of licenses', () => {
     expect(page.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&quot;', '"')).toContain(
       gpl.slice(0, 20_000).replaceAll('&amp;', '&'),
     );
-    expect(page).toMatch(/free software[^<]* source /);
     expect(page).not.toMatch(/<script|\son\w+=|style=/);
+  });
+
+  it('links to the source that the page was built from, which is stored for nobody who does not ask', async () => {
+    expect(page).toMatch(/source [^<]*<a href="\.\/source\.tgz" download>/);
+    const list = execFileSync('tar', ['-tzf', 'source.tgz'], { cwd: 'dist', encoding: 'utf8' });
+    const files = list.trim().split('\n');
+    const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+    const top = `easewright-${version}/`;
+    expect(files.filter((file) => !file.startsWith(top) || /\/(node_modules|dist)\//.test(file))).toEqual([]);
+    for (const file of ['src/main.ts', 'package.json', 'LICENSE', 'tests/browser/licenses.test.ts']) {
+      expect(files).toContain(top + file);
+      const inIt = execFileSync('tar', ['-xzOf', 'source.tgz', top + file], { cwd: 'dist' });
+      expect(inIt.equals(readFileSync(file)), file).toBe(true);
+    }
+    const shown = await own.context.newPage();
+    await shown.goto(new URL('licenses.html', inject('address')).href);
+    const [file] = await Promise.all([
+      shown.waitForEvent('download'),
+      shown.getByRole('link', { name: 'source.tgz' }).click(),
+    ]);
+    expect(readFileSync(await file.path()).equals(readFileSync('dist/source.tgz'))).toBe(true);
+    expect(read('offline-worker.js')).toContain('licenses.html');
+    expect(read('offline-worker.js')).not.toContain('source.tgz');
   });
 
   it('is linked from the page and stored for use without a network', async () => {

@@ -73,16 +73,13 @@ describe('a newer version of the page', () => {
     expect(await before.locator('meta[name=newer]').count()).toBe(0);
     await before.close();
     await expect
-      .poll(
-        async () => {
-          const after = await own.context.newPage();
-          await opened(after, address);
-          const newer = await after.locator('meta[name=newer]').count();
-          await after.close();
-          return newer;
-        },
-        { timeout: 20_000 },
-      )
+      .poll(async () => {
+        const after = await own.context.newPage();
+        await opened(after, address);
+        const newer = await after.locator('meta[name=newer]').count();
+        await after.close();
+        return newer;
+      })
       .toBe(1);
   });
 });

@@ -29,7 +29,8 @@ export async function startOn(profile: string): Promise<Running> {
   const own = ['--headless=new', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'];
   const child = spawn(ensureBrowser(), [...flags, ...own], { detached: true, stdio: 'ignore' });
   const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()));
-  const browser = await chromium.connectOverCDP(`http://127.0.0.1:${await portIn(port)}`);
+  const isRunning = (): boolean => child.exitCode === null && child.signalCode === null;
+  const browser = await chromium.connectOverCDP(`http://127.0.0.1:${await portIn(port, isRunning)}`);
   const context = browser.contexts()[0]!;
   return {
     context,
@@ -44,8 +45,8 @@ export async function startOn(profile: string): Promise<Running> {
   };
 }
 
-async function portIn(file: string): Promise<string> {
-  for (let tries = 0; tries < 600; tries++) {
+async function portIn(file: string, isRunning: () => boolean): Promise<string> {
+  while (isRunning()) {
     try {
       const [port] = readFileSync(file, 'utf8').split('\n');
       if (port) return port;

@@ -17,7 +17,6 @@ const visit = visiting();
 let page: Page;
 beforeAll(async () => {
   page = await visit(phone);
-  page.setDefaultTimeout(10_000);
 });
 
 const tap = (name: string | RegExp): Promise<void> => page.getByRole('button', { name }).first().tap();

@@ -47,15 +47,24 @@ describe('two windows on one notebook', () => {
     await notice(second, 'being edited in another window').waitFor();
     // The first window sleeps before what it did last is kept: it is in the journal alone.
     await type(first, 'hand', 'value', '77');
+    let wake = (): void => {};
+    const woken = new Promise<void>((resolve) => (wake = resolve));
+    await first.route('**/asleep', async (route) => {
+      await woken;
+      await route.fulfill({ body: '' });
+    });
+    // Its one thread waits for the answer, and does nothing meanwhile.
     const asleep = first.evaluate(() => {
-      const until = Date.now() + 4000;
-      while (Date.now() < until);
+      const request = new XMLHttpRequest();
+      request.open('GET', './asleep', false);
+      request.send();
     });
     await second.getByRole('button', { name: 'Edit here instead' }).click();
     await notice(second, 'being edited in another window').waitFor({ state: 'detached' });
     await expect.poll(() => hand(second)).toBe('77.0');
     await type(second, 'hand', 'value', '31');
     await kept(second);
+    wake();
     await asleep;
     await notice(first, 'being edited in another window').waitFor();
     await expect.poll(() => hand(first)).toBe('31.0');

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { beforeAll, expect, it } from 'vitest';
-import { begin, toolsWithDialogs } from './desk';
+import { begin, settled, toolsWithDialogs } from './desk';
 import { obscured } from './obscured';
 import { visiting } from './visiting';
 
@@ -9,8 +9,18 @@ let page: Page;
 /** A window of 1280 by 1024 at 400 % (WCAG 2.2, 1.4.10). */
 beforeAll(async () => {
   page = await visit({ viewport: { width: 320, height: 256 } });
-  page.setDefaultTimeout(15_000);
 });
+
+/** What is drawn after the next painting may move the focus, and brings it back: counted in paintings. */
+async function obscuredOnceDrawn(): Promise<string | null> {
+  await settled(page);
+  let still = await obscured(page);
+  for (let frame = 0; still && frame < 60; frame++) {
+    await page.evaluate(() => new Promise(requestAnimationFrame));
+    still = await obscured(page);
+  }
+  return still;
+}
 
 /** Goes on by a key, and says wherever the focus came to lie out of sight and stayed there. */
 async function unseen(key: string, most: number): Promise<string[]> {
@@ -18,12 +28,7 @@ async function unseen(key: string, most: number): Promise<string[]> {
   for (let step = 0; step < most; step++) {
     await page.keyboard.press(key);
     if (!(await obscured(page))) continue;
-    // What is drawn after the next painting may move it, and brings it back.
-    let still = '';
-    await expect
-      .poll(async () => (still = (await obscured(page)) ?? ''))
-      .toBe('')
-      .catch(() => undefined);
+    const still = await obscuredOnceDrawn();
     if (still) found.push(still);
   }
   return found;

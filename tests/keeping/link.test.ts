@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { linkOf, longestLink, mostUnpacked, packed, textInLink, unpacked } from '../../src/keeping';
 import { readFile, writeFile } from '../../src/notebook';
 import { jacket, starters } from '../../src/starters';
+import { withoutHanging } from '../without-hanging';
 
 const page = 'https://example.org/easewright/';
 const hashOf = (link: string): string => new URL(link).hash;
@@ -46,12 +47,13 @@ describe('a link', () => {
       expect(await textInLink(new URL(link).hash + tail)).toHaveProperty('text');
   });
 
-  it('with two million stops in it is refused, with as many behind it read: each is looked at once', async () => {
+  it('with very many stops in it is refused, with as many behind it read: each is looked at once', async () => {
     const link = await linkTo(writeFile(jacket()));
-    const stops = '.'.repeat(2e6);
+    const stops = '.'.repeat(400_000);
     expect(await textInLink(`${new URL(link).hash}${stops}`)).toHaveProperty('text');
-    // A pattern that was tried from each of them would take hours.
-    expect(await textInLink(`${new URL(link).hash}${stops}A`)).toHaveProperty('problem');
+    // A pattern that was tried from each of them would take minutes.
+    const refused = withoutHanging(() => textInLink(`${new URL(link).hash}${stops}A`));
+    expect(await refused).toHaveProperty('problem');
   });
 
   it('that was cut, changed or made up is refused with a sentence', async () => {

@@ -1,7 +1,7 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { tick } from 'svelte';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import FormulaEditor from '../../src/page/formula/FormulaEditor.svelte';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import type { Checked } from '../../src/sheet';
@@ -122,6 +122,8 @@ describe('a formula being typed', () => {
 
   it('asks about what stands there at the end, not about every letter on the way', async () => {
     const { desk, told, field } = await open();
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    onTestFinished(() => void vi.useRealTimers());
     const answers: ((checked: Checked) => void)[] = [];
     const asked: string[] = [];
     desk.tryFormula = (typed) => {
@@ -132,7 +134,7 @@ describe('a formula being typed', () => {
     await until(() => expect(asked).toEqual(['bust']));
     for (const value of ['bust + ea', 'bust + eas', 'bust + ease', 'bust + ease * 2']) {
       await fireEvent.input(field, { target: { value } });
-      await new Promise((passed) => setTimeout(passed, 200));
+      await vi.advanceTimersByTimeAsync(200);
     }
     expect(asked).toEqual(['bust']);
     answers[0]!({ unit: 'truth' });

@@ -23,7 +23,13 @@ const edited = (value: number): Notebook =>
 async function shown(notebook: Notebook = first) {
   const results = new Results();
   const held: (readonly string[])[] = [];
-  const sheet = new SheetClient(runaway, {
+  const heard: unknown[] = [];
+  const start = (): ReturnType<typeof runaway> => {
+    const thread = runaway();
+    thread.addEventListener('message', (event) => heard.push((event as MessageEvent).data));
+    return thread;
+  };
+  const sheet = new SheetClient(start, {
     answer: (answer) => results.apply(answer),
     held: (ids) => void held.push(ids),
   });
@@ -31,7 +37,7 @@ async function shown(notebook: Notebook = first) {
   sheet.show(notebook);
   const b = (): number | undefined => results.number('m', 'b', 'value');
   await until(() => expect(b()).toBe(6));
-  return { sheet, held, b };
+  return { sheet, held, heard, b };
 }
 
 test('trials are worked in the thread and leave the results on the page as they are', async () => {
@@ -119,13 +125,13 @@ test('a trial that runs for ever is given up, no cell of the notebook is set asi
 
 test('an edit that arrives while a trial runs for ever is not blamed for it', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
-  const { sheet, held, b } = await shown(notebook);
+  const { sheet, held, heard, b } = await shown(notebook);
   const work = trialsBeside(sheet)({
     trials: [[a(13)]],
     wanted: [{ cell: 'c', key: 'value' }],
     sizes: ['m'],
   });
-  await new Promise((resolve) => setTimeout(resolve, 100));
+  await until(() => expect(heard).toContain('for ever'));
   sheet.show(
     notebookOf([measure('a', 'number', 7), cells[1]!, notebook.sections[0]!.cells[2]!], first.sizes),
   );

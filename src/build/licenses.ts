@@ -2,8 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
+import { sourceArchive } from './source.ts';
 
-const top = fileURLToPath(new URL('..', import.meta.url));
+const top = fileURLToPath(new URL('../..', import.meta.url));
 
 /** A package whose code, or whose typeface, is in the build. */
 export interface NamedPackage {
@@ -90,14 +91,8 @@ const escaped = (text: string): string =>
 
 /** The page of licenses: text alone, without a script. */
 export function licensePage(packages: readonly NamedPackage[]): string {
-  const own = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8')) as NamedPackage & {
-    readonly repository?: string | { readonly url: string };
-  };
+  const own = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8')) as NamedPackage;
   const gpl = readFileSync(join(top, 'LICENSE'), 'utf8');
-  const address = typeof own.repository === 'string' ? own.repository : own.repository?.url;
-  const source = address
-    ? `Its source is at ${escaped(address)}.`
-    : 'Whoever gives you this page also has to give you its source, with what is needed to build it (section 6 of the license).';
   const section = ({ name, version, license, text }: NamedPackage): string =>
     `<h2>${escaped(name)} <small>${escaped(version)}, ${escaped(license)}</small></h2>\n<pre>${escaped(text.trim())}</pre>`;
   return `<!doctype html>
@@ -113,7 +108,8 @@ export function licensePage(packages: readonly NamedPackage[]): string {
 <body>
 <main>
 <h1>Licenses</h1>
-<p>Easewright ${escaped(own.version)} is free software under the GNU General Public License, version 3 (${escaped(own.license)}). It comes without any warranty. ${source}</p>
+<p>Easewright ${escaped(own.version)} is free software under the GNU General Public License, version 3 (${escaped(own.license)}). It comes without any warranty.</p>
+<p>Its source comes with it, with what is needed to build it: <a href="./${sourceArchive}" download>${sourceArchive}</a>. It is not stored for use without a network.</p>
 <p>It contains ${packages.length} works of others, each under its own license:</p>
 <ul>
 ${packages.map(({ name, license }) => `<li>${escaped(name)} (${escaped(license)})</li>`).join('\n')}
