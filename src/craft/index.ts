@@ -47,6 +47,8 @@ export { seamedWidth, seamsTake } from './seams';
 
 // Repeats
 export { fitCount } from './fit-count';
+export { fitTogether } from './fit-together';
+export type { FittedTogether, HalfToFit } from './fit-together';
 export { fitMotifs } from './fit-motifs';
 export type { MotifFit } from './fit-motifs';
 export { narrowMotifs } from './narrow-motifs';

@@ -58,6 +58,19 @@ const calls: Call[] = [
   { name: 'fitCount', args: [77.2, repeats, 'nearest'] },
   { name: 'fitCount', args: [77.2, repeats, 'down', 'odd'] },
   {
+    name: 'fitTogether',
+    args: [
+      {
+        target: 160,
+        fixed: 11.2,
+        halves: [
+          { times: 1, multiple: 8, plus: 3, extra: 4 },
+          { times: 2, multiple: 6, plus: 1 },
+        ],
+      },
+    ],
+  },
+  {
     name: 'fitMotifs',
     args: [{ target: 80, motif: 10, gap: { least: 2, most: 4 }, edge: 1, worked: 'flat' }],
   },

@@ -68,6 +68,23 @@ export const counts = [
     gives: 'any',
   },
   {
+    name: 'FITTOGETHER',
+    arguments: [
+      given('which half, 1 or 2', plain),
+      given('wanted all round', stitches),
+      given('fixed, such as bands', stitches),
+      given('pieces of half 1', plain),
+      given('multiple', plain),
+      given('plus', plain),
+      given('pieces of half 2', plain),
+      given('multiple', plain),
+      given('plus', plain),
+      optional('"nearest" or "growing"', 'text'),
+      optional('edge stitches that may be added', stitches),
+    ],
+    gives: stitches,
+  },
+  {
     name: 'FITCHAIN',
     arguments: [
       given('wanted', stitches),

@@ -5,6 +5,7 @@ import type { Place } from '../answers';
 
 /** Functions that settle on one of several values: a count that is allowed, a ratio, a rounded number, whole balls. */
 const deciding = new Set([
+  'FITTOGETHER',
   ...['FITREPEAT', 'FITREPEATS', 'FITCHAIN', 'FITMOTIFS', 'MOTIFS', 'MOTIFGAP', 'NARROWMOTIFS', 'ROUNDCOUNT'],
   ...[
     'PICKUPSTITCHES',

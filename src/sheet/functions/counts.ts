@@ -1,6 +1,7 @@
 import {
   fitCount,
   fitMotifs,
+  fitTogether,
   foundationChain,
   gaugeOf,
   guessGauge,
@@ -17,6 +18,8 @@ import { pairs, readingsOf } from './pairs';
 import type { TradeFunction } from './trade-function';
 
 type Worked = 'flat' | 'round';
+
+type Together = [...pieces: [number, number, number, number, number, number], rule?: string, extra?: number];
 
 const turningCounts = { counts: true, 'does not count': false } as const;
 const parities = { any: undefined, odd: 'odd', even: 'even' } as const;
@@ -64,6 +67,19 @@ export const counts = {
       rule as Rule,
       chosen('FITREPEATS', parity, parities),
     ).count,
+  FITTOGETHER: (...[which, wanted, fixed, ...asked]: [number, number, number, ...Together]) => {
+    const [times1, multiple1, plus1, times2, multiple2, plus2, rule = 'nearest', extra = 0] = asked;
+    const { counts } = fitTogether({
+      target: wanted,
+      fixed,
+      halves: [
+        { times: whole(times1), multiple: whole(multiple1), plus: whole(plus1), extra: whole(extra) },
+        { times: whole(times2), multiple: whole(multiple2), plus: whole(plus2), extra: whole(extra) },
+      ],
+      rule: rule as 'nearest' | 'growing',
+    });
+    return nth(counts, whole(which), ['half of a garment', 'halves of a garment']);
+  },
   FITCHAIN: (
     wanted: number,
     multiple: number,

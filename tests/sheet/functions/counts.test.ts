@@ -31,6 +31,15 @@ describe('a count that a repeat allows', () => {
     ['ROUNDCOUNT(STS(67.8); "down")', stitches, 67],
     ['ROUNDCOUNT(STS(67.2); "even")', stitches, 68],
     ['ROUNDCOUNT(STS(66.2); "odd")', stitches, 67],
+    // 159.6 stitches with bands of 11.2: 75 + 2 × 35 + 11.2 = 156.2 is nearest, 75 against 81.2 the most alike.
+    ['FITTOGETHER(1; CM(114) * body_sts; 2 * CM(4) * body_sts; 1; 8; 3; 2; 8; 3)', stitches, 75],
+    ['FITTOGETHER(2; CM(114) * body_sts; 2 * CM(4) * body_sts; 1; 8; 3; 2; 8; 3)', stitches, 35],
+    // 67 + 2 × 27 = 121 is nearest to 124, but a back of 67 would lose a repeat in the next size.
+    ['FITTOGETHER(1; STS(124); STS(0); 1; 8; 3; 2; 8; 3)', stitches, 67],
+    ['FITTOGETHER(1; STS(124); STS(0); 1; 8; 3; 2; 8; 3; "growing")', stitches, 59],
+    // 61 + 2 × 31, with 2 more edge stitches on the back (8 × 7 + 3 + 2) and 4 more on each front (8 × 3 + 3 + 4).
+    ['FITTOGETHER(1; STS(123); STS(0); 1; 8; 3; 2; 8; 3; "nearest"; STS(4))', stitches, 61],
+    ['FITTOGETHER(2; STS(123); STS(0); 1; 8; 3; 2; 8; 3; "nearest"; STS(4))', stitches, 31],
     // Sunzi's problem (Sunzi Suanjing, 3rd to 5th century): by threes 2 are left, by fives 3, by sevens 2.
     ['FITREPEATS(1; "up"; "any"; 3; 2; 5; 3; 7; 2)', plain, 23],
     // Multiples of 8 plus 3 that are multiples of 6 plus 1 too: 19, 43, 67, 91.
@@ -83,6 +92,9 @@ describe('a count that cannot be found', () => {
       'FITREPEATS takes "any", "odd" or "even"; "both" is none',
     ],
     ['FITREPEATS(STS(50); "nearest"; "any"; 8; 3; 6)', 'in pairs'],
+    ['FITTOGETHER(3; STS(124); STS(0); 1; 8; 3; 2; 8; 3)', 'There are 2 halves of a garment'],
+    ['FITTOGETHER(1; STS(124); STS(0); 1; 8; 3; 2; 8; 3; "up")', 'has to be "nearest" or "growing"'],
+    ['FITTOGETHER(1; STS(124); STS(0); 1; 0; 3; 2; 8; 3)', 'The multiple of a repeat has to be 1 or more'],
     ['FITCHAIN(STS(75); 8; 4; "nearest"; STS(0); "counts")', 'A turning chain of 0 cannot count as a stitch'],
     ['FITCHAIN(STS(75); 8; 4; "nearest"; STS(1); "no")', 'FITCHAIN takes "counts" or "does not count"'],
     ['FOUNDATIONCHAIN(STS(75); STS(1); "constructor")', '"constructor" is none of them'],

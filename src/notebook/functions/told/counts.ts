@@ -28,6 +28,11 @@ export const counts: ToldOf<typeof listed> = {
       'A count that fits several repeats at once, such as lace over rib, and is odd or even where that is wanted.',
     example: 'FITREPEATS(finished_bust / 2 * body_sts; "nearest"; "odd"; 8; 3; 6; 1)',
   },
+  FITTOGETHER: {
+    about:
+      'The stitches of one piece where two halves share the round, such as a back (1) and two fronts (2): "nearest" comes nearest to the whole, "growing" makes no piece smaller in a larger size.',
+    example: 'FITTOGETHER(1; finished_bust * body_sts; 2 * CM(4) * body_sts; 1; 8; 3; 2; 8; 3)',
+  },
   FITCHAIN: {
     about: 'The stitches of the first row where the multiple is given for the foundation chain.',
     example: 'FITCHAIN(finished_bust / 2 * body_sts; 8; 4; "nearest"; STS(1); "does not count")',

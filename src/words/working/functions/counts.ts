@@ -1,5 +1,6 @@
 import {
   fitMotifs,
+  fitTogether,
   foundationChain,
   gaugeOf,
   guessGauge,
@@ -54,6 +55,32 @@ function motifs(work: Work, given: readonly Amount[]): MotifFit {
   return fit;
 }
 
+/** Both halves of a garment and what is fixed, laid out as the sum they come to. */
+function fittedTogether(work: Work, given: readonly Amount[]): Amount {
+  const [which, wanted, fixed, times1, multiple1, plus1, times2, multiple2, plus2, rule, more] = given;
+  const extra = more ? whole(n(more)) : 0;
+  const by = (rule?.value ?? 'nearest') as 'nearest' | 'growing';
+  const fit = fitTogether({
+    target: n(wanted!),
+    fixed: n(fixed!),
+    halves: [
+      { times: whole(n(times1!)), ...repeatOf(multiple1!, plus1!), extra },
+      { times: whole(n(times2!)), ...repeatOf(multiple2!, plus2!), extra },
+    ],
+    rule: by,
+  });
+  const half = (times: Amount, multiple: Amount, plus: Amount) =>
+    work.tell`${bare(times)} × a ${multipleOf(work, multiple, plus)}`;
+  const added = extra > 0 ? work.tell`, each with up to ${bare(more!)} more at its edges` : [];
+  const how = by === 'nearest' ? 'nearest to' : 'nearest to, of those that only grow,';
+  const total = work.say(
+    work.tell`${half(times1!, multiple1!, plus1!)} + ${half(times2!, multiple2!, plus2!)}${added} + ${fixed!}, ${how} ${wanted!}: ${bare(times1!)} × ${stitchesOf(fit.counts[0])} + ${bare(times2!)} × ${stitchesOf(fit.counts[1])} + ${fixed!}`,
+    stitchesOf(fit.total),
+  );
+  const at = whole(n(which!)) - 1;
+  return work.say(work.tell`each piece of half ${bare(which!)}, of ${total}`, stitchesOf(fit.counts[at]!));
+}
+
 export const counts = {
   STS: (_work, number) => stitchesOf(n(number!)),
   ROWS: (_work, number) => rowsOf(n(number!)),
@@ -105,6 +132,7 @@ export const counts = {
     const says = work.tell`${odd ? `${odd} ` : ''}count that is a ${work.joined(multiples, ' and a ')}`;
     return fitted(work, wanted!, { repeats, rule: by, parity: odd, says: ruleInWords(work, by, says) });
   },
+  FITTOGETHER: (work, ...given) => fittedTogether(work, given),
   FITCHAIN: (work, wanted, multiple, plus, rule, turning, counts) => {
     const repeat = repeatOf(multiple!, plus!);
     const longer = chainLonger(turning!, counts!);
