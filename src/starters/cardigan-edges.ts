@@ -109,7 +109,7 @@ export const edges: readonly Cell[] = [
     '(right_band - 2 * hole_ends - hole_sts) / (button_count - 1) / band_sts',
     { name: 'button_spacing' },
   ),
-  formula('Bust as made', 'body_total / body_sts + button_band_length', {
+  formula('Bust as made', '(back_sts + 2 * front_sts) / body_sts + button_band_length', {
     name: 'bust_made',
     note: 'What the counts give: back, both fronts, and one band over the other.',
   }),

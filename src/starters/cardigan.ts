@@ -56,6 +56,10 @@ const body: Cell[] = [
   }),
 ];
 
+/** The back in twos and one more, both fronts in any number, and one band that lies over the other. */
+const fittedTogether = (half: 1 | 2): string =>
+  `FITTOGETHER(${half}; finished_bust * body_sts; band_deep / band_rows * body_sts; 1; 2; 1; 2; 1; 0)`;
+
 const across: Cell[] = [
   {
     kind: 'ease',
@@ -69,15 +73,14 @@ const across: Cell[] = [
   },
   chosen('Width of the band', 'length', value(3), { name: 'band_width' }),
   formula('Rows of the band', 'ROUNDCOUNT(band_width * band_rows)', { name: 'band_deep' }),
-  fit('Back and fronts together', '(finished_bust - band_deep / band_rows) * body_sts', 2, 1, {
-    name: 'body_total',
-    note: 'Fitted as one, so that the bust grows as the body does. The back is odd, so the three are odd together.',
+  formula('Back stitches', fittedTogether(1), {
+    name: 'back_sts',
+    note: 'Fitted together with the fronts, so that the bust grows as the body does.',
   }),
-  fit('Front stitches', '(body_total - finished_bust / 2 * body_sts) / 2', 1, 0, {
+  formula('Front stitches', fittedTogether(2), {
     name: 'front_sts',
-    note: 'What the back leaves, halved. Where it is even, the stitch over is an edge stitch in the side seam.',
+    note: 'Where it is even, the stitch over is an edge stitch in the side seam.',
   }),
-  formula('Back stitches', 'body_total - 2 * front_sts', { name: 'back_sts' }),
   chosen('Left at each underarm', 'length', each(sizes, [4, 4.5, 5, 5.5, 6, 6.5, 7, 7.5, 8]), {
     name: 'underarm_width',
   }),

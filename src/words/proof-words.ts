@@ -5,7 +5,7 @@ import type { Proof } from './proof';
 /**
  * What is printed under a pattern about its proof, and about the pieces of the garment that are not in it.
  *
- * @example proofWords({ proven: true }, jacket) // 'Counted again from these words alone, row by row, in every size.'
+ * @example proofWords({ proven: true }, cardigan) // 'Counted again from these words alone, row by row, in every size.'
  */
 export function proofWords(
   proof: Proof,

@@ -32,7 +32,7 @@ async function reworded(page: Page, key: string, words: string): Promise<void> {
   await page.keyboard.press('Enter');
 }
 
-describe('the jacket’s pattern, in nine sizes', () => {
+describe('the cardigan’s pattern, in nine sizes', () => {
   it('has everything a maker looks for, and recounts in every size', async () => {
     const page = await opened('Pattern');
     await proven(page);
@@ -161,7 +161,7 @@ describe('the jacket’s pattern, in nine sizes', () => {
       const saved = page.waitForEvent('download');
       await page.getByRole('button', { name: button }).click();
       const download = await saved;
-      expect(download.suggestedFilename()).toMatch(new RegExp(`^slipway_jacket\\${ending}$`));
+      expect(download.suggestedFilename()).toMatch(new RegExp(`^saltmarsh_cardigan\\${ending}$`));
       let text = '';
       for await (const chunk of await download.createReadStream()) text += String(chunk);
       expect(text).toMatch(/Making up/);

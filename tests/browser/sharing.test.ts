@@ -41,7 +41,7 @@ describe('a file from outside', () => {
     await listed(page);
     await page
       .getByRole('dialog')
-      .getByRole('button', { name: /^Slipway jacket.*61|^Slipway jacket/ })
+      .getByRole('button', { name: /^Saltmarsh cardigan.*61|^Saltmarsh cardigan/ })
       .last()
       .click();
     await expect.poll(() => hand(page)).toBe('21.5');

@@ -57,13 +57,16 @@ describe('two windows on one notebook', () => {
     await kept(second);
     await asleep;
     await notice(first, 'now a notebook of its own').waitFor();
-    expect([await title(first), await hand(first)]).toEqual(['Slipway jacket (other window)', '77.0']);
+    expect([await title(first), await hand(first)]).toEqual(['Saltmarsh cardigan (other window)', '77.0']);
     await second.reload();
     await settled(second);
-    expect((await listed(second)).sort()).toEqual(['Slipway jacket', 'Slipway jacket (other window)']);
+    expect((await listed(second)).sort()).toEqual([
+      'Saltmarsh cardigan',
+      'Saltmarsh cardigan (other window)',
+    ]);
     await second
       .getByRole('dialog')
-      .getByRole('button', { name: /^Slipway jacket(?! \()/ })
+      .getByRole('button', { name: /^Saltmarsh cardigan(?! \()/ })
       .click();
     await expect.poll(() => hand(second)).toBe('31.0');
   });

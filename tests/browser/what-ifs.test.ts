@@ -59,7 +59,7 @@ describe('a smaller hook for the sleeves', () => {
     expect(await Promise.all(keys.map(([cell, key]) => numbers(page, cell, key)))).toEqual(before);
 
     await page.getByRole('button', { name: 'Side by side' }).click();
-    await page.getByText('Yarn for the jacket').last().waitFor();
+    await page.getByText('Yarn for the cardigan').last().waitFor();
     await page.waitForFunction(() => document.querySelectorAll('.difference').length > 50);
     const different = await rows(/^Every value/);
     const under = keys.map(([, , label]) => {

@@ -22,7 +22,7 @@ function back(bust: number, ease: number): number {
   return 8 * Math.floor((((bust * 2.54 + ease) / 2) * 1.4 - 3) / 8 + 0.5 + 1e-9) + 3;
 }
 
-describe('the jacket worked back', () => {
+describe('the cardigan worked back', () => {
   it('finds the ease that gives 91 stitches in most sizes, and takes it', async () => {
     const page = await visit();
     await show(page, 'Work back');
@@ -87,7 +87,7 @@ describe('the jacket worked back', () => {
   });
 });
 
-describe('the give or take of the jacket', () => {
+describe('the give or take of the cardigan', () => {
   it('of the bust as worked, what adds to it and what would halve it', async () => {
     const page = await visit();
     await show(page, 'Give or take');

@@ -153,7 +153,7 @@ const edges: Cell[] = [
   formula('Stitches taken at the front neck', 'front_upper_last - front_end', { name: 'neck_taken' }),
   formula(
     'Length of the front neck edge',
-    'neck_taken / STS(1) * SQRT((STS(1) / body_sts) ^ 2 + (ROWS(1) / body_rows) ^ 2) + (neck_rows - ROWS(neck_taken / STS(1))) / body_rows',
+    'neck_taken / STS(1) * SQRT((STS(1) / body_sts) ^ 2 + (ROWS(1) / body_rows) ^ 2) + front_neck_length - ROWS(neck_taken / STS(1)) / body_rows',
     { name: 'neck_edge' },
   ),
   pickUp(

@@ -17,7 +17,7 @@ import {
   type Trouble,
 } from '../../keeping';
 import { readFile, writeFile, type FileRead, type Notebook } from '../../notebook';
-import { jacket } from '../../starters/jacket';
+import { cardigan } from '../../starters/cardigan';
 import type { Desk } from '../desk.svelte';
 import { linked, type Opening } from './opening';
 
@@ -267,7 +267,7 @@ export class Keeper {
     for (const other of await this.shelf.list()) {
       if (other.deleted === undefined && (await this.open(other.id)) === undefined) return undefined;
     }
-    this.desk.begin(jacket());
+    this.desk.begin(cardigan());
     return undefined;
   }
 

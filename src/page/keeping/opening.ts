@@ -15,13 +15,13 @@ export interface Opening {
   readonly damaged?: { readonly title: string; readonly text: string; readonly problem: string };
 }
 
-/** The notebook that was open last; the starter jacket on a first visit, or where that one cannot be read. */
+/** The notebook that was open last; the starter cardigan on a first visit, or where that one cannot be read. */
 export async function opening(): Promise<Opening> {
   const [last, link] = await Promise.all([lastOne(), linked()]);
   const rest = link ? { link } : {};
   if ('notebook' in last) return { ...last, ...rest };
-  const { jacket } = await import('../../starters/jacket');
-  return { notebook: jacket(), ...last, ...rest };
+  const { cardigan } = await import('../../starters/cardigan');
+  return { notebook: cardigan(), ...last, ...rest };
 }
 
 async function lastOne(): Promise<Opening | Omit<Opening, 'notebook'>> {
