@@ -1,6 +1,7 @@
 export { CraftError } from './craft-error';
 export type {
   Ease,
+  EdgeStep,
   EdgeStretch,
   Fabric,
   Gauge,
@@ -11,6 +12,7 @@ export type {
   Repeat,
   Row,
   Rule,
+  Side,
   Stretch,
   TaperPlan,
 } from './types';
@@ -77,6 +79,8 @@ export { sidewaysRib } from './sideways-rib';
 
 // Pieces
 export { workPiece } from './work-piece';
+export { edgeOf, shapedSide } from './edge-of';
+export type { EdgeMeasured } from './edge-of';
 export { areaOf, lengthOf, stitchesIn, widthAt } from './rows';
 
 // Yarn, notions, time

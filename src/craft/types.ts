@@ -27,6 +27,9 @@ export type Rule = 'nearest' | 'up' | 'down';
 /** In what order the longer and the shorter intervals of a taper come. */
 export type Order = 'longFirst' | 'shortFirst' | 'spread';
 
+/** An edge of flat work, the right side facing. */
+export type Side = 'left' | 'right';
+
 /** A change of count over rows: `perRow` stitches on a shaping row, in intervals of whole multiples of `every`. */
 export interface TaperPlan {
   to: number;
@@ -36,6 +39,8 @@ export interface TaperPlan {
   before: number;
   after: number;
   order?: Order;
+  /** Which edge takes the stitch left over where `perRow` is odd, in flat work; found from the rows before unless told. */
+  edge?: Side;
 }
 
 /** One stretch of an edge along which stitches are picked up. */
@@ -75,7 +80,21 @@ export interface Piece {
   ends?: 'bound off' | 'held';
 }
 
-/** One worked row. `stretch` is the index of its stretch in the piece; `change` is against the row before. */
+/** Stitches left (bound off or held) or added at the edges before a row, by the stretch of that index. */
+export interface EdgeStep {
+  stretch: number;
+  kind: 'leave' | 'add';
+  left: number;
+  right: number;
+}
+
+/**
+ * One worked row. `stretch` is the index of its stretch in the piece; `change` is against the row before.
+ *
+ * `edges` is what was gained or lost at either edge, the right side facing, against the row before; what `change` has
+ * beyond both was shaped across the row. `steps` says which of it was left or added before the row. In the round, work
+ * has no edges: both are 0.
+ */
 export interface Row {
   number: number;
   side: 'RS' | 'WS' | 'round';
@@ -83,6 +102,8 @@ export interface Row {
   fabric: Fabric;
   count: number;
   change: number;
+  edges: Readonly<Record<Side, number>>;
+  steps?: readonly EdgeStep[];
   width: number;
   height: number;
 }

@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
 import { gather } from './gather';
+import { RowEdges } from './row-edges';
 import { listed, oneOf, perCm, positive, rows, said, stitches, wholeCount, widthOf } from './numbers';
 import type { PerCm, Stitches } from './numbers';
 import { shapeEachRepeat } from './shape-each-repeat';
@@ -23,6 +24,8 @@ const mostRowsOfAPiece = 200_000;
  *   of their own, so the change falls on the next row worked;
  * - `rows`: the count after each row, as a list.
  *
+ * Each row says what it gained or lost at either edge (`RowEdges` has the rules), from which `edgeOf` measures an edge.
+ *
  * A row's width is its count over its fabric's stitch gauge; in the round that is the circumference. Its height is
  * 1 / the fabric's row gauge, or its own where the fabric gives `heights`, cycled from the stretch's first row.
  * Flat, row 1 is on the right side unless told and sides alternate; in the round every row is a round.
@@ -34,7 +37,7 @@ const mostRowsOfAPiece = 200_000;
  *   name: 'Cuff', worked: 'flat', start: 28,
  *   stretches: [{ kind: 'even', rows: 2, fabric: { stitches: 1.4, rows: 1 } }],
  * })
- * // [{ number: 1, side: 'RS', stretch: 0, count: 28, change: 0, width: 20, height: 1, fabric },
+ * // [{ number: 1, side: 'RS', stretch: 0, count: 28, change: 0, edges: { left: 0, right: 0 }, width: 20, height: 1, fabric },
  * //  { number: 2, side: 'WS', … }]
  *
  * Source: common practice.
@@ -50,6 +53,7 @@ export function workPiece(piece: Piece): Row[] {
     return (number % 2 === 1) === (startsOn === 'RS') ? 'RS' : 'WS';
   };
   const done: Row[] = [];
+  const edges = new RowEdges();
   let count = stitches(piece.start, 'The count a piece starts with');
   let lastWorked: Stitches = count;
   let waiting: string | null = null;
@@ -60,20 +64,25 @@ export function workPiece(piece: Piece): Row[] {
       const fabric = fabricOf(stretch?.fabric);
       if (stretch.kind === 'leave' || stretch.kind === 'add') {
         count = leftOrAdded(count, stretch);
+        edges.step(stretch, index, sideOf(done.length + 1));
         waiting = place;
         return;
       }
+      if (stretch.kind === 'taper' && stretch.edge !== undefined)
+        oneOf(stretch.edge, ['left', 'right'], 'The edge of a taper');
       const counts = countsOf(stretch, count, sideOf(done.length + 1));
       if (done.length + counts.length > mostRowsOfAPiece) throw tooManyRows();
       counts.forEach((after, i) => {
         const number = done.length + 1;
+        const side = sideOf(number);
         done.push({
           number,
-          side: sideOf(number),
+          side,
           stretch: index,
           fabric: stretch.fabric,
           count: after,
           change: after - lastWorked,
+          ...edges.row(stretch, after - (counts[i - 1] ?? count), side),
           width: widthOf(after, fabric.stitches),
           height: fabric.heights[i % fabric.heights.length] as number,
         });

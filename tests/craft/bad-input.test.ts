@@ -92,6 +92,10 @@ const calls: Call[] = [
   piece({ kind: 'leave', atStart: 2, atEnd: 3 }),
   piece({ kind: 'add', atStart: 2, atEnd: 3 }),
   piece({ kind: 'rows', counts: [29, 28] }),
+  {
+    name: 'edgeOf',
+    args: [[{ stretch: 0, height: 1, edges: { left: -1 }, fabric: { stitches: 1.4 } }], 'left', 0, 0],
+  },
   { name: 'lengthOf', args: [[{ height: 1 }, { height: 2 }]] },
   { name: 'areaOf', args: [[{ height: 1, width: 20 }]] },
   { name: 'stitchesIn', args: [[{ count: 28 }]] },

@@ -35,6 +35,7 @@ describe('rows', () => {
       fabric,
       count: 63,
       change: 0,
+      edges: { left: 0, right: 0 },
       width: expect.closeTo(45, 12),
       height: 0.625,
     });

@@ -1,5 +1,5 @@
 import { area, length, plain, rows, stitches } from '../units';
-import { given, type Listed } from './function-entry';
+import { given, optional, type Listed } from './function-entry';
 
 const fabric = given('fabric', 'fabric');
 const piece = given('piece', 'piece');
@@ -24,6 +24,7 @@ export const pieces = [
       given('plain rows after', rows),
       given('"longFirst", "shortFirst" or "spread"', 'text'),
       fabric,
+      optional('"left" or "right", for an odd stitch', 'text'),
     ],
     gives: 'stretch',
   },
@@ -118,6 +119,16 @@ export const pieces = [
   {
     name: 'STRETCHLENGTH',
     arguments: [piece, which],
+    gives: length,
+  },
+  {
+    name: 'EDGELENGTH',
+    arguments: [
+      piece,
+      given('"left", "right" or "shaped"', 'text'),
+      optional('first stretch', plain),
+      optional('last stretch', plain),
+    ],
     gives: length,
   },
 ] as const satisfies readonly Listed[];

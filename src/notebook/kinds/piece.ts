@@ -1,4 +1,5 @@
-import type { Entry, PieceCell, PieceStretch } from '../document';
+import type { Entry, PieceCell, PieceStretch, TaperStretch } from '../document';
+import { edgeTold } from '../edge-told';
 import { mapEntry } from '../entry';
 import { howWorked } from '../how-worked';
 import type { Input, Kind, Output } from '../kind';
@@ -76,7 +77,7 @@ function stretchFormula(cell: PieceCell, stretch: PieceStretch): string {
     case 'even':
       return `EVENROWS(${own('rows')}; ${stretch.fabric})`;
     case 'taper':
-      return `TAPERROWS(${own('to')}; ${own('over')}; ${own('per_row')}; ${stretch.every}; ${own('before')}; ${own('after')}; "${stretch.order}"; ${stretch.fabric})`;
+      return `TAPERROWS(${own('to')}; ${own('over')}; ${own('per_row')}; ${stretch.every}; ${own('before')}; ${own('after')}; "${stretch.order}"; ${stretch.fabric}${edgeArgument(cell, stretch)})`;
     case 'evenly':
       return `EVENLYROW(${own('to')}; "${stretch.ends}"; ${stretch.fabric})`;
     case 'eachRepeat':
@@ -90,6 +91,11 @@ function stretchFormula(cell: PieceCell, stretch: PieceStretch): string {
     case 'rows':
       return `COUNTEDROWS(${[stretch.fabric, ...stretch.counts.map((_count, at) => own(`row_${at + 1}`))].join('; ')})`;
   }
+}
+
+function edgeArgument(cell: PieceCell, stretch: TaperStretch): string {
+  const edge = edgeTold(cell, stretch);
+  return edge ? `; "${edge}"` : '';
 }
 
 /** The stretch with its entries passed through `change`, by their keys. */
@@ -121,6 +127,14 @@ function stretchOutputs(cell: PieceCell): Output[] {
       own('last', 'last stitches', stitches, 'STRETCHEND'),
       own('worked_rows', cell.worked === 'round' ? 'rounds worked' : 'rows worked', rows, 'STRETCHROWS'),
       own('length', 'length', length, 'STRETCHLENGTH'),
+      ...(stretch.kind === 'taper' && cell.worked === 'flat'
+        ? [
+            {
+              ...own('edge', 'length of its edge', length, ''),
+              formula: `EDGELENGTH(${cell.name}; "shaped"; ${at + 1})`,
+            },
+          ]
+        : []),
     ];
   });
 }

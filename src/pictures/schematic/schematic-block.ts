@@ -16,6 +16,7 @@ import type { Place } from './measures';
 import { outlineOf } from './outline';
 import type { Lettered } from './schematic-table';
 import { drawnSize, missingOf } from './missing';
+import { sidesOf } from './sides-of';
 import type { JoinEdge, SchematicPiece, SchematicSpec } from './types';
 
 /** A mark of a join on one edge of this piece. */
@@ -315,23 +316,4 @@ function spotsOf({ outline, scale }: Laid, edge: JoinEdge): Spot[] {
     y: scale.y(y),
     along: 'y',
   }));
-}
-
-/** Which of the two row ends are meant. */
-function sidesOf(
-  outline: Laid['outline'],
-  edge: JoinEdge,
-  first: number,
-  end: number,
-): readonly ('left' | 'right')[] {
-  const both = ['left', 'right'] as const;
-  if (outline.drawn === 0.5 || !edge.side) return both;
-  if (edge.side === 'other' && edge.stretch !== undefined) {
-    const shaped = outline.shaped.filter(({ row, across: over }) => !over && row >= first && row <= end);
-    const sides = both.filter((one) => shaped.some((row) => row[one]));
-    if (sides.length === 1) return sides;
-  }
-  const stepped = new Set(outline.steps.map((step) => step.edge));
-  if (stepped.size !== 1) return both;
-  return both.filter((one) => stepped.has(one) === (edge.side === 'stepped'));
 }

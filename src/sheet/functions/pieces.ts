@@ -1,7 +1,7 @@
-import { CraftError, lengthOf, type Row, widthAt } from '../../craft';
+import { CraftError, edgeOf, lengthOf, type Row, shapedSide, widthAt } from '../../craft';
 import { whole } from '../../craft/numbers';
 import { pieceText, readPiece, stretchText } from '../piece-text';
-import { nth } from './choice';
+import { chosen, nth } from './choice';
 import type { TradeFunction } from './trade-function';
 import { workedPiece } from './worked-pieces';
 
@@ -32,6 +32,7 @@ export const pieces = {
     after: number,
     order: string,
     fabric: string,
+    edge?: string,
   ) =>
     stretchText(
       {
@@ -43,6 +44,7 @@ export const pieces = {
         before: whole(before),
         after: whole(after),
         order,
+        ...(edge === undefined ? {} : { edge }),
       },
       fabric,
     ),
@@ -80,4 +82,13 @@ export const pieces = {
     ).count,
   STRETCHROWS: (piece: string, which: number) => rowsOfStretch(piece, which).length,
   STRETCHLENGTH: (piece: string, which: number) => lengthOf(rowsOfStretch(piece, which)),
+  EDGELENGTH: (piece: string, side: string, first?: number, last?: number) => {
+    const { rows } = workedPiece(piece);
+    const there = readPiece(piece).stretches.map((_stretch, at) => at);
+    const [from, to] = [first ?? 1, last ?? first ?? there.length].map((which) =>
+      nth(there, whole(which), ['stretch of this piece', 'stretches of this piece']),
+    ) as [number, number];
+    const edge = chosen('EDGELENGTH', side, { left: 'left', right: 'right', shaped: undefined } as const);
+    return edgeOf(rows, edge ?? shapedSide(rows, from, to), from, to).length;
+  },
 } satisfies Record<string, TradeFunction>;

@@ -34,6 +34,10 @@ describe('what is measured on a worked piece', () => {
       ['STRETCHROWS(shaped; 4)', rows, 4],
       ['STRETCHROWS(shaped; 2)', rows, 0],
       ['STRETCHLENGTH(shaped; 3)', length, 2 / 1.2],
+      // 4 rows up, 2 stitches across, 2 rows up, and twice 1 stitch in over 2 rows.
+      ['EDGELENGTH(shaped; "left")', length, 6 / 1.2 + 2 / 1.4 + 2 * Math.hypot(1 / 1.4, 2 / 1.2)],
+      ['EDGELENGTH(shaped; "right"; 2; 3)', length, 2 / 1.4 + 2 / 1.2],
+      ['EDGELENGTH(shaped; "shaped"; 4)', length, 2 * Math.hypot(1 / 1.4, 2 / 1.2)],
       // Rows of 2 cm and of half a cm in turn: 2 + 0.5 + 2.
       [
         'PIECELENGTH(PIECE("flat"; STS(30); "held"; EVENROWS(ROWS(3); FABRIC(body_sts; body_rows; CM(2); CM(0.5)))))',
@@ -54,6 +58,13 @@ describe('the text of a piece is its plan, with every digit of its gauges', () =
 
   test.each<[string, Stretch]>([
     ['EVENROWS(ROWS(6); body)', { kind: 'even', rows: 6, fabric }],
+    [
+      'TAPERROWS(STS(29); ROWS(24); STS(1); 1; ROWS(0); ROWS(0); "spread"; body; "right")',
+      {
+        ...{ kind: 'taper', to: 29, over: 24, perRow: 1, every: 1, before: 0, after: 0, order: 'spread' },
+        ...{ edge: 'right', fabric },
+      },
+    ],
     [
       'TAPERROWS(STS(30); ROWS(24); STS(2); 1; ROWS(1); ROWS(2); "spread"; body)',
       { kind: 'taper', to: 30, over: 24, perRow: 2, every: 1, before: 1, after: 2, order: 'spread', fabric },
@@ -121,6 +132,9 @@ describe('a piece that cannot be worked, or has no such part', () => {
       ['STRETCHEND(shaped; 2)', 'Stretch 2 has no row'],
       ['STRETCHEND(shaped; 5)', 'There are 4 stretches of this piece'],
       ['STRETCHROWS(sleeve; 2)', 'There is 1 stretch of this piece'],
+      ['EDGELENGTH(sleeve; "top")', 'EDGELENGTH takes "left", "right" or "shaped"'],
+      ['EDGELENGTH(sleeve; "left"; 3)', 'There is 1 stretch of this piece'],
+      ['EDGELENGTH(PIECE("round"; STS(30); "held"; EVENROWS(ROWS(3); body)); "left")', 'has no edges'],
       ['STRETCHLENGTH(sleeve; 0)', 'there is no number 0'],
     ],
     sleeve,

@@ -63,4 +63,9 @@ export const pieces: ToldOf<typeof listed> = {
     about: 'The length of one stretch of a piece: the heights of its rows.',
     example: 'STRETCHLENGTH(sleeve; 1)',
   },
+  EDGELENGTH: {
+    about:
+      'The length of an edge of a piece worked flat, right side facing, along every step of it: of the whole piece, of one stretch, or of one to another; "shaped" is the edge that changes more.',
+    example: 'EDGELENGTH(back; "left")',
+  },
 };

@@ -1,7 +1,9 @@
 import {
   areaOf as areaIn,
   CraftError,
+  edgeOf as edgeMeasured,
   lengthOf as lengthIn,
+  shapedSide,
   stitchesIn,
   widthAt,
   whole,
@@ -135,11 +137,26 @@ function stretchSteps(
   }
 }
 
+/** The length of an edge: what it is made of, then along its steps. */
+function edgeLength(work: Work, piece: Amount, side: Amount, first?: Amount, last?: Amount): Amount {
+  const rows = rowsIn(piece);
+  const from = first ? whole(n(first)) - 1 : 0;
+  const to = last || first ? whole(n((last ?? first)!)) - 1 : Infinity;
+  const edge = side.value === 'shaped' ? shapedSide(rows, from, to) : (side.value as 'left' | 'right');
+  const measured = edgeMeasured(rows, edge, from, to);
+  const left = measured.stitches > 0 ? work.tell` and ${stitchesOf(measured.stitches)} left or added` : [];
+  return work.say(
+    work.tell`the ${edge} edge, ${rowsOf(measured.rows)}${left}, along each of its steps: across by its stitches, up by its rows`,
+    lengthOf(measured.length),
+  );
+}
+
 export const pieces = {
   EVENROWS: (_work, rows, fabric) => stretchPlan({ kind: 'even', rows: whole(n(rows!)) }, fabric!, [rows!]),
   TAPERROWS: (_work, ...given) => {
     const [to, over, perRow, every, before, after] = given.slice(0, 6).map((one) => whole(n(one)));
-    const plan = { kind: 'taper', to, over, perRow, every, before, after, order: given[6]!.value };
+    const edge = given[8] ? { edge: given[8].value } : {};
+    const plan = { kind: 'taper', to, over, perRow, every, before, after, order: given[6]!.value, ...edge };
     return stretchPlan(plan, given[7]!, given);
   },
   EVENLYROW: (_work, to, ends, fabric) =>
@@ -261,4 +278,5 @@ export const pieces = {
     return work.say(says, rowsOf(own.length));
   },
   STRETCHLENGTH: (work, piece, which) => measured(work, rowsOfStretch(piece!, which!)),
+  EDGELENGTH: (work, piece, side, first, last) => edgeLength(work, piece!, side!, first, last),
 } satisfies Record<string, Shows>;
