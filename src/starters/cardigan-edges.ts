@@ -42,17 +42,10 @@ function frontBand(label: string, order: readonly ('hem' | 'front' | 'neckband')
 /** Neckband, front bands and buttonholes. */
 export const edges: readonly Cell[] = [
   formula('Rows of the neckband', 'ROUNDCOUNT(CM(2.2) * band_rows)', { name: 'neckband_deep' }),
-  formula('Stitches of the neck edge by ones', 'front_neck_sts - neck_first - neck_second', {
-    name: 'neck_by_ones',
+  formula('Length of the front neck edge', 'EDGELENGTH(right_front; "right"; 4; 8)', {
+    name: 'neck_edge',
+    note: 'Along its rows: across the stitches left, aslant where one is taken, up where it is straight.',
   }),
-  formula(
-    'Length of the front neck edge',
-    '(neck_first + neck_second) / body_sts + neck_by_ones / STS(1) * SQRT((STS(1) / body_sts) ^ 2 + (ROWS(1) / body_rows) ^ 2) + (neck_rows - ROWS(neck_by_ones / STS(1))) / body_rows',
-    {
-      name: 'neck_edge',
-      note: 'Along its rows: across the stitches left, aslant where one is taken, up where it is straight.',
-    },
-  ),
   formula('Picked up along each front neck', 'ROUNDCOUNT(neck_edge * band_sts)', { name: 'neck_side' }),
   pickUp(
     'Neckband stitches',
@@ -177,6 +170,11 @@ export const checks: readonly Cell[] = [
     'Hand through the cuff',
     'cuff_piece_length * rib_stretch >= hand',
     'The cuff does not stretch far enough for the hand.',
+  ),
+  check(
+    'Neck edges',
+    'ABS(neck_edge - EDGELENGTH(left_front; "left"; 4; 8)) <= CM(0.1)',
+    'The neck edges of the two fronts are not of one length.',
   ),
   check('Front bands', 'JOINS(left_band; right_band)', 'The two front bands have other counts.'),
   check(

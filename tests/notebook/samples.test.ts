@@ -1,4 +1,4 @@
-import { readFileSync, readdirSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {
   allCells,
@@ -19,7 +19,8 @@ import { worked } from './worked-notebook';
  * `version-1-adapted.json` is one made from a printed pattern.
  *
  * What each comes to stands in `expected/`. Where a number was wrong and is mended, it is made anew, and the difference
- * read line by line: `npx vitest run --project units tests/notebook/samples.test.ts -u`
+ * read line by line: `ANEW=1 npx vitest run --project units tests/notebook/samples.test.ts -u`. Results that a later version
+ * adds are no difference: only those that stand there are held against it.
  */
 const samples = new URL('./samples/', import.meta.url);
 const names = readdirSync(samples).sort();
@@ -40,7 +41,7 @@ describe.each(names)('%s', (name) => {
         return ['', `What if: ${whatIf.name}`, ...other.filter((line) => !plain.includes(line))];
       }),
     );
-    const text = [...plain, ...changed.flat(), ''].join('\n');
+    const text = known(name, [...plain, ...changed.flat(), '']).join('\n');
     await expect(text).toMatchFileSnapshot(`./expected/${name.replace(/json$/, 'numbers.txt')}`);
   });
 
@@ -75,6 +76,15 @@ it('the rich samples of version 1 hold what a whole garment does not', () => {
   );
   expect(opened('version-1-adapted.json').adapts!.text).not.toBe('');
 });
+
+/** The lines whose names stood in what is expected already; all of them where it is made anew. */
+function known(name: string, lines: readonly string[]): readonly string[] {
+  const expected = new URL(`./expected/${name.replace(/json$/, 'numbers.txt')}`, import.meta.url);
+  if (process.env['ANEW'] || !existsSync(expected)) return lines;
+  const nameOf = (line: string): string => line.slice(0, Math.max(0, line.indexOf(':')));
+  const names = new Set(readFileSync(expected, 'utf8').split('\n').map(nameOf));
+  return lines.filter((line) => names.has(nameOf(line)));
+}
 
 /** A line for each input and output: its name, and what it is in each size. */
 async function numbersOf(notebook: Notebook): Promise<string[]> {

@@ -146,16 +146,10 @@ const pieces: Cell[] = [
 ];
 
 const rowEnds = { pick: f('PICKUPSTITCHES(body_rows; rib_sts)'), of: f('PICKUPROWS(body_rows; rib_sts)') };
-const slope = { length: f('neck_edge'), gauge: f('rib_sts') };
+const slope = { length: f('front_neck_edge'), gauge: f('rib_sts') };
 const straight = f('front_rows - neck_rows');
 
 const edges: Cell[] = [
-  formula('Stitches taken at the front neck', 'front_upper_last - front_end', { name: 'neck_taken' }),
-  formula(
-    'Length of the front neck edge',
-    'neck_taken / STS(1) * SQRT((STS(1) / body_sts) ^ 2 + (ROWS(1) / body_rows) ^ 2) + front_neck_length - ROWS(neck_taken / STS(1)) / body_rows',
-    { name: 'neck_edge' },
-  ),
   pickUp(
     'Band',
     [
