@@ -180,7 +180,7 @@ it.each(views)('nothing is wrong in the view %s, under any setting', async (view
 });
 
 it('nothing is wrong in the whole cardigan, of nine sizes', async () => {
-  await home('Jacket');
+  await home('Cardigan');
   expect(await wrong(page)).toEqual([]);
 });
 
