@@ -176,7 +176,7 @@ export const checks: readonly Cell[] = [
     'ABS(neck_edge - EDGELENGTH(left_front; "left"; 4; 8)) <= CM(0.1)',
     'The neck edges of the two fronts are not of one length.',
   ),
-  check('Front bands', 'JOINS(left_band; right_band)', 'The two front bands have other counts.'),
+  check('Front bands', 'left_band = right_band', 'The two front bands have other counts.'),
   check(
     'Buttons',
     'AND(button_spacing >= CM(6); button_spacing <= CM(10))',

@@ -20,7 +20,12 @@ const sizes: Size[] = charts.woman.sizes.map((size) => ({
 const swatches: Cell[] = [
   swatch(
     'Body texture',
-    { worked: '6.5 mm hook, flat', stitches: 14, rows: 12, weighed: [20, 20, 25] },
+    {
+      worked: '6.5 mm hook, in the front loop and the back loop by turns',
+      stitches: 14,
+      rows: 12,
+      weighed: [20, 20, 25],
+    },
     {
       name: 'body',
       stitch: 'hdc',
