@@ -213,6 +213,7 @@ describe('what cannot be', () => {
     await said.first().waitFor();
     expect((await shown(page, 'sleeve', 'rows'))[0]).toBe('–');
     expect(await numbers(page, 'sleeve', 'rows')).toHaveLength(9);
+    await page.locator('[data-place][data-cell="sleeve"]').first().focus();
     await page.locator('figure').getByText('is not drawn').waitFor();
     await page.keyboard.press('ControlOrMeta+z');
     await settled(page);
