@@ -27,8 +27,7 @@ export const yarn: ToldOf<typeof listed> = {
     example: 'NOTIONS(60; 4; 2)',
   },
   NOTIONLENGTH: {
-    about:
-      'The length of yarn or trim to buy for the pieces of NOTIONS, with what is lost in cutting.',
+    about: 'The length of yarn or trim to buy for the pieces of NOTIONS, with what is lost in cutting.',
     example: 'NOTIONLENGTH(60; 4; 2; CM(30); 5%)',
   },
   WORKHOURS: {
