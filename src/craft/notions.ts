@@ -1,23 +1,24 @@
 import { CraftError } from './craft-error';
-import { cm, finite, notNegative, said, whole, wholeCount } from './numbers';
+import { finite, notNegative, said, whole, wholeCount } from './numbers';
 
 /**
- * The pieces of ribbon, cord, fringe or trim that a row of sites takes, and the metres to buy.
+ * The buttons, beads or tassels that a row of sites takes, and the metres of yarn or trim they use.
  *
  * Every `everyNth` site gets a piece, the first at site `startAt`, counted from 1 (1 unless told): pieces =
  * ⌊(sites − startAt) / everyNth⌋ + 1. metres = pieces × lengthEach × (1 + waste).
  *
- * Ribbons, cords, ties and buttons can strangle or choke a baby or a small child: keep them off, or follow the rules
- * for children's clothing where the garment is worn or sold.
+ * Cords and ties can strangle a baby or a small child, buttons and beads can choke one: keep them off, or follow the
+ * rules for children's clothing where the garment is worn or sold.
  *
  * @param o.sites places along the edge where a piece could go (eyelets, spaces, stitches)
  * @param o.everyNth 1 for every site, 2 for every other one
- * @param o.lengthEach cm of one piece
+ * @param o.lengthEach cm of yarn or trim in one piece; 0 for buttons and beads, which are counted
  * @param o.waste what is lost in cutting and knotting, as a fraction: 0 unless told, 1 at most
  * @returns pieces, and metres with the waste
- * @throws CraftError where a count is not whole, a length not more than 0, or the first site lies beyond the last
+ * @throws CraftError where a count is not whole, a length less than 0, or the first site lies beyond the last
  * @example
  * notionsFor({ sites: 60, everyNth: 4, startAt: 2, lengthEach: 30, waste: 0.05 }) // { pieces: 15, metres: 4.725 }
+ * notionsFor({ sites: 7, everyNth: 1, lengthEach: 0 }) // { pieces: 7, metres: 0 }
  *
  * Source: common practice.
  */
@@ -31,7 +32,7 @@ export function notionsFor(o: {
   const sites = wholeCount(o.sites, 'The number of sites', 1);
   const everyNth = wholeCount(o.everyNth, 'The step from one piece to the next, in sites,', 1);
   const startAt = wholeCount(o.startAt ?? 1, 'The site of the first piece', 1);
-  const lengthEach: number = cm(o.lengthEach, 'The length of a piece');
+  const lengthEach: number = notNegative(o.lengthEach, 'The length of a piece');
   const waste = notNegative(o.waste ?? 0, 'The waste');
   if (startAt > sites) {
     throw new CraftError(

@@ -337,7 +337,7 @@ export interface YarnCell extends CellBase {
   readonly ballLength: Entry;
 }
 
-/** Ribbons, buttons, beads: one at every so many places. */
+/** Buttons, beads, tassels: one at every so many places. */
 export interface NotionsCell extends CellBase {
   readonly kind: 'notions';
   readonly sites: Entry;

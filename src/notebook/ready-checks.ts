@@ -322,7 +322,7 @@ export const readyChecks: readonly ReadyCheck[] = [
     id: 'child',
     label: 'No notions on a child’s garment',
     about:
-      'Ribbons, cords, ties and buttons can strangle or choke a baby or a child. Fails in every size that follows a child’s or a baby’s chart and has any.',
+      'Cords, ties and buttons can strangle or choke a baby or a child. Fails in every size that follows a child’s or a baby’s chart and has any.',
     needs: [
       {
         key: 'notions',
@@ -337,7 +337,7 @@ export const readyChecks: readonly ReadyCheck[] = [
         label: `${what}, and children`,
         condition: told(chosen, 'notions'),
         message:
-          'This size is a child’s: ribbons, cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
+          'This size is a child’s: cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
         across: 'no child',
       });
     },

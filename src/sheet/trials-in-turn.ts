@@ -23,7 +23,7 @@ export function inTurn(trials: Trials): WorkTrials {
 /**
  * Trials of a notebook in this thread, for tests and the bench.
  *
- * @example const work = await trialsOf(jacket());
+ * @example const work = await trialsOf(cardigan());
  * const { numbers } = await work({ trials: [[{ cell: 'finishedBust', key: 'ease', size: null, value: 20 }]],
  *   wanted: [{ cell: 'backSts', key: 'count' }], sizes: ['size-m'] });
  */

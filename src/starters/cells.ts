@@ -69,7 +69,7 @@ export function formula(label: string, text: string, more: More = {}): FormulaCe
 export function swatch(
   label: string,
   counted: { worked: string; stitches: number; rows: number; weighed?: readonly [number, number, number] },
-  more: More & Pick<Partial<Swatch>, 'pulled'> = {},
+  more: More & Pick<Partial<Swatch>, 'pulled' | 'stitch'> = {},
 ): Swatch {
   const [width, length, grams] = counted.weighed ?? [];
   return {
@@ -81,6 +81,7 @@ export function swatch(
     ...(width && length && grams
       ? { weighed: { width: value(width), length: value(length), grams: value(grams) } }
       : {}),
+    ...(more.stitch ? { stitch: more.stitch } : {}),
     ...(more.pulled ? { pulled: more.pulled } : {}),
   };
 }
@@ -167,6 +168,18 @@ export function asMade(
   };
 }
 
-export function check(label: string, condition: string, message: string, more: More = {}): CheckCell {
-  return { kind: 'check', ...head(label, more.name, more.note), condition, message };
+export function check(
+  label: string,
+  condition: string,
+  message: string,
+  more: More & Pick<CheckCell, 'across'> = {},
+): CheckCell {
+  const { across } = more;
+  return {
+    kind: 'check',
+    ...head(label, more.name, more.note),
+    condition,
+    message,
+    ...(across ? { across } : {}),
+  };
 }

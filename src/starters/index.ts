@@ -1,8 +1,8 @@
 import type { Notebook } from '../notebook';
 import { adaptedPullover } from './adapted';
 import { blank } from './blank';
+import { cardigan } from './cardigan';
 import { hatCrown } from './hat-crown';
-import { jacket } from './jacket';
 import { lessons } from './lessons';
 import { singleSleeve } from './single-sleeve';
 
@@ -17,10 +17,10 @@ export interface Starter {
 /** Notebooks to begin with. */
 export const starters: readonly Starter[] = [
   {
-    label: 'Jacket with dropped shoulders',
+    label: 'Cardigan with a round neck',
     about:
-      'Nine women’s sizes from three swatches: back and fronts in a patterned fabric, sleeves down to their cuffs, bands, yarn and joins.',
-    make: jacket,
+      'Nine women’s sizes from three swatches: back and fronts from the hem, sleeves from the cuff, a neckband and buttoned bands, yarn and checks.',
+    make: cardigan,
   },
   {
     label: 'One sleeve',
@@ -54,4 +54,4 @@ export const starters: readonly Starter[] = [
   },
 ];
 
-export { adaptedPullover, blank, hatCrown, jacket, lessons, singleSleeve };
+export { adaptedPullover, blank, cardigan, hatCrown, lessons, singleSleeve };

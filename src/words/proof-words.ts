@@ -9,7 +9,7 @@ type Written = Pick<PatternDocument, 'parts' | 'sizes' | 'leftOut' | 'terms'>;
  * in it.
  *
  * @example
- * proofWords({ proven: true }, jacket)
+ * proofWords({ proven: true }, cardigan)
  * // 'Recounted from this text, row by row, in all sizes; … match the notebook. Not proven: the fit, the schematic and …'
  */
 export function proofWords(proof: Proof, written: Written): string {

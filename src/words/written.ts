@@ -27,7 +27,7 @@ export function numbersIn(settings: Pick<Settings, 'decimal'>, values: BySize<nu
 const cmPerYard = 91.44;
 
 /**
- * Long lengths by size, of yarn or ribbon: metres, or yards where the notebook is in inches.
+ * Long lengths by size, of yarn or trim: metres, or yards where the notebook is in inches.
  *
  * @example yarnLengthIn({ length: 'cm', decimal: '.' }, [11500]) // '115 m'
  */

@@ -10,7 +10,7 @@ interface Chunk {
 }
 
 /** What a first visit opens with, besides the entry. */
-const opensWith = /starters\/jacket/;
+const opensWith = /starters\/cardigan/;
 /** What loads by itself once the cells can be read: the thread with the engine, and the drawing with its plots. */
 const thread = /(^|\/)worker-/;
 const drawing = /(^|\/)(plot|printed|Beside|client)-/;

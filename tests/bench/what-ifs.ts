@@ -4,7 +4,7 @@ import { SheetClient } from '../../src/sheet/client';
 import { Results } from '../../src/sheet/results';
 import { trialsBeside } from '../../src/sheet/trials-beside';
 import { followWhatIfs } from '../../src/sheet/what-ifs-beside';
-import { jacket } from '../../src/starters/jacket';
+import { cardigan } from '../../src/starters/cardigan';
 import { threadInNode } from '../sheet/thread-in-node';
 import { garment, lastWidthOf, reswatched } from './garment';
 
@@ -149,7 +149,7 @@ export async function whatIfTimes(file: string, cells: number, turns: number): P
 /** Milliseconds for so many steps of the ease of the first notebook, in all its sizes, with the counts of its fits. */
 export async function rangeTimes(file: string, steps: number, times: number): Promise<number[]> {
   const { client, until } = following(file);
-  const notebook = jacket();
+  const notebook = cardigan();
   client.show(notebook);
   await until(0, 'notebook', 2);
   const ease = allCells(notebook).find(({ kind }) => kind === 'ease')!;

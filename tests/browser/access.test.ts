@@ -178,8 +178,8 @@ it.each(views)('nothing is wrong in the view %s, under any setting', async (view
   expect(await wrong(page)).toEqual([]);
 });
 
-it('nothing is wrong in the whole jacket, of nine sizes', async () => {
-  await home('Jacket');
+it('nothing is wrong in the whole cardigan, of nine sizes', async () => {
+  await home('Cardigan');
   expect(await wrong(page)).toEqual([]);
 });
 

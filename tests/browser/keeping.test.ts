@@ -26,9 +26,9 @@ describe('every edit is kept', () => {
     }
   });
 
-  it('a first visit begins with the jacket, the next with what was open last', async () => {
+  it('a first visit begins with the cardigan, the next with what was open last', async () => {
     const page = await own.open();
-    expect(await title(page)).toBe('Slipway jacket');
+    expect(await title(page)).toBe('Saltmarsh cardigan');
     expect(await listed(page)).toEqual([]);
     await closeList(page);
     await type(page, 'hand', 'value', '21.5');
@@ -52,29 +52,29 @@ describe('the list of notebooks', () => {
     await begin(page, 'Blank');
     await kept(page);
     const dialog = page.getByRole('dialog');
-    expect(await listed(page)).toEqual(['Untitled', 'Slipway jacket']);
+    expect(await listed(page)).toEqual(['Untitled', 'Saltmarsh cardigan']);
 
-    await dialog.getByRole('button', { name: 'Duplicate Slipway jacket' }).click();
-    await dialog.getByText('Made a copy of Slipway jacket.').waitFor();
-    await dialog.getByRole('button', { name: 'Rename Slipway jacket (copy)' }).click();
+    await dialog.getByRole('button', { name: 'Duplicate Saltmarsh cardigan' }).click();
+    await dialog.getByText('Made a copy of Saltmarsh cardigan.').waitFor();
+    await dialog.getByRole('button', { name: 'Rename Saltmarsh cardigan (copy)' }).click();
     await page.keyboard.press('ControlOrMeta+a');
-    await page.keyboard.type('Harbour jacket');
+    await page.keyboard.type('Harbour cardigan');
     await page.keyboard.press('Enter');
     await dialog.getByText('Renamed.').waitFor();
     await expect
       .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))
-      .toBe('Rename Harbour jacket');
+      .toBe('Rename Harbour cardigan');
     await dialog.getByRole('button', { name: 'Delete Untitled', exact: true }).click();
     await dialog.getByText('Deleted Untitled.').waitFor();
     // What was on the desk is gone from it: the notebook changed last takes its place.
-    expect(await title(page)).toBe('Harbour jacket');
+    expect(await title(page)).toBe('Harbour cardigan');
     await dialog.getByRole('button', { name: 'Undo' }).click();
     await dialog.getByText('Untitled is back.').waitFor();
-    await dialog.getByRole('button', { name: /^Slipway jacket/ }).click();
+    await dialog.getByRole('button', { name: /^Saltmarsh cardigan/ }).click();
     await settled(page);
-    await expect.poll(() => title(page)).toBe('Slipway jacket');
+    await expect.poll(() => title(page)).toBe('Saltmarsh cardigan');
     expect(await hand(page)).toBe('21.5');
-    expect((await listed(page)).sort()).toEqual(['Harbour jacket', 'Slipway jacket', 'Untitled']);
+    expect((await listed(page)).sort()).toEqual(['Harbour cardigan', 'Saltmarsh cardigan', 'Untitled']);
   });
 
   it('keeps earlier states, to look at and to bring back, which undo takes back too', async () => {
@@ -132,10 +132,10 @@ async function goesOnInMemory(page: Page, says: RegExp): Promise<void> {
   expect(readFileSync(await file.path(), 'utf8')).toContain('"value": 21.5');
   // Another notebook is begun: the one before is still there, in memory.
   await begin(page, 'Blank');
-  expect(await listed(page)).toContain('Slipway jacket');
+  expect(await listed(page)).toContain('Saltmarsh cardigan');
   await page
     .getByRole('dialog')
-    .getByRole('button', { name: /^Slipway jacket/ })
+    .getByRole('button', { name: /^Saltmarsh cardigan/ })
     .click();
   await expect.poll(() => hand(page)).toBe('21.5');
 }
@@ -216,7 +216,7 @@ describe('where the browser does not keep', () => {
     await settled(page);
     await page
       .getByRole('alert')
-      .filter({ hasText: 'Slipway jacket, which was open last, could not be opened' })
+      .filter({ hasText: 'Saltmarsh cardigan, which was open last, could not be opened' })
       .waitFor();
     const [file] = await Promise.all([
       page.waitForEvent('download'),

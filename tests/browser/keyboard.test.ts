@@ -418,24 +418,24 @@ async function view(label: string): Promise<void> {
 }
 
 it('a screen reader is told what stands at a place, what it is worth, and in one sentence what an edit changed', async () => {
-  await starter(/^Jacket/);
+  await starter(/^Cardigan/);
   // The leaf is one stop; the arrows go on from there.
   while (!(await page.evaluate(() => document.activeElement?.matches('[data-place]'))))
     await page.keyboard.press('Tab');
   await until('ArrowUp', /^Section Swatches/, 200);
-  await until('ArrowDown', /^Body fabric: change the label/);
+  await until('ArrowDown', /^Body texture: change the label/);
   await page.keyboard.press('ArrowDown');
-  await until('ArrowRight', /^Body fabric, stitches counted/);
-  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14 sts"/);
+  await until('ArrowRight', /^Body texture, stitches counted/);
+  expect(await heard()).toMatch(/^button "Body texture, stitches counted[^"]*: 14 sts"/);
   await enter('15');
-  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 15 sts"/);
+  expect(await heard()).toMatch(/^button "Body texture, stitches counted[^"]*: 15 sts"/);
   await page.waitForFunction(() =>
     / and \d+ more changed\.$/.test(document.querySelector('.said')!.textContent),
   );
-  expect(await told()).toMatch(/^Body fabric, Back stitches, [^,]+ and \d+ more changed\.$/);
+  expect(await told()).toMatch(/^Body texture, Back stitches, [^,]+ and \d+ more changed\.$/);
   await page.keyboard.press('ControlOrMeta+z');
   await settled(page);
-  expect(await heard()).toMatch(/^button "Body fabric, stitches counted[^"]*: 14 sts"/);
+  expect(await heard()).toMatch(/^button "Body texture, stitches counted[^"]*: 14 sts"/);
 });
 
 it('every view is come to, and into, by keyboard', async () => {

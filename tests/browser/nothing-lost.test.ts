@@ -23,7 +23,7 @@ describe('leaving the page in the very task of an edit', () => {
       await expect.poll(() => hand(page)).toBe(`${number}.0`);
     }
     await kept(page);
-    expect(await listed(page)).toEqual(['Slipway jacket']);
+    expect(await listed(page)).toEqual(['Saltmarsh cardigan']);
     await closeList(page);
     // What was undone stays undone.
     await type(page, 'hand', 'value', '30');
@@ -41,11 +41,11 @@ describe('leaving the page in the very task of an edit', () => {
     await kept(page);
     await begin(page, 'Hat crown');
     await kept(page);
-    await openListed(page, /^Slipway jacket/);
+    await openListed(page, /^Saltmarsh cardigan/);
     await typeAndLeave(page, '22', 'about:blank');
     const next = await own.open();
     await expect.poll(() => hand(next)).toBe('22.0');
-    expect((await listed(next)).sort()).toEqual(['A hat with eight wedges', 'Slipway jacket']);
+    expect((await listed(next)).sort()).toEqual(['A hat with eight wedges', 'Saltmarsh cardigan']);
   });
 });
 
@@ -59,7 +59,7 @@ describe('where the device is full', () => {
     await type(page, 'hand', 'value', '22');
     await page.getByRole('alert').filter({ hasText: 'out of space' }).waitFor();
 
-    const ask = page.getByRole('dialog', { name: 'Slipway jacket is not saved' });
+    const ask = page.getByRole('dialog', { name: 'Saltmarsh cardigan is not saved' });
     const wanted = async (): Promise<void> => {
       await page.getByRole('button', { name: 'Starters' }).click();
       await page.getByRole('dialog').getByRole('button', { name: 'Hat crown' }).first().click();
@@ -67,7 +67,7 @@ describe('where the device is full', () => {
     };
     await wanted();
     await ask.getByRole('button', { name: 'Stay here' }).click();
-    expect([await title(page), await hand(page)]).toEqual(['Slipway jacket', '22.0']);
+    expect([await title(page), await hand(page)]).toEqual(['Saltmarsh cardigan', '22.0']);
     await wanted();
     const [file] = await Promise.all([
       page.waitForEvent('download'),
@@ -76,10 +76,10 @@ describe('where the device is full', () => {
     expect(readFileSync(await file.path(), 'utf8')).toContain('"value": 22');
     await settled(page);
     expect(await title(page)).toBe('A hat with eight wedges');
-    await notice(page, 'Slipway jacket is not saved yet').waitFor();
+    await notice(page, 'Saltmarsh cardigan is not saved yet').waitFor();
 
     // It is here, although it is nowhere else.
-    await notice(page, 'Slipway jacket').getByRole('button', { name: 'Open' }).click();
+    await notice(page, 'Saltmarsh cardigan').getByRole('button', { name: 'Open' }).click();
     await ask
       .or(page.getByRole('dialog', { name: 'A hat' }))
       .getByRole('button', { name: 'without saving' })
@@ -91,7 +91,7 @@ describe('where the device is full', () => {
     await toDatabase.fill(page, false);
     await notice(page, 'is not saved yet').waitFor({ state: 'detached' });
     await kept(page);
-    expect((await listed(page)).sort()).toEqual(['A hat with eight wedges', 'Slipway jacket']);
+    expect((await listed(page)).sort()).toEqual(['A hat with eight wedges', 'Saltmarsh cardigan']);
     await page.reload();
     await expect.poll(() => hand(page)).toBe('23.0');
   });
@@ -111,7 +111,7 @@ describe('a database that does not answer', () => {
     expect(await page.locator('[data-place]').count()).toBe(0);
     await toDatabase.answer(page);
     await expect.poll(() => hand(page)).toBe('21.0');
-    expect(await title(page)).toBe('Slipway jacket');
+    expect(await title(page)).toBe('Saltmarsh cardigan');
   });
 
   it('while the person goes on with an example: it is said not to be saved, and neither work is lost or mixed', async () => {
@@ -132,7 +132,7 @@ describe('a database that does not answer', () => {
     await page.getByRole('alert').waitFor({ state: 'detached' });
     await notice(page, 'Your notebooks are here again').getByRole('button', { name: 'Open' }).click();
     await expect.poll(() => hand(page)).toBe('21.0');
-    expect(await listed(page)).toEqual(['Slipway jacket', 'Slipway jacket']);
+    expect(await listed(page)).toEqual(['Saltmarsh cardigan', 'Saltmarsh cardigan']);
   });
 
   it('to a write: it is said not to be saved, and once it answers, that it is', async () => {

@@ -2,6 +2,8 @@ import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { begin, settled, type } from './desk';
 import { wrong } from './looks';
+import { smock } from '../notebooks/smock';
+import { openNotebook } from './open-notebook';
 import { visiting } from './visiting';
 
 const visit = visiting();
@@ -11,7 +13,8 @@ async function opened(view: string, width = 1280): Promise<Page> {
   await page.evaluate(() => {
     window.print = () => {};
   });
-  if (view !== 'Pattern') await begin(page, 'Three lessons on gauge');
+  if (view === 'Pattern') await openNotebook(page, smock());
+  else await begin(page, 'Three lessons on gauge');
   await page.getByRole('button', { name: view, exact: true }).click();
   return page;
 }
@@ -32,7 +35,7 @@ async function reworded(page: Page, key: string, words: string): Promise<void> {
   await page.keyboard.press('Enter');
 }
 
-describe('the jacket’s pattern, in nine sizes', () => {
+describe('the smock’s pattern, in nine sizes', () => {
   it('has everything a maker looks for, and recounts in every size', async () => {
     const page = await opened('Pattern');
     await proven(page);
@@ -58,7 +61,7 @@ describe('the jacket’s pattern, in nine sizes', () => {
     expect(text).toMatch(/US terms/);
     expect(text).toMatch(/balls of 50 g/);
     expect(text).toMatch(/6\.5 mm hook/);
-    expect(text).toMatch(/[Rr]ibbons/);
+    expect(text).toMatch(/Tassels at the hem/);
     expect(text).toMatch(/14 sts and 12 rows to 10 cm/);
     // One number for each of the nine sizes, at the first row of the back.
     expect(text).toContain('[67 (75, 83, 83, 91, 99, 107, 115, 123) sts]');
@@ -161,7 +164,7 @@ describe('the jacket’s pattern, in nine sizes', () => {
       const saved = page.waitForEvent('download');
       await page.getByRole('button', { name: button }).click();
       const download = await saved;
-      expect(download.suggestedFilename()).toMatch(new RegExp(`^slipway_jacket\\${ending}$`));
+      expect(download.suggestedFilename()).toMatch(new RegExp(`^skerry_smock\\${ending}$`));
       let text = '';
       for await (const chunk of await download.createReadStream()) text += String(chunk);
       expect(text).toMatch(/Making up/);

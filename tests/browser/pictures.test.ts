@@ -5,22 +5,24 @@ import { workPiece, type Row } from '../../src/craft';
 import { allCells } from '../../src/notebook';
 import type { Plotted } from '../../src/pictures';
 import { readPiece } from '../../src/sheet/piece-text';
-import { jacket } from '../../src/starters/jacket';
 import { longFile } from '../long-notebook';
+import { smock } from '../notebooks/smock';
 import { Worked } from '../sheet/worked';
 import { canvasesHeld } from './canvases-held';
 import { plotted, settled, type } from './desk';
+import { openNotebook } from './open-notebook';
 import { visiting } from './visiting';
 
 const visit = visiting();
 let page: Page;
 beforeEach(async () => {
   page = await visit();
+  await openNotebook(page, smock());
 });
 
-/** The rows of every piece of the jacket in every size, worked here from the texts of a sheet of our own. */
-async function jacketRows(): Promise<Map<string, Map<string, Row[]>>> {
-  const notebook = jacket();
+/** The rows of every piece of the smock in every size, worked here from the texts of a sheet of our own. */
+async function smockRows(): Promise<Map<string, Map<string, Row[]>>> {
+  const notebook = smock();
   const { results } = await new Worked().show(notebook);
   const pieces = allCells(notebook).filter((cell) => cell.kind === 'piece');
   return new Map(
@@ -67,7 +69,7 @@ const drawn = () =>
 
 describe('the plots', () => {
   it('hold the rows of workPiece, for every piece in every size: counts, widths, and tapers', async () => {
-    const rows = await jacketRows();
+    const rows = await smockRows();
     await toPictures();
     await drawn();
     for (const [id, bySize] of rows) {
@@ -100,7 +102,7 @@ describe('the plots', () => {
     await page.getByLabel('Compare the three orders').check();
     const { lines } = await plot();
     const own = lines.find(({ kind }) => kind === 'worked')!;
-    const rows = (await jacketRows())
+    const rows = (await smockRows())
       .get('sleeve')!
       .get(own.id)!
       .filter(({ stretch }) => stretch === 0);
@@ -133,7 +135,7 @@ describe('the plots', () => {
   });
 
   it('are read row by row with the keys: number, count, width, what is worked, how far off', async () => {
-    const own = (await jacketRows()).get('sleeve')!.get('xl')!;
+    const own = (await smockRows()).get('sleeve')!.get('xl')!;
     await page.locator('[data-place][data-cell="sleeve"]').first().focus();
     const sheet = page.locator('[data-drawing] [role=application]');
     await sheet.focus();
@@ -175,7 +177,7 @@ describe('the plots', () => {
   });
 
   it('point at the row under the pointer, of the line that is nearest, and at none beside the paper', async () => {
-    const rows = (await jacketRows()).get('sleeve')!.get('xl')!;
+    const rows = (await smockRows()).get('sleeve')!.get('xl')!;
     const canvas = page.locator('[data-drawing] canvas');
     const { width } = (await canvas.boundingBox())!;
     await canvas.hover({ position: { x: width / 2, y: 120 } });

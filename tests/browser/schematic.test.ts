@@ -2,12 +2,13 @@ import { readFile } from 'node:fs/promises';
 import type { Download, Page } from 'playwright';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { lengthOf, workPiece, type Row } from '../../src/craft';
-import { jacket } from '../../src/starters/jacket';
+import { smock } from '../notebooks/smock';
 import { specOf } from '../pictures/schematic/spec-of';
 import { begin, settled, type } from './desk';
+import { openNotebook } from './open-notebook';
 import { visiting } from './visiting';
 
-/** The rows of every piece of the jacket in every size, worked in Node from the starter. */
+/** The rows of every piece of the smock in every size, worked in Node. */
 type Rows = ReadonlyMap<string, readonly Row[]>;
 const rowsOf = new Map<string, Row[]>();
 const sizes = ['xs', 's', 'm', 'l', 'xl', '2x', '3x', '4x', '5x'];
@@ -17,13 +18,14 @@ const visit = visiting();
 let page: Page;
 
 beforeAll(async () => {
-  const { pieces: planned } = await specOf(jacket());
+  const { pieces: planned } = await specOf(smock());
   for (const piece of planned) {
     for (const { id, plan } of piece.sizes) rowsOf.set(`${piece.id} ${id}`, workPiece(plan!));
   }
 });
 beforeEach(async () => {
   page = await visit();
+  await openNotebook(page, smock());
 });
 
 async function toPictures(): Promise<void> {
@@ -134,7 +136,7 @@ describe('the schematic', () => {
       return [await readFile((await download.path())!), download];
     };
     const [svg, download] = await bytesOf(/as SVG/);
-    expect(download.suggestedFilename()).toMatch(/^slipway_jacket.*\.svg$/);
+    expect(download.suggestedFilename()).toMatch(/^skerry_smock.*\.svg$/);
     const size = await page.evaluate((text) => {
       const read = new DOMParser().parseFromString(text, 'image/svg+xml');
       if (read.querySelector('parsererror')) return null;

@@ -41,7 +41,7 @@ describe('a file from outside', () => {
     await listed(page);
     await page
       .getByRole('dialog')
-      .getByRole('button', { name: /^Slipway jacket.*61|^Slipway jacket/ })
+      .getByRole('button', { name: /^Saltmarsh cardigan.*61|^Saltmarsh cardigan/ })
       .last()
       .click();
     await expect.poll(() => hand(page)).toBe('21.5');
@@ -110,8 +110,8 @@ describe('a notebook goes from one to another', () => {
     const row = (rows: string[][], cell: string, value = '') =>
       rows.find((line) => line[1] === cell && line[2] === value)!.slice(4);
     expect(data[0]!.slice(4)).toEqual(['XS', 'S', 'M', 'L', 'XL', '2X', '3X', '4X', '5X']);
-    expect(row(data, 'Back stitches')).toEqual(await shown(page, 'back-sts', 'count'));
-    expect(row(data, 'Sleeve', 'Rounds in all')).toEqual(await shown(page, 'sleeve', 'rows'));
+    expect(row(data, 'Back stitches')).toEqual(await shown(page, 'back-sts', 'value'));
+    expect(row(data, 'Sleeve', 'Rows in all')).toEqual(await shown(page, 'sleeve', 'rows'));
     await page.getByRole('button', { name: 'Copy as a table' }).click();
     await page.getByText('The table is on the clipboard.').waitFor();
     const [text, html] = await page.evaluate(async () => {
@@ -120,7 +120,7 @@ describe('a notebook goes from one to another', () => {
       return [await as('text/plain'), await as('text/html')];
     });
     const pasted = text!.split('\n').map((line) => line.split('\t'));
-    expect(row(pasted, 'Back stitches')).toEqual(await shown(page, 'back-sts', 'count'));
+    expect(row(pasted, 'Back stitches')).toEqual(await shown(page, 'back-sts', 'value'));
     expect(html).toContain(`<td>Back stitches</td>`);
   });
 });

@@ -337,8 +337,8 @@ it('Share hands the notebook to the device’s own ways: a link, the file where 
     return (await given())[before]!;
   };
   const whole = await send({});
-  expect(whole.title).toBe('Slipway jacket');
-  expect(whole.files.map(([name]) => name)).toEqual(['slipway_jacket.notebook.json']);
+  expect(whole.title).toBe('Saltmarsh cardigan');
+  expect(whole.files.map(([name]) => name)).toEqual(['saltmarsh_cardigan.notebook.json']);
   expect(JSON.parse(whole.files[0]![1]!)).toHaveProperty('format');
   expect(await dialog.getByRole('status').innerText()).toBe('');
   expect(await dialog.getByRole('alert').count()).toBe(0);

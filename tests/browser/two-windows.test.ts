@@ -76,6 +76,6 @@ describe('two windows on one notebook', () => {
     await kept(first);
     await second.reload();
     await settled(second);
-    expect(await listed(second)).toEqual(['Slipway jacket']);
+    expect(await listed(second)).toEqual(['Saltmarsh cardigan']);
   });
 });

@@ -3,12 +3,15 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { RangeSpec } from '../../src/pictures';
 import { numbers, settled, type } from './desk';
 import { wrong } from './looks';
+import { smock } from '../notebooks/smock';
+import { openNotebook } from './open-notebook';
 import { visiting } from './visiting';
 
 const visit = visiting();
 let page: Page;
 beforeEach(async () => {
   page = await visit();
+  await openNotebook(page, smock());
 });
 
 const view = (name: string) =>
@@ -59,7 +62,7 @@ describe('a smaller hook for the sleeves', () => {
     expect(await Promise.all(keys.map(([cell, key]) => numbers(page, cell, key)))).toEqual(before);
 
     await page.getByRole('button', { name: 'Side by side' }).click();
-    await page.getByText('Yarn for the jacket').last().waitFor();
+    await page.getByText('Yarn for the vest').last().waitFor();
     await page.waitForFunction(() => document.querySelectorAll('.difference').length > 50);
     const different = await rows(/^Every value/);
     const under = keys.map(([, , label]) => {

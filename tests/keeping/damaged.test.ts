@@ -6,10 +6,10 @@ import { deviceShelf, titleIn, writtenOf, type Shelf } from '../../src/keeping';
 import { openDatabase } from '../../src/keeping/database';
 import { openedLast } from '../../src/keeping/opened-last';
 import { readFile } from '../../src/notebook';
-import { jacket } from '../../src/starters';
+import { cardigan } from '../../src/starters';
 import { damages } from './damages';
 
-const titled = (title: string) => writtenOf({ ...jacket(), title });
+const titled = (title: string) => writtenOf({ ...cardigan(), title });
 const stores = ['notebooks', 'texts', 'states', 'stateTexts', 'page'] as const;
 type Stores = (name: string) => IDBObjectStore;
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { linkOf, longestLink, mostUnpacked, packed, textInLink, unpacked } from '../../src/keeping';
 import { readFile, writeFile } from '../../src/notebook';
-import { jacket, starters } from '../../src/starters';
+import { cardigan, starters } from '../../src/starters';
 import { withoutHanging } from '../without-hanging';
 
 const page = 'https://example.org/easewright/';
@@ -30,7 +30,7 @@ describe('a link', () => {
     // Words that do not pack.
     const note = fc.sample(fc.string({ minLength: 9000, maxLength: 9000 }), { seed: 5, numRuns: 6 });
     const large = {
-      ...jacket(),
+      ...cardigan(),
       sections: note.map((text, at) => ({
         id: `${at}`,
         label: 'Notes',
@@ -42,13 +42,13 @@ describe('a link', () => {
   });
 
   it('with a stop or a bracket put behind it by a program still opens', async () => {
-    const link = await linkTo(writeFile(jacket()));
+    const link = await linkTo(writeFile(cardigan()));
     for (const tail of ['.', ')', '>', '",', '\n'])
       expect(await textInLink(new URL(link).hash + tail)).toHaveProperty('text');
   });
 
   it('with very many stops in it is refused, with as many behind it read: each is looked at once', async () => {
-    const link = await linkTo(writeFile(jacket()));
+    const link = await linkTo(writeFile(cardigan()));
     const stops = '.'.repeat(400_000);
     expect(await textInLink(`${new URL(link).hash}${stops}`)).toHaveProperty('text');
     // A pattern that was tried from each of them would take minutes.
@@ -57,7 +57,7 @@ describe('a link', () => {
   });
 
   it('that was cut, changed or made up is refused with a sentence', async () => {
-    const hash = hashOf(await linkTo(writeFile(jacket())));
+    const hash = hashOf(await linkTo(writeFile(cardigan())));
     for (const wrong of [
       hash.slice(0, -300),
       '#notebook=1.',

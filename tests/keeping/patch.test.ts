@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isEmptyPatch, patchBetween, patched, type NotebookPatch } from '../../src/keeping/patch';
 import { allCells, apply, begin, advance, redo, undo, type Edit, type Notebook } from '../../src/notebook';
-import { adaptedPullover, jacket } from '../../src/starters';
+import { adaptedPullover, cardigan } from '../../src/starters';
 import { cells, entries, sizes } from '../sheet/random-cells';
 import { edited } from '../notebook/edited';
 
@@ -99,7 +99,7 @@ describe('a patch', () => {
     );
     fc.assert(
       fc.property(
-        fc.constantFrom(jacket, adaptedPullover),
+        fc.constantFrom(cardigan, adaptedPullover),
         fc.array(step, { minLength: 1, maxLength: 15 }),
         (make, steps) => {
           let history = begin(make());
@@ -124,7 +124,7 @@ describe('a patch', () => {
   });
 
   it('of an edit of one value holds that cell alone, and of undo the one it was', () => {
-    const before = jacket();
+    const before = cardigan();
     const after = edited(before, { do: 'give', cell: 'hand', key: 'value', size: null, value: 23 });
     expect(Object.keys(patchBetween(before, after))).toEqual(['cells']);
     expect(patchBetween(before, after).cells!.map(({ id }) => id)).toEqual(['hand']);
@@ -133,7 +133,7 @@ describe('a patch', () => {
   });
 
   it('from nothing holds the whole notebook', () => {
-    const notebook = jacket();
+    const notebook = cardigan();
     expect(patched(null, asText(patchBetween(null, notebook)))).toEqual(asText(notebook));
   });
 
@@ -144,7 +144,7 @@ describe('a patch', () => {
         { template: 'Work even.', terms: 'US' as const },
       ]),
     );
-    const before: Notebook = { ...jacket(), wording };
+    const before: Notebook = { ...cardigan(), wording };
     const after = edited(before, { do: 'reword', key: '7', wording: { template: 'Knit.', terms: 'US' } });
     expect(patchBetween(before, after)).toEqual({ wording: { 7: { template: 'Knit.', terms: 'US' } } });
   });
@@ -158,7 +158,7 @@ describe('a patch', () => {
     ['less than nothing', { sections: [{ id: 'swatches', cells: { start: -1, ids: [], end: 0 } }] }],
     ['a cell that is not there', { sections: [{ id: 'swatches', cells: { start: 0, ids: ['x'], end: 0 } }] }],
   ])('that names %s does not fit', (_what, patch) => {
-    const notebook = jacket();
+    const notebook = cardigan();
     const named = {
       ...patch.sections![0]!,
       id: patch.sections![0]!.id === 'nowhere' ? 'nowhere' : notebook.sections[0]!.id,

@@ -1,10 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { memoryShelf, Pen, type Shelf, type Standing } from '../../src/keeping';
 import { readFile, type Notebook } from '../../src/notebook';
-import { jacket } from '../../src/starters';
+import { cardigan } from '../../src/starters';
 import { edited } from '../notebook/edited';
 
-const titled = (title: string, notebook = jacket()): Notebook => edited(notebook, { do: 'retitle', title });
+const titled = (title: string, notebook = cardigan()): Notebook => edited(notebook, { do: 'retitle', title });
 const titleOn = async (shelf: Shelf, id = 'a'): Promise<string | undefined> => {
   const found = await shelf.read(id);
   const read = found && readFile(found.text);
@@ -16,7 +16,7 @@ let stood: Standing[];
 let apart: Notebook[];
 const penOn = (
   on: Shelf,
-  notebook = jacket(),
+  notebook = cardigan(),
   known: { revision: number; changed: number } | null = null,
 ): Pen =>
   new Pen('a', notebook, known, on, {

@@ -17,7 +17,7 @@ import {
   type Stored,
 } from '../../src/keeping';
 import { allCells, readFile, type Notebook } from '../../src/notebook';
-import { jacket } from '../../src/starters';
+import { cardigan } from '../../src/starters';
 import { edited } from '../notebook/edited';
 import { MapStorage } from './journal-storage';
 
@@ -40,7 +40,7 @@ const chains = () => journalled(storage).get('a') ?? [];
 
 describe('edits in the journal', () => {
   it('that the store does not hold are made again, in order', () => {
-    const base = jacket();
+    const base = cardigan();
     const own = journal(base, { revision: 4 });
     own.note(titled('One', base));
     own.note(titled('Two', titled('One', base)));
@@ -49,7 +49,7 @@ describe('edits in the journal', () => {
   });
 
   it('that the store holds are not made twice', () => {
-    const base = jacket();
+    const base = cardigan();
     const own = journal(base, { revision: 4 });
     const one = titled('One', base);
     own.note(one);
@@ -65,7 +65,7 @@ describe('edits in the journal', () => {
   });
 
   it('of a notebook that the store does not hold at all make it', () => {
-    const base = jacket();
+    const base = cardigan();
     const own = journal(base, { revision: 0 });
     own.note(hand(23, base));
     own.note(titled('Two', hand(23, base)));
@@ -74,7 +74,7 @@ describe('edits in the journal', () => {
   });
 
   it('that were undone again are not made', () => {
-    const base = jacket();
+    const base = cardigan();
     const own = journal(base, { revision: 4 });
     own.note(titled('One', base));
     own.note(base);
@@ -86,7 +86,7 @@ describe('edits in the journal', () => {
   });
 
   it('of a window that went on from replayed edits are made on those', () => {
-    const base = jacket();
+    const base = cardigan();
     const first = journal(base, { revision: 4 });
     first.note(titled('First', base));
     const { notebook, made } = replay(stored(base, 4), chains());
@@ -103,7 +103,7 @@ describe('edits in the journal', () => {
   });
 
   it('of a notebook the store does not hold, gone on with by another window, are made once', () => {
-    const base = jacket();
+    const base = cardigan();
     journal(base, { revision: 0 }).note(titled('First', base));
     const { notebook, made } = replay(null, chains());
     journal(notebook!, { revision: 0, replayed: made }).note(hand(23, notebook!));
@@ -116,7 +116,7 @@ describe('edits in the journal', () => {
   });
 
   it('that another window has gone past are a notebook of its own', () => {
-    const base = jacket();
+    const base = cardigan();
     const asleep = journal(base, { revision: 4 });
     asleep.note(hand(77, base));
     const theirs = titled('Theirs', base);
@@ -126,7 +126,7 @@ describe('edits in the journal', () => {
   });
 
   it('after one that is missing or damaged are left out, and it is said', () => {
-    const base = jacket();
+    const base = cardigan();
     const own = journal(base, { revision: 4 });
     const states = ['One', 'Two', 'Three'].map((title) => titled(title, base));
     for (const state of states) own.note(state);
@@ -145,7 +145,7 @@ describe('edits in the journal', () => {
   });
 
   it('whatever stands in them, give a sound notebook or none', () => {
-    const base = jacket();
+    const base = cardigan();
     fc.assert(
       fc.property(
         fc.record({
@@ -180,7 +180,7 @@ describe('edits in the journal', () => {
   });
 
   it('that find no room are not followed by others, until all is in the store', () => {
-    const base = jacket();
+    const base = cardigan();
     const own = journal(base, { revision: 4 });
     own.note(titled('One', base));
     storage.most = 0;
@@ -206,13 +206,13 @@ describe('notebooks that no window has open', () => {
 
   beforeEach(async () => {
     shelf = memoryShelf();
-    await shelf.write('b', writtenOf(titled('Other', jacket())), 0, { now: 1, remember: false });
+    await shelf.write('b', writtenOf(titled('Other', cardigan())), 0, { now: 1, remember: false });
   });
 
   it('get their edits written, once, and what was open last stays that', async () => {
-    await shelf.write('a', writtenOf(jacket()), 0, { now: 1, remember: false });
+    await shelf.write('a', writtenOf(cardigan()), 0, { now: 1, remember: false });
     await shelf.setLast('b');
-    journal(jacket(), { revision: 1 }).note(titled('One', jacket()));
+    journal(cardigan(), { revision: 1 }).note(titled('One', cardigan()));
     await recovered();
     expect([await titles(), await shelf.last()]).toEqual([['One', 'Other'], 'b']);
     await recovered();
@@ -221,18 +221,18 @@ describe('notebooks that no window has open', () => {
   });
 
   it('that were deleted stay so, with their edits', async () => {
-    await shelf.write('a', writtenOf(jacket()), 0, { now: 1, remember: false });
+    await shelf.write('a', writtenOf(cardigan()), 0, { now: 1, remember: false });
     await shelf.delete('a', 5);
-    journal(jacket(), { revision: 1 }).note(titled('One', jacket()));
+    journal(cardigan(), { revision: 1 }).note(titled('One', cardigan()));
     await recovered();
     expect((await shelf.list()).find(({ id }) => id === 'a')).toMatchObject({ deleted: 5, revision: 1 });
     expect(journalKeys(storage)).toHaveLength(1);
   });
 
   it('leave work that fits nothing in a notebook of its own', async () => {
-    await shelf.write('a', writtenOf(jacket()), 0, { now: 1, remember: false });
-    await shelf.write('a', writtenOf(titled('Theirs', jacket())), 1, { now: 2, remember: false });
-    journal(jacket(), { revision: 1 }).note(hand(77, jacket()));
+    await shelf.write('a', writtenOf(cardigan()), 0, { now: 1, remember: false });
+    await shelf.write('a', writtenOf(titled('Theirs', cardigan())), 1, { now: 2, remember: false });
+    journal(cardigan(), { revision: 1 }).note(hand(77, cardigan()));
     expect((await recovered()).apart).toEqual(['Theirs (other window)']);
     expect(await titles()).toEqual(['Other', 'Theirs', 'Theirs (other window)']);
   });

@@ -8,7 +8,7 @@ import {
   writeFile,
   type Notebook,
 } from '../../src/notebook';
-import { jacket } from '../../src/starters';
+import { cardigan } from '../../src/starters';
 import { edited } from '../notebook/edited';
 
 const again = (notebook: Notebook): Notebook => {
@@ -19,7 +19,7 @@ const again = (notebook: Notebook): Notebook => {
 
 describe('a notebook that is read anew', () => {
   it('shares with the one before all that is the same: nothing is worked again', () => {
-    const before = jacket();
+    const before = cardigan();
     expect(nothingChanged(changesBetween(before, again(before)))).toBe(false);
     const shared = sharing(before, again(before));
     expect(nothingChanged(changesBetween(before, shared))).toBe(true);
@@ -28,10 +28,10 @@ describe('a notebook that is read anew', () => {
   });
 
   it('has every difference of the new one', () => {
-    const before = jacket();
+    const before = cardigan();
     const edits = [
       { do: 'give', cell: 'hand', key: 'value', size: null, value: 21 },
-      { do: 'remove cell', cell: 'ribbons' },
+      { do: 'remove cell', cell: 'buttons' },
       { do: 'relabel section', section: 'swatches', label: 'Fabrics' },
       { do: 'remove size', size: 'm' },
       { do: 'move section', section: 'swatches', at: 2 },

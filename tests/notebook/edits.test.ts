@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { advance, allCells, begin, cellById, inputsOf, redo, undo, type Notebook } from '../../src/notebook';
-import { jacket } from '../../src/starters';
 import { edited, refusal } from './edited';
+import { smock } from '../notebooks/smock';
 
-const start = jacket();
+const start = smock();
 
 const entryOf = (notebook: Notebook, cell: string, key: string): unknown =>
   inputsOf(cellById(notebook, cell)!).find((input) => input.key === key)!.entry;

@@ -10,10 +10,10 @@ import {
   upstream,
   type Notebook,
 } from '../../src/notebook';
-import { jacket } from '../../src/starters';
 import { edited } from './edited';
+import { smock } from '../notebooks/smock';
 
-const start = jacket();
+const start = smock();
 const after = (edit: Edit): Notebook => edited(start, edit);
 
 describe('what a cell feeds', () => {

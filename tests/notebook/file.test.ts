@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cellById, readFile, writeFile } from '../../src/notebook';
-import { jacket, starters } from '../../src/starters';
+import { starters } from '../../src/starters';
+import { smock } from '../notebooks/smock';
 
 const problem = (text: string): string => {
   const read = readFile(text);
@@ -14,7 +15,7 @@ const cell = (file: ReturnType<typeof JSON.parse>, id: string) =>
     .find((candidate: { id: string }) => candidate.id === id);
 
 const altered = (change: (file: ReturnType<typeof JSON.parse>) => void): string => {
-  const file = JSON.parse(writeFile(jacket()));
+  const file = JSON.parse(writeFile(smock()));
   change(file);
   return JSON.stringify(file);
 };
@@ -66,8 +67,8 @@ describe('a file', () => {
       delete file.notebook.settings.craft;
       delete file.notebook.settings.terms;
     });
-    expect(readFile(older)).toEqual({ notebook: jacket() });
-    expect(jacket().settings).toMatchObject({ craft: 'crochet', terms: 'US' });
+    expect(readFile(older)).toEqual({ notebook: smock() });
+    expect(smock().settings).toMatchObject({ craft: 'crochet', terms: 'US' });
   });
 
   it('keeps its craft and terms, and refuses others', () => {
@@ -96,7 +97,7 @@ describe('a file', () => {
       file.notebook.sections[0].cells[0].onclick = 'alert(1)';
     }).replace('"title"', '"__proto__":{"polluted":1},"title"');
     const read = readFile(text);
-    expect(read).toEqual({ notebook: jacket() });
+    expect(read).toEqual({ notebook: smock() });
     expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
   });
 

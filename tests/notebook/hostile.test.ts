@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { allCells, largestFile, mostPlaces, readFile, writeFile } from '../../src/notebook';
 import { tooDeep } from '../../src/notebook/limits';
-import { jacket } from '../../src/starters';
+import { cardigan } from '../../src/starters';
 import { handMade, hostileFile } from './hostile';
 
 describe('a file from outside', () => {
@@ -39,7 +39,7 @@ describe('a file from outside', () => {
 
   it('is not taken for deep because of brackets in its texts', () => {
     const title = '[{"\\'.repeat(40);
-    const read = readFile(writeFile({ ...jacket(), title }));
+    const read = readFile(writeFile({ ...cardigan(), title }));
     expect('notebook' in read && read.notebook.title).toBe(title);
     expect(tooDeep('['.repeat(24) + ']'.repeat(24))).toBe(false);
     expect(tooDeep('['.repeat(25) + ']'.repeat(25))).toBe(true);

@@ -15,9 +15,9 @@ import {
 } from '../../src/notebook';
 import { Results } from '../../src/sheet';
 import { WorkedSheet } from '../../src/sheet/sheet';
-import { jacket } from '../../src/starters';
 import { asMade } from '../../src/starters/cells';
 import { edited } from './edited';
+import { smock } from '../notebooks/smock';
 
 const ready = (id: string): ReadyCheck => readyChecks.find((check) => check.id === id)!;
 
@@ -48,7 +48,7 @@ async function failing(notebook: Notebook, id: string, chosen: Record<string, st
 }
 
 const giving = (cell: string, key: string, size: string | null, value: number) =>
-  edited(jacket(), { do: 'give', cell, key, size, value });
+  edited(smock(), { do: 'give', cell, key, size, value });
 
 describe('sizes beside each other', () => {
   it('a repeat of 24 brings several sizes of the back to one count', async () => {
@@ -62,11 +62,11 @@ describe('sizes beside each other', () => {
     expect(cell.message).toMatch(/^Back stitches: the same as in the size before/);
   });
 
-  it('the jacket’s 8 plus 3 brings M and L both to 83 stitches; on 2 plus 1 all sizes differ', async () => {
-    expect((await failing(jacket(), 'differ', { count: 'back_sts' })).sizes).toEqual(['L']);
-    const fine = allCells(jacket()).find(({ id }) => id === 'back-sts')!;
+  it('the smock’s 8 plus 3 brings M and L both to 83 stitches; on 2 plus 1 all sizes differ', async () => {
+    expect((await failing(smock(), 'differ', { count: 'back_sts' })).sizes).toEqual(['L']);
+    const fine = allCells(smock()).find(({ id }) => id === 'back-sts')!;
     const cell = { ...fine, multiple: { value: 2 }, plus: { value: 1 } } as Cell;
-    const narrow = edited(jacket(), { do: 'change', cell });
+    const narrow = edited(smock(), { do: 'change', cell });
     expect((await failing(narrow, 'differ', { count: 'back_sts' })).sizes).toEqual([]);
   });
 
@@ -79,17 +79,17 @@ describe('sizes beside each other', () => {
 describe('what a body has to pass', () => {
   it('a cuff of 30 stitches is too small for a hand of 23 cm, and the cell says whose hand that is', async () => {
     const chosen = { count: 'STS(30)', rib: 'rib', hand: 'CM(23)' };
-    const { cell, sizes } = await failing(jacket(), 'cuff', chosen);
+    const { cell, sizes } = await failing(smock(), 'cuff', chosen);
     // 30 stitches at 17 to 10 cm, stretched 1.35 times, are 23.8 cm; 28 are 22.2.
     expect(sizes).toEqual([]);
     expect(cell.note).toMatch(
       /^The hand: 23 cm round; 95 of 100 men measure no more\. From ANSUR II.*Soldiers.*thumb/,
     );
-    expect((await failing(jacket(), 'cuff', { ...chosen, count: 'STS(28)' })).sizes).toHaveLength(9);
+    expect((await failing(smock(), 'cuff', { ...chosen, count: 'STS(28)' })).sizes).toHaveLength(9);
   });
 
   it('a hand measured in the notebook is taken as it is, with no word of a survey', async () => {
-    const { cell, sizes } = await failing(jacket(), 'cuff', { count: 'cuff_sts', rib: 'rib', hand: 'hand' });
+    const { cell, sizes } = await failing(smock(), 'cuff', { count: 'cuff_sts', rib: 'rib', hand: 'hand' });
     expect(cell.condition).toBe('PASSES(cuff_sts; rib_sts; rib_stretch; hand)');
     expect(cell).not.toHaveProperty('note');
     expect(sizes).toEqual([]);
@@ -98,16 +98,16 @@ describe('what a body has to pass', () => {
   it('a neck of 70 stitches of rib does not pass a woman’s head, one of 80 does', async () => {
     // 70 stitches are 41.2 cm, stretched 55.6; 80 are 47.1, stretched 63.5. 95 of 100 heads are within 59.7 cm.
     const chosen = { rib: 'rib', head: 'CM(59.7)' };
-    expect((await failing(jacket(), 'neck', { ...chosen, count: 'STS(70)' })).sizes).toHaveLength(9);
-    const wide = await failing(jacket(), 'neck', { ...chosen, count: 'STS(80)' });
+    expect((await failing(smock(), 'neck', { ...chosen, count: 'STS(70)' })).sizes).toHaveLength(9);
+    const wide = await failing(smock(), 'neck', { ...chosen, count: 'STS(80)' });
     expect(wide.sizes).toEqual([]);
     expect(wide.cell.note).toMatch(/^The head: 59\.7 cm round; 95 of 100 women/);
   });
 
   it('an upper arm of 60 cm finds no room in the sleeve of its size', async () => {
     const chosen = { sleeve: 'sleeve_start_width', arm: 'upper_arm', ease: 'CM(5)' };
-    expect((await failing(jacket(), 'arm', chosen)).sizes).toEqual([]);
-    const strong = edited(jacket(), { do: 'enter', cell: 'upper-arm', key: 'value', entry: { value: 60 } });
+    expect((await failing(smock(), 'arm', chosen)).sizes).toEqual([]);
+    const strong = edited(smock(), { do: 'enter', cell: 'upper-arm', key: 'value', entry: { value: 60 } });
     // The armhole follows the arm; a sleeve whose width is typed does not.
     expect((await failing(strong, 'arm', { ...chosen, sleeve: 'CM(64)' })).sizes).toHaveLength(9);
     expect((await failing(strong, 'arm', { ...chosen, sleeve: 'CM(65)' })).sizes).toEqual([]);
@@ -116,10 +116,10 @@ describe('what a body has to pass', () => {
 
 describe('edges', () => {
   it('two shoulders match, and a shoulder and a neck do not', async () => {
-    const match = await failing(jacket(), 'join', { one: 'shoulder_sts', other: 'front_end' });
+    const match = await failing(smock(), 'join', { one: 'shoulder_sts', other: 'front_end' });
     expect(match.sizes).toEqual([]);
     expect(match.cell.condition).toBe('JOINS(shoulder_sts; front_end)');
-    const apart = await failing(jacket(), 'join', { one: 'back_sts', other: 'front_sts' });
+    const apart = await failing(smock(), 'join', { one: 'back_sts', other: 'front_sts' });
     expect(apart.sizes).toHaveLength(9);
     expect(apart.cell.message).toMatch(/^Back stitches and front stitches do not have the same count/);
   });
@@ -128,7 +128,7 @@ describe('edges', () => {
     const chosen = { count: 'STS(56)', fabric: 'sleeve_fabric', within: '8%' };
     // 56 stitches at 16 to 10 cm are 35 cm.
     const from = async (armhole: string, sides: string) =>
-      (await failing(jacket(), 'armhole', { ...chosen, armhole, sides })).sizes.length;
+      (await failing(smock(), 'armhole', { ...chosen, armhole, sides })).sizes.length;
     expect(await from('CM(33)', '1')).toBe(0);
     expect(await from('CM(32)', '1')).toBe(9);
     expect(await from('CM(16.5)', '2')).toBe(0);
@@ -137,34 +137,34 @@ describe('edges', () => {
 
   it('how far they may be apart can be chosen', async () => {
     const chosen = { count: 'STS(56)', fabric: 'sleeve_fabric', armhole: 'CM(32)', sides: '1' };
-    expect((await failing(jacket(), 'armhole', { ...chosen, within: '10%' })).sizes).toEqual([]);
-    expect((await failing(jacket(), 'armhole', { ...chosen, within: '5%' })).sizes).toHaveLength(9);
+    expect((await failing(smock(), 'armhole', { ...chosen, within: '10%' })).sizes).toEqual([]);
+    expect((await failing(smock(), 'armhole', { ...chosen, within: '5%' })).sizes).toHaveLength(9);
   });
 });
 
 describe('notions', () => {
   const child: Size = { id: 'eight', label: '8', chart: { name: 'child', size: '8' } };
   const withSize = (size: Size): Notebook => ({
-    ...jacket(),
-    sizes: [...jacket().sizes, size],
-    sections: jacket().sections.map((section) => ({
+    ...smock(),
+    sizes: [...smock().sizes, size],
+    sections: smock().sections.map((section) => ({
       ...section,
-      // Of the whole jacket only the ribbons are wanted here.
+      // Of the whole cardigan only the tassels are wanted here.
       cells: section.cells
-        .filter(({ id }) => id === 'ribbons')
+        .filter(({ id }) => id === 'tassels')
         .map((cell) => ({ ...cell, sites: { value: 20 } })),
     })) as Notebook['sections'],
   });
 
-  it('a child’s size with ribbons fails, with the caution as its message', async () => {
-    const { cell, sizes } = await failing(withSize(child), 'child', { notions: 'ribbons' });
+  it('a child’s size with tassels fails, with the caution as its message', async () => {
+    const { cell, sizes } = await failing(withSize(child), 'child', { notions: 'tassels' });
     expect(sizes).toEqual(['8']);
     expect(cell.message).toMatch(/strangle or choke.*safety rules for children’s clothing/);
   });
 
   it('women’s sizes hold, and a size that follows no chart cannot be told', async () => {
     const { sizes, untold } = await failing(withSize({ id: 'me', label: 'For me' }), 'child', {
-      notions: 'ribbons',
+      notions: 'tassels',
     });
     expect(sizes).toEqual([]);
     expect(untold).toEqual(['For me']);
@@ -176,8 +176,8 @@ describe('what there is to choose', () => {
   const none = () => undefined;
 
   it('counts are stitches and rows, and never those of a swatch', async () => {
-    const results = await work(jacket());
-    const choices = choicesFor(jacket(), need('differ', 'count'), (cell, key) => results.unit(cell, key));
+    const results = await work(smock());
+    const choices = choicesFor(smock(), need('differ', 'count'), (cell, key) => results.unit(cell, key));
     const names = choices.map(({ formula }) => formula);
     expect(names).toContain('back_sts');
     expect(names).toContain('lower_rows');
@@ -186,9 +186,9 @@ describe('what there is to choose', () => {
   });
 
   it('the other edge of a join is counted as the first: rows to rows', async () => {
-    const results = await work(jacket());
+    const results = await work(smock());
     const unitAt = (cell: string, key: string) => results.unit(cell, key);
-    const names = choicesFor(jacket(), need('join', 'other'), unitAt, { one: 'lower_rows' }).map(
+    const names = choicesFor(smock(), need('join', 'other'), unitAt, { one: 'lower_rows' }).map(
       ({ formula }) => formula,
     );
     expect(names).toContain('back_rows');
@@ -196,18 +196,18 @@ describe('what there is to choose', () => {
   });
 
   it('a formula that is not worked yet has no unit, so it is not offered', () => {
-    const names = choicesFor(jacket(), need('differ', 'count'), none).map(({ formula }) => formula);
+    const names = choicesFor(smock(), need('differ', 'count'), none).map(({ formula }) => formula);
     expect(names).toContain('back_sts');
     expect(names).not.toContain('lower_rows');
   });
 
   it('only a swatch that says how far it stretches can be of an opening', () => {
-    expect(choicesFor(jacket(), need('cuff', 'rib'), none).map(({ label }) => label)).toEqual(['Rib']);
+    expect(choicesFor(smock(), need('cuff', 'rib'), none).map(({ label }) => label)).toEqual(['Rib']);
   });
 
   it('a hand of the notebook is likelier than the survey’s, and the survey’s than any other length', () => {
     const hand = need('cuff', 'hand');
-    const choices = choicesFor(jacket(), hand, none);
+    const choices = choicesFor(smock(), hand, none);
     expect(likelyChoice(choices, hand)?.formula).toBe('hand');
     const without = choices.filter(({ formula }) => formula !== 'hand');
     expect(likelyChoice(without, hand)?.formula).toBe('CM(20.2)');
@@ -215,20 +215,20 @@ describe('what there is to choose', () => {
 
   it('with no likely words, what is of the cell at hand comes first', () => {
     const count = need('differ', 'count');
-    const choices = choicesFor(jacket(), count, none);
+    const choices = choicesFor(smock(), count, none);
     expect(likelyChoice(choices, count, 'front-sts')?.formula).toBe('front_sts');
     expect(likelyChoice(choices, count)).toBe(choices[0]);
   });
 
   it('offers are written in the notebook’s own units', () => {
-    const inches = { ...jacket(), settings: { ...usualSettings, length: 'in' } } as Notebook;
+    const inches = { ...smock(), settings: { ...usualSettings, length: 'in' } } as Notebook;
     const labels = choicesFor(inches, need('arm', 'ease'), none).map(({ label }) => label);
     expect(labels[0]).toMatch(/^2 in$/);
     expect(labels).toContain('none');
   });
 });
 
-/** The jacket with its bust as made, which may be so many stitches off what is wanted. */
+/** The smock with its bust as made, which may be so many stitches off what is wanted. */
 function withMade(stitches: number): Notebook {
   const cell = asMade(
     'Finished bust',
@@ -241,7 +241,7 @@ function withMade(stitches: number): Notebook {
     `STS(${stitches}) / body_sts / 2`,
     { name: 'made_bust' },
   );
-  return edited(jacket(), { do: 'add cell', section: 'joins-section', at: 0, cell });
+  return edited(smock(), { do: 'add cell', section: 'joins-section', at: 0, cell });
 }
 
 describe('checks of how sizes are graded', () => {
@@ -254,8 +254,8 @@ describe('checks of how sizes are graded', () => {
 
   it('a neck stays between two numbers, the numbers included', async () => {
     const chosen = { width: 'neck_width', least: 'CM(17)', most: 'CM(20)' };
-    expect((await failing(jacket(), 'band', chosen)).sizes).toEqual(['5X']);
-    expect((await failing(jacket(), 'band', { ...chosen, most: 'CM(18)' })).sizes).toEqual([
+    expect((await failing(smock(), 'band', chosen)).sizes).toEqual(['5X']);
+    expect((await failing(smock(), 'band', { ...chosen, most: 'CM(18)' })).sizes).toEqual([
       'XL',
       '2X',
       '3X',
@@ -266,20 +266,20 @@ describe('checks of how sizes are graded', () => {
 
   it('fronts with their bands reach the back, or are further apart than they may be', async () => {
     const chosen = { back: 'back_start_width', front: 'front_start_width', band: 'band_worked_length' };
-    expect((await failing(jacket(), 'fronts', { ...chosen, within: 'CM(15)' })).sizes).toEqual([]);
-    expect((await failing(jacket(), 'fronts', { ...chosen, within: 'CM(0.5)' })).sizes).toHaveLength(9);
+    expect((await failing(smock(), 'fronts', { ...chosen, within: 'CM(15)' })).sizes).toEqual([]);
+    expect((await failing(smock(), 'fronts', { ...chosen, within: 'CM(0.5)' })).sizes).toHaveLength(9);
   });
 
   it('yarn is among what can be asked to grow', () => {
     const [need] = ready('grow').needs;
-    const labels = choicesFor(jacket(), need!, () => undefined).map(({ formula }) => formula);
+    const labels = choicesFor(smock(), need!, () => undefined).map(({ formula }) => formula);
     expect(labels).toContain('yarn');
   });
 });
 
 describe('every ready-made check', () => {
   it.each(readyChecks.map((check) => [check.label, check] as const))(
-    '“%s” is worked in the jacket with the likely choices, beside a second of its kind',
+    '“%s” is worked in the smock with the likely choices, beside a second of its kind',
     async (_label, check) => {
       let notebook = withMade(8);
       const results = await work(notebook);

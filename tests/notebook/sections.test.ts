@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { allCells, apply, cellById, nameTable, namesOf, type Edit, type Notebook } from '../../src/notebook';
-import { jacket } from '../../src/starters';
 import { edited } from './edited';
+import { smock } from '../notebooks/smock';
 
-const start = jacket();
+const start = smock();
 
 const order = (notebook: Notebook, section: string): string[] =>
   notebook.sections.find(({ id }) => id === section)!.cells.map(({ id }) => id);

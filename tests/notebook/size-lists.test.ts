@@ -8,7 +8,7 @@ import {
   ownValues,
   withMoreSizes,
 } from '../../src/notebook/size-lists';
-import { jacket } from '../../src/starters';
+import { cardigan } from '../../src/starters';
 import { edited } from './edited';
 import { measure } from '../sheet/notebook-of';
 
@@ -56,8 +56,8 @@ describe('taking a chart', () => {
     expect(cellById(after, 'cuff')).toMatchObject({ entry: { each: { medium: 24 } } });
   });
 
-  it('of the same sizes leaves the jacket’s sizes as they are', () => {
-    expect(chartSizes(jacket(), 'woman')).toEqual(jacket().sizes);
+  it('of the same sizes leaves the cardigan’s sizes as they are', () => {
+    expect(chartSizes(cardigan(), 'woman')).toEqual(cardigan().sizes);
   });
 
   it('in part takes those in the chart’s order', () => {

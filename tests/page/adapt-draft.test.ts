@@ -2,7 +2,7 @@ import { cleanup, render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, expect, it } from 'vitest';
 import Adapt from '../../src/page/adapt/Adapt.svelte';
-import { jacket } from '../../src/starters';
+import { cardigan } from '../../src/starters';
 import { deskWith } from './desk';
 
 beforeEach(() => localStorage.clear());
@@ -10,7 +10,7 @@ beforeEach(() => localStorage.clear());
 const text = (): HTMLTextAreaElement => screen.getByLabelText('The pattern’s text');
 
 it('a pattern that was put in, and corrected, is there when the view is opened again', async () => {
-  const { desk } = deskWith(jacket());
+  const { desk } = deskWith(cardigan());
   render(Adapt, { desk });
   await userEvent.click(text());
   await userEvent.paste('Sizes: S (M, L)');
@@ -21,17 +21,17 @@ it('a pattern that was put in, and corrected, is there when the view is opened a
 });
 
 it('stays with its own notebook, and goes once it is that of the notebook', async () => {
-  const { desk } = deskWith(jacket());
+  const { desk } = deskWith(cardigan());
   render(Adapt, { desk });
   await userEvent.click(text());
   await userEvent.paste('Sizes: S (M, L)');
   cleanup();
   const first = desk.id;
-  desk.begin(jacket());
+  desk.begin(cardigan());
   render(Adapt, { desk });
   expect(text().value).toBe('');
   cleanup();
-  desk.begin(jacket(), first);
+  desk.begin(cardigan(), first);
   render(Adapt, { desk });
   expect(text().value).toBe('Sizes: S (M, L)');
   await userEvent.clear(text());

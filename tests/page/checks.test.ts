@@ -5,10 +5,10 @@ import { describe, expect, it } from 'vitest';
 import { type CheckCell, type Edit, type Notebook } from '../../src/notebook';
 import Checks from '../../src/page/leaf/Checks.svelte';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
-import { jacket } from '../../src/starters';
 import { measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 import { edited } from '../notebook/edited';
+import { smock } from '../notebooks/smock';
 
 async function open(notebook: Notebook) {
   const { desk, settled } = deskWith(notebook);
@@ -43,7 +43,7 @@ const typed = (name: string, values: (number | null)[]) =>
 
 describe('the line that sums up all checks', () => {
   it('says nothing before the notebook is worked, and then that all hold', async () => {
-    const { settled } = await open(jacket());
+    const { settled } = await open(smock());
     expect(said()).toBeUndefined();
     await settled();
     await tick();
@@ -116,7 +116,7 @@ describe('the line that sums up all checks', () => {
   });
 
   it('of a size that follows no chart it says that a child’s cannot be told', async () => {
-    const cells = [measure('ribbons', 'number', { value: 4 }), check('a', 'ribbons', { across: 'no child' })];
+    const cells = [measure('tassels', 'number', { value: 4 }), check('a', 'tassels', { across: 'no child' })];
     const { settled } = await open(
       notebookOf(cells, [{ id: 'x', label: 'M', chart: { name: 'woman', size: 'M' } }, sizes[2]!]),
     );
@@ -126,7 +126,7 @@ describe('the line that sums up all checks', () => {
   });
 
   it('goes to the check on pressing its name', async () => {
-    const large = edited(jacket(), { do: 'enter', cell: 'hand', key: 'value', entry: { value: 30 } });
+    const large = edited(smock(), { do: 'enter', cell: 'hand', key: 'value', entry: { value: 30 } });
     const { desk, settled, user } = await open(large);
     render(Leaf, { desk, folded: false });
     await settled();

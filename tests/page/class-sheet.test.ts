@@ -3,9 +3,10 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import type { Notebook } from '../../src/notebook';
 import ClassSheet from '../../src/page/class-sheet/ClassSheet.svelte';
-import { blank, jacket, lessons } from '../../src/starters';
+import { blank, lessons } from '../../src/starters';
 import { formula, measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
+import { smock } from '../notebooks/smock';
 
 async function open(notebook: Notebook) {
   const { desk, settled } = deskWith(notebook);
@@ -76,7 +77,7 @@ describe('the class sheet', () => {
 
   it('speaks of a step that is covered by its number, in a later step of the same working', async () => {
     const results = [{ cell: 'armhole', key: 'value' }];
-    const { user } = await open({ ...jacket(), classSheet: { results, size: 'm' } });
+    const { user } = await open({ ...smock(), classSheet: { results, size: 'm' } });
     const steps = () => screen.getAllByRole('listitem').map(({ textContent }) => textContent.trim());
     expect(steps().at(-1)).toBe('the larger of 18.42 cm in the chart and step 1 =');
     await user.click(screen.getByRole('button', { name: 'Armhole, step 1: answer covered' }));
@@ -85,9 +86,9 @@ describe('the class sheet', () => {
 
   it('heads each stretch of a piece by its name, and tells none of its counts before they are uncovered', async () => {
     const results = [{ cell: 'sleeve', key: 'piece' }];
-    const { user } = await open({ ...jacket(), classSheet: { results, size: 'm' } });
+    const { user } = await open({ ...smock(), classSheet: { results, size: 'm' } });
     const item = screen.getByRole('heading', { name: 'Sleeve, stretch by stretch' }).closest('li')!;
-    const labels = jacket()
+    const labels = smock()
       .sections.flatMap(({ cells }) => cells)
       .flatMap((cell) => (cell.id === 'sleeve' && cell.kind === 'piece' ? cell.stretches : []))
       .map(({ label }) => label);
@@ -154,14 +155,14 @@ describe('the class sheet', () => {
   });
 
   it('says that a result is on the sheet only where it could be put there', async () => {
-    const { desk, user } = await open(jacket());
+    const { desk, user } = await open(smock());
     desk.readOnly = 'Another window has this notebook.';
     await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));
     expect(desk.said).toBe('Another window has this notebook.');
   });
 
   it('says what it is for while it is empty, and takes a result there', async () => {
-    const { desk, user } = await open(jacket());
+    const { desk, user } = await open(smock());
     expect(screen.getByText(/nothing on the class sheet yet/)).toBeDefined();
     await user.selectOptions(screen.getByLabelText('Cell'), 'armhole');
     await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));

@@ -3,13 +3,13 @@ import userEvent from '@testing-library/user-event';
 import { expect, it } from 'vitest';
 import Complaints from '../../src/page/Complaints.svelte';
 import { deskWith } from './desk';
-import { jacket } from '../../src/starters';
+import { cardigan } from '../../src/starters';
 
 const shown = (): (string | undefined)[] =>
   screen.queryAllByRole('alert').map((alert) => alert.querySelector('p')?.textContent);
 
 it('one complaint hides no other: all are shown, the newest first, each to be closed', async () => {
-  const { desk } = deskWith(jacket());
+  const { desk } = deskWith(cardigan());
   render(Complaints, { complaints: desk.complaints });
   desk.complaints.add('The sheet failed.');
   desk.complaint = 'That edit cannot be made.';
@@ -25,7 +25,7 @@ it('one complaint hides no other: all are shown, the newest first, each to be cl
 });
 
 it('another window that takes the turn takes no undo away: what it did is one step, then come one’s own', () => {
-  const { desk } = deskWith(jacket());
+  const { desk } = deskWith(cardigan());
   const titles = (): string => desk.notebook.title;
   desk.do({ do: 'retitle', title: 'Mine' });
   desk.follow({ ...desk.notebook, title: 'Theirs' });
@@ -36,5 +36,5 @@ it('another window that takes the turn takes no undo away: what it did is one st
   expect(titles()).toBe('Theirs, later');
   desk.undo();
   desk.undo();
-  expect(titles()).toBe('Slipway jacket');
+  expect(titles()).toBe('Saltmarsh cardigan');
 });

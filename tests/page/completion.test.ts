@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { deepestBrackets, longestFormula } from '../../src/notebook';
 import { callAround, completions, wordBefore, wrongAlready } from '../../src/page/formula/completion';
 import { partsOf } from '../../src/page/formula/formula-parts';
-import { jacket } from '../../src/starters';
+import { smock } from '../notebooks/smock';
 
-const start = jacket();
+const start = smock();
 const texts = (word: string): string[] => completions(start, word).map(({ text }) => text);
 
 describe('the word at the caret', () => {

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { jacket } from '../../src/starters/jacket';
 import { gradables, gradedOf, usualGradables } from '../../src/page/pictures/graded';
 import { deskWith } from './desk';
 import { measured, small } from './small-notebook';
+import { smock } from '../notebooks/smock';
 
-test('every length of the jacket can be graded: body measurements, finished ones, what pieces work out', async () => {
-  const { desk, settled } = deskWith(jacket());
+test('every length of the smock can be graded: body measurements, finished ones, what pieces work out', async () => {
+  const { desk, settled } = deskWith(smock());
   await settled();
   const all = gradables(desk);
   const of = (id: string) => all.find((one) => one.id === id);
@@ -20,7 +20,7 @@ test('every length of the jacket can be graded: body measurements, finished ones
 });
 
 test('until something is chosen the body and the finished measurement of the first ease are drawn', async () => {
-  const { desk, settled } = deskWith(jacket());
+  const { desk, settled } = deskWith(smock());
   await settled();
   const all = gradables(desk);
   expect(usualGradables(all)).toEqual(['bust value', 'finished-bust finished']);

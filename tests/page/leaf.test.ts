@@ -4,9 +4,9 @@ import { describe, expect, it, vi } from 'vitest';
 import { allCells, cellById, freshCell, kinds, type Notebook } from '../../src/notebook';
 import { goTo } from '../../src/page/going';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
-import { jacket } from '../../src/starters';
 import { deskWith } from './desk';
 import { until } from '../until';
+import { smock } from '../notebooks/smock';
 
 /** The field that is being typed in, once it is there. */
 async function openField(): Promise<HTMLInputElement> {
@@ -14,7 +14,7 @@ async function openField(): Promise<HTMLInputElement> {
   return document.activeElement as HTMLInputElement;
 }
 
-async function open(notebook: Notebook = jacket()) {
+async function open(notebook: Notebook = smock()) {
   const { desk, settled } = deskWith(notebook);
   await settled();
   const user = userEvent.setup();
@@ -138,16 +138,16 @@ describe('by keyboard', () => {
 
 it('every kind of cell has its lines', async () => {
   const notebook: Notebook = {
-    ...jacket(),
+    ...smock(),
     sections: [
-      ...jacket().sections,
+      ...smock().sections,
       {
         id: 'more',
         label: 'More',
         cells: [
           { kind: 'note', id: 'n', label: 'Note', name: 'note', text: 'Try it <b>on</b>.' },
-          freshCell(jacket(), 'spacing', 'Yoke', 'yoke'),
-          freshCell(jacket(), 'as made', 'Made', 'made'),
+          freshCell(smock(), 'spacing', 'Yoke', 'yoke'),
+          freshCell(smock(), 'as made', 'Made', 'made'),
         ],
       },
     ],
@@ -198,9 +198,9 @@ it('a flat piece says which side its first row is on, and one in the round has n
 describe('a large notebook', () => {
   /** So many cells, each of one size. */
   const large = (cells: number): Notebook => {
-    const { sizes, settings } = jacket();
+    const { sizes, settings } = smock();
     const all = Array.from({ length: cells }, (_, at) => ({
-      ...freshCell(jacket(), 'note', `Note ${at}`, `note-${at}`),
+      ...freshCell(smock(), 'note', `Note ${at}`, `note-${at}`),
       name: `note_${at}`,
     }));
     return { title: 'Large', sizes, settings, sections: [{ id: 'all', label: 'All', cells: all }] };

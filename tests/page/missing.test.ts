@@ -2,12 +2,12 @@ import { render, screen, within } from '@testing-library/svelte';
 import { describe, expect, it } from 'vitest';
 import GiveOrTake from '../../src/page/doubt/GiveOrTake.svelte';
 import { missingAt } from '../../src/page/missing';
-import { jacket } from '../../src/starters';
 import { deskWith } from './desk';
+import { smock } from '../notebooks/smock';
 
-/** The jacket, one of the body fabric's numbers taken out. */
+/** The smock, one of the body fabric's numbers taken out. */
 async function without(key: string) {
-  const { desk, settled } = deskWith(jacket());
+  const { desk, settled } = deskWith(smock());
   await settled();
   desk.do({ do: 'give', cell: 'body', key, size: null, value: null });
   await settled();
@@ -36,10 +36,10 @@ describe('what results wait for', () => {
   });
 
   it('is nothing where all is worked, and names the sizes where it is so in some', async () => {
-    const whole = deskWith(jacket());
+    const whole = deskWith(smock());
     await whole.settled();
     expect(missingAt(whole.desk, [backStitches])).toEqual([]);
-    const notebook = jacket();
+    const notebook = smock();
     const [first, second] = notebook.sizes;
     const each = Object.fromEntries(
       notebook.sizes.map((size) => [size.id, size === first || size === second ? null : 90]),

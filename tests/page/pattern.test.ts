@@ -4,8 +4,9 @@ import { describe, expect, it } from 'vitest';
 import type { Notebook } from '../../src/notebook';
 import Pattern from '../../src/page/pattern/Pattern.svelte';
 import { fillField, putIn, templateIn, tokenOf } from '../../src/page/pattern/template-field';
-import { blank, hatCrown, jacket, singleSleeve, starters } from '../../src/starters';
+import { blank, hatCrown, singleSleeve, starters } from '../../src/starters';
 import { deskWith } from './desk';
+import { smock } from '../notebooks/smock';
 
 async function open(notebook: Notebook) {
   const { desk, settled } = deskWith(notebook);
@@ -29,7 +30,7 @@ describe('the written pattern', () => {
   );
 
   it('of a piece that cannot be worked in a size leaves that size out and tells the designer, not the maker', async () => {
-    const { desk, settled } = await open(jacket());
+    const { desk, settled } = await open(smock());
     desk.do({ do: 'give', cell: 'wrist-sts', key: 'value', size: null, value: 0 });
     desk.do({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 200 });
     await settled();
@@ -45,7 +46,7 @@ describe('the written pattern', () => {
   });
 
   it('measures a piece in one place: at the letters of its schematic', async () => {
-    await open(jacket());
+    await open(smock());
     const article = screen.getByRole('article');
     const rows = within(article)
       .getAllByRole('rowheader')
@@ -81,7 +82,7 @@ describe('the written pattern', () => {
   });
 
   it('of one size, where it has a sentence that all sizes have not, leads to where theirs stand', async () => {
-    const { user, desk } = await open(jacket());
+    const { user, desk } = await open(smock());
     await user.selectOptions(screen.getByLabelText('Sizes'), 's');
     const [own] = screen.getAllByRole('button', { name: /^Reword in all sizes: Dec 1 st at the neck/ });
     await user.click(own!);

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { allCells, withWhatIf } from '../../src/notebook';
 import { readyMade } from '../../src/page/what-ifs/ready-made';
-import { blank, jacket } from '../../src/starters';
+import { blank } from '../../src/starters';
 import { notebookOf, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';
+import { smock } from '../notebooks/smock';
 
-async function of(notebook = jacket()) {
+async function of(notebook = smock()) {
   const { desk, settled } = deskWith(notebook);
   await settled();
   return readyMade(desk.notebook, desk.allResults);
@@ -63,7 +64,7 @@ describe('what-ifs that are ready to be asked', () => {
   });
 
   it('keep what eases differ by from size to size', async () => {
-    const notebook = jacket();
+    const notebook = smock();
     const each = Object.fromEntries(notebook.sizes.map(({ id }, at) => [id, 10 + at]));
     const sections = notebook.sections.map((section) => ({
       ...section,
@@ -78,13 +79,13 @@ describe('what-ifs that are ready to be asked', () => {
   });
 
   it('step by two inches where lengths are inches', async () => {
-    const notebook = jacket();
+    const notebook = smock();
     const names = await of({ ...notebook, settings: { ...notebook.settings, length: 'in' } });
     expect(names.map(({ name }) => name)).toContain('Finished bust, 2 in more ease');
   });
 
   it('leave a count of one stitch at one or more, and a swatch not counted alone', async () => {
-    const notebook = jacket();
+    const notebook = smock();
     const sections = notebook.sections.map((section) => ({
       ...section,
       cells: section.cells.map((cell) =>

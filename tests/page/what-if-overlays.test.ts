@@ -2,9 +2,9 @@ import { expect, it } from 'vitest';
 import type { WhatIf } from '../../src/notebook';
 import { whatIfOverlays } from '../../src/page/what-ifs/overlays';
 import { workedWhatIfs } from '../../src/page/what-ifs/worked.svelte';
-import { jacket } from '../../src/starters';
 import { deskWith } from './desk';
 import { until } from '../until';
+import { smock } from '../notebooks/smock';
 
 const counted = (cell: string, value: number): WhatIf => ({
   id: cell,
@@ -14,7 +14,7 @@ const counted = (cell: string, value: number): WhatIf => ({
 });
 
 it('a what-if of another rib is not drawn over the back, which it leaves as it is; one of another body is', async () => {
-  const { desk, settled } = deskWith({ ...jacket(), whatIfs: [counted('rib', 18), counted('body', 15)] });
+  const { desk, settled } = deskWith({ ...smock(), whatIfs: [counted('rib', 18), counted('body', 15)] });
   await settled();
   const worked = workedWhatIfs(desk);
   await until(() => expect(worked.of('rib') && worked.of('body')).toBeTruthy());

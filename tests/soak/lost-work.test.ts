@@ -60,14 +60,14 @@ it('two notebooks outlive a full device', async () => {
     await page.getByRole('button', { name: 'Starters' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Hat crown' }).first().click();
     await page.getByRole('button', { name: 'Open it without saving' }).click();
-    await notice(page, 'Slipway jacket is not saved yet').waitFor();
+    await notice(page, 'Saltmarsh cardigan is not saved yet').waitFor();
     await toDatabase.fill(page, false);
     await notice(page, 'is not saved yet').waitFor({ state: 'detached' });
     await kept(page);
     await listed(page);
     await page
       .getByRole('dialog')
-      .getByRole('button', { name: /^Slipway jacket/ })
+      .getByRole('button', { name: /^Saltmarsh cardigan/ })
       .first()
       .click();
     await count(

@@ -130,7 +130,7 @@ it.each(Array.from({ length: recordRounds }, (_one, at) => at))(
     await settled(page);
     const listed = await listOf(page);
     figures.damaged++;
-    const own = listed.find((text) => text.includes('Slipway jacket'));
+    const own = listed.find((text) => text.includes('Saltmarsh cardigan'));
     const whole = listed.find((text) => text.includes('A hat with eight wedges'));
     // What is said of each is true of it.
     const said = own?.includes('Damaged') === one.said && whole !== undefined && !whole.includes('Damaged');
@@ -142,10 +142,10 @@ it.each(Array.from({ length: recordRounds }, (_one, at) => at))(
     const wanted = one.left === 'earlier' ? '"value": 19.75' : `"value": ${value}`;
     let text: string;
     if (one.left === 'opens') {
-      await dialog.getByRole('button', { name: /^Slipway jacket/ }).click();
+      await dialog.getByRole('button', { name: /^Saltmarsh cardigan/ }).click();
       await expect
         .poll(async () => page.getByRole('heading', { level: 1 }).innerText())
-        .toBe('Slipway jacket');
+        .toBe('Saltmarsh cardigan');
       await settled(page);
       const shown = await hand(page);
       text = Math.abs(Number(shown) - Number(value)) < 0.06 ? wanted : shown;
@@ -156,17 +156,18 @@ it.each(Array.from({ length: recordRounds }, (_one, at) => at))(
         .toBe(true);
     } else {
       if (one.left === 'text') {
-        await dialog.getByRole('button', { name: /^Slipway jacket/ }).click();
+        await dialog.getByRole('button', { name: /^Saltmarsh cardigan/ }).click();
         await dialog.getByRole('alert').waitFor();
       }
       const [file] = await Promise.all([
         page.waitForEvent('download'),
-        dialog.getByRole('button', { name: 'Save the text of Slipway jacket as a file' }).click(),
+        dialog.getByRole('button', { name: 'Save the text of Saltmarsh cardigan as a file' }).click(),
       ]);
       text = readFileSync(await file.path(), 'utf8');
     }
     // A text that was cut short has what is left of it.
-    const found = one.left === 'text' ? text.includes('"title": "Slipway jacket"') : text.includes(wanted);
+    const found =
+      one.left === 'text' ? text.includes('"title": "Saltmarsh cardigan"') : text.includes(wanted);
     if (!found) figures.lost++;
     expect(found).toBe(true);
     expect(wrong).toEqual([]);
@@ -225,7 +226,7 @@ it.each(Array.from({ length: clockRounds }, (_one, at) => at))(
     const says = (await page.locator('[data-standing]').innerText()) + first;
     if (/NaN|Invalid|undefined|clock set/.test(says)) figures.falseWords++;
     expect(says).not.toMatch(/NaN|Invalid|undefined|clock set/);
-    expect(first).toContain('Slipway jacket');
+    expect(first).toContain('Saltmarsh cardigan');
     expect(wrong).toEqual([]);
     await context.close();
   },

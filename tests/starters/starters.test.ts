@@ -12,8 +12,17 @@ import { Results } from '../../src/sheet';
 import { WorkedSheet } from '../../src/sheet/sheet';
 import { blank, hatCrown, lessons, singleSleeve, starters } from '../../src/starters';
 import { edited } from '../notebook/edited';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
+import { smock } from '../notebooks/smock';
+import { vest } from '../notebooks/vest';
 
-describe.each(starters.map((starter) => [starter.label, starter.make()] as const))(
+const others = [
+  { label: 'the test notebook vest', make: vest },
+  { label: 'the test notebook smock', make: smock },
+  { label: 'the test notebook blouse sleeve', make: blouseSleeve },
+];
+
+describe.each([...starters, ...others].map(({ label, make }) => [label, make()] as const))(
   '%s',
   (_label, notebook) => {
     it('has a name of its own for everything', () => {

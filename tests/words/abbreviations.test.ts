@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { hatCrown, jacket } from '../../src/starters';
+import { hatCrown } from '../../src/starters';
 import { patternOf, stitchChoices } from '../../src/words';
 import { abbreviationsIn } from '../../src/words/abbreviations';
 import { sourceOf } from './source-of';
+import { smock } from '../notebooks/smock';
 
 const shorts = (texts: string[], craft: 'crochet' | 'knitting', terms: 'US' | 'UK' = 'US') =>
   abbreviationsIn(texts, craft, terms).map(([short]) => short);
@@ -31,7 +32,7 @@ describe('the abbreviations of a pattern', () => {
   });
 
   it.each([
-    [jacket(), ['ch', 'dec', 'rep', 'RS', 'sc', 'sc2tog', 'sl st', 'st', 'sts']],
+    [smock(), ['ch', 'dec', 'rep', 'RS', 'sc', 'sc2tog', 'sl st', 'st', 'sts']],
     [hatCrown(), ['dec', 'k', 'k2tog', 'rep', 'st', 'sts']],
   ])('stand in the pattern of a starter', async (notebook, list) => {
     const part = patternOf(await sourceOf(notebook)).parts.find(({ kind }) => kind === 'abbreviations')!;

@@ -1,18 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { type Notebook, type PieceStretch } from '../../src/notebook';
-import { jacket, singleSleeve } from '../../src/starters';
+import { singleSleeve } from '../../src/starters';
 import { even, f, measure, piece, swatch, value } from '../../src/starters/cells';
 import { usualSettings } from '../../src/notebook';
 import { patternOf, plainText, prove, sentencesOf } from '../../src/words';
 import { sourceOf } from './source-of';
 import { edited } from '../notebook/edited';
+import { smock } from '../notebooks/smock';
 
 const given = (notebook: Notebook, cell: string, size: string | null, value: number | null): Notebook =>
   edited(notebook, { do: 'give', cell, key: 'value', size, value });
 
 describe('what cannot be worked is not printed wrong', () => {
   it('a size with an error is left out, with a note, and the others stay proven', async () => {
-    const source = await sourceOf(given(jacket(), 'cuff', 'm', null));
+    const source = await sourceOf(given(smock(), 'cuff', 'm', null));
     const document = patternOf(source);
     expect(document.sizes.map(({ label }) => label)).toEqual(['XS', 'S', 'L', 'XL', '2X', '3X', '4X', '5X']);
     expect(document.notes).toHaveLength(1);
@@ -21,7 +22,7 @@ describe('what cannot be worked is not printed wrong', () => {
   });
 
   it('a piece that works in no size is left out, and the other pieces stay', async () => {
-    const source = await sourceOf(given(jacket(), 'cuff-length', null, null));
+    const source = await sourceOf(given(smock(), 'cuff-length', null, null));
     const document = patternOf(source);
     expect(document.parts.filter(({ kind }) => kind === 'piece').map(({ heading }) => heading)).toEqual([
       'Back',
@@ -33,7 +34,7 @@ describe('what cannot be worked is not printed wrong', () => {
   });
 
   it('a join that does not match is noted with its message', async () => {
-    const source = await sourceOf(jacket());
+    const source = await sourceOf(smock());
     const failing = {
       ...source,
       truth: (size: string, cell: string, key: string) =>
@@ -61,7 +62,7 @@ describe('what cannot be worked is not printed wrong', () => {
   });
 
   it('sizes of the same label are noted, since a maker could not tell them apart', async () => {
-    const notebook = jacket();
+    const notebook = smock();
     const source = await sourceOf({
       ...notebook,
       sizes: notebook.sizes.map((size) => ({ ...size, label: 'One' })),

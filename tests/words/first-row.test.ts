@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { workPiece } from '../../src/craft';
 import { readFile, writeFile, type Notebook, type PieceCell, type Settings } from '../../src/notebook';
-import { jacket } from '../../src/starters';
 import { linesOf, patternOf, prove, type PatternDocument } from '../../src/words';
 import { sourceOf } from './source-of';
+import { smock } from '../notebooks/smock';
 
-/** The jacket with the first row of one piece on the wrong side, as it comes out of a file. */
+/** The smock with the first row of one piece on the wrong side, as it comes out of a file. */
 function begunOnWrongSide(
   label: string,
   craft: Settings['craft'],
   change: Partial<PieceCell> = {},
   startsOn: 'RS' | 'WS' | 'unsaid' = 'WS',
 ): Notebook {
-  const made = jacket();
+  const made = smock();
   const notebook: Notebook = {
     ...made,
     settings: { ...made.settings, craft },

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Notebook } from '../../src/notebook';
-import { jacket } from '../../src/starters';
 import { check } from '../../src/starters/cells';
 import { patternOf, sentencesOf } from '../../src/words';
 import { sourceOf } from './source-of';
+import { smock } from '../notebooks/smock';
 
-/** The lines under "Making up" of the jacket with one check of its own in place of all others. */
+/** The lines under "Making up" of the smock with one check of its own in place of all others. */
 async function making(condition: string): Promise<string[]> {
-  const { sections, ...rest } = jacket();
+  const { sections, ...rest } = smock();
   const notebook: Notebook = {
     ...rest,
     sections: sections.map((section) => ({

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { ownColumn, type Notebook, type Settings } from '../../src/notebook';
-import { adaptedPullover, hatCrown, jacket, singleSleeve } from '../../src/starters';
+import { adaptedPullover, hatCrown, cardigan, singleSleeve } from '../../src/starters';
 import { patternOf, plainText, prove, sentencesOf } from '../../src/words';
 import { edited } from '../notebook/edited';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
+import { smock } from '../notebooks/smock';
 import { badGrammar } from './grammar';
 import { sourceOf } from './source-of';
 
@@ -17,15 +19,19 @@ const pulloverForItsMaker = (): Notebook => {
 };
 
 /*
- * The patterns of the starters, word for word: read them as a person would whenever they change.
+ * The patterns of the starters, and of test notebooks with what no starter has, word for word: read them as a person would whenever they change.
  */
 const read: readonly (readonly [string, () => Notebook, Partial<Settings>])[] = [
-  ['jacket, crochet, US', jacket, {}],
+  ['cardigan, crochet, US', cardigan, {}],
+  ['cardigan, crochet, UK', cardigan, { terms: 'UK' }],
   [
-    'jacket, knitting, UK, inches',
-    jacket,
+    'cardigan, knitting, UK, inches',
+    cardigan,
     { craft: 'knitting', terms: 'UK', length: 'in', gaugeOver: '4 in' },
   ],
+  ['smock, crochet, US', smock, {}],
+  ['smock, knitting, US', smock, { craft: 'knitting' }],
+  ['blouse sleeve, crochet, US', blouseSleeve, {}],
   ['sleeve, crochet, UK', singleSleeve, { terms: 'UK' }],
   ['sleeve, knitting, US', singleSleeve, { craft: 'knitting' }],
   ['hat, knitting, US', hatCrown, {}],

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { jacket } from '../../src/starters';
 import { argumentsOf } from '../../src/words/work-out';
 import { sourceOf } from './source-of';
+import { smock } from '../notebooks/smock';
 
 describe('the arguments of a formula', async () => {
-  const source = await sourceOf(jacket());
+  const source = await sourceOf(smock());
   const of = (formula: string) => argumentsOf(source, 'm', formula, 'JOINARMHOLE');
 
   it.each([

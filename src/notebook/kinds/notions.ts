@@ -9,8 +9,8 @@ export const notions: Kind<NotionsCell> = {
   kind: 'notions',
   label: 'Notions',
   about:
-    'Ribbons, ties, buttons or beads at every so many places of a row or a hem, and the length of ribbon they take. On a child’s garment they can choke or strangle: read the caution there.',
-  example: '14 places, one at every second from the first: 7 ribbons of 30 cm are 2.1 m.',
+    'Buttons, beads or tassels at every so many places of a row or a hem, and the length of yarn or trim they take. On a child’s garment they can choke or strangle: read the caution there.',
+  example: '14 places, one at every second from the first: 7 tassels of 30 cm are 2.1 m.',
   fresh: (base) => ({
     kind: 'notions',
     ...base,

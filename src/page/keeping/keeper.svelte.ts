@@ -15,7 +15,7 @@ import {
   type Trouble,
 } from '../../keeping';
 import { readFile, writeFile, type FileRead, type Notebook } from '../../notebook';
-import { jacket } from '../../starters/jacket';
+import { cardigan } from '../../starters/cardigan';
 import type { Desk } from '../desk.svelte';
 import { journalOf, type Ahead } from './ahead';
 import {
@@ -377,7 +377,7 @@ export class Keeper extends KeeperState {
     for (const other of await this.shelf.list()) {
       if (other.deleted === undefined && (await this.open(other.id)) === undefined) return undefined;
     }
-    this.desk.begin(jacket(), crypto.randomUUID(), true);
+    this.desk.begin(cardigan(), crypto.randomUUID(), true);
     return undefined;
   }
 

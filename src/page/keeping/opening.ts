@@ -32,7 +32,7 @@ export interface Opening extends Omit<Found, 'id'> {
   readonly late?: Promise<Opening>;
 }
 
-/** The notebook that was open last; the starter jacket on a first visit, or where that one cannot be read. */
+/** The notebook that was open last; the starter cardigan on a first visit, or where that one cannot be read. */
 export async function opening(): Promise<Opening> {
   const [last, link] = await Promise.all([lastOne(), linked()]);
   const rest = link ? { link } : {};
@@ -40,10 +40,10 @@ export async function opening(): Promise<Opening> {
   return { ...(await example()), ...last, ...rest };
 }
 
-/** The starter jacket, as a page begins with it. */
+/** The starter cardigan, as a page begins with it. */
 export async function example(): Promise<Opening> {
-  const { jacket } = await import('../../starters/jacket');
-  return { notebook: jacket() };
+  const { cardigan } = await import('../../starters/cardigan');
+  return { notebook: cardigan() };
 }
 
 async function lastOne(): Promise<Opening | Omit<Opening, 'notebook'>> {

@@ -32,7 +32,7 @@ const hookStep = 0.5;
  * What a designer asks first of these swatches and eases: a gauge one stitch tighter or looser, the fabric of another
  * hook, more ease or less. Only what was given is moved; what a formula works out is not.
  *
- * @example readyMade(jacket, results).map(({ name }) => name)
+ * @example readyMade(cardigan, results).map(({ name }) => name)
  * // ['Body fabric, 15 sts to 10 cm in place of 14', …, 'Finished bust, 5 cm more ease', …]
  */
 export function readyMade(notebook: Notebook, results: Pick<Results, 'number'>): ReadyMade[] {

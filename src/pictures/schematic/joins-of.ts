@@ -92,7 +92,23 @@ class EdgeReader {
 
   /** The edges that the names of a formula stand for. */
   edgesOf(formula: string, of: 'counts' | 'lengths', depth = 0): JoinEdge[] {
+    const along = of === 'lengths' ? this.#alongEdge(formula) : [];
+    if (along.length > 0) return along;
     return namesIn(formula).flatMap((name) => this.#edgesOfName(name, of, depth));
+  }
+
+  /** The stretches that `EDGELENGTH(piece; side; first; last)` measures along. */
+  #alongEdge(formula: string): JoinEdge[] {
+    const [name, , first = '1', last] = argumentsOf(formula, 'EDGELENGTH');
+    const named = name === undefined ? undefined : this.#names.get(sameName(name.trim()));
+    const piece = this.pieces.find(({ id }) => id === named?.cell);
+    if (!piece) return [];
+    const [from, to] = [Number(first), Number(last ?? first)];
+    return piece.stretches.flatMap(({ kind }, at): JoinEdge[] =>
+      at + 1 < from || at + 1 > to || kind === 'leave' || kind === 'add'
+        ? []
+        : [{ piece: piece.id, edge: 'side', stretch: at }],
+    );
   }
 
   #edgesOfName(name: string, of: 'counts' | 'lengths', depth: number): JoinEdge[] {
@@ -167,7 +183,8 @@ function edgeAt(piece: PieceCell, key: string, of: 'counts' | 'lengths'): JoinEd
   const part = key.slice(dot + 1);
   const left = piece.stretches[stretch]!.kind === 'leave' || piece.stretches[stretch]!.kind === 'add';
   if (left) return of === 'counts' ? [{ ...own, edge: 'left', stretch }] : [];
-  if (of === 'lengths') return part === 'length' ? [{ ...own, edge: 'side', stretch }] : [];
+  if (of === 'lengths')
+    return part === 'length' || part === 'edge' ? [{ ...own, edge: 'side', stretch }] : [];
   if (part === 'last') {
     return [
       stretch === piece.stretches.length - 1 ? { ...own, edge: 'end' } : { ...own, edge: 'row', stretch },

@@ -261,7 +261,7 @@ function keyOf(
   );
 }
 
-/** What a schematic shows, as its title: "Slipway jacket: schematic, size M, in cm". */
+/** What a schematic shows, as its title: "Saltmarsh cardigan: schematic, size M, in cm". */
 export function titleOf(spec: SchematicSpec): string {
   const size = spec.sizes.find(({ id }) => id === spec.size)?.label;
   return `${spec.title}: schematic, ${size === undefined ? 'all sizes' : `size ${size}`}, in ${unitWord(spec.unit)}`;

@@ -309,7 +309,7 @@ function sizeMark(style: SizeStyle, x: number, y: number, paper: string, large: 
   });
 }
 
-/** "Slipway jacket: width by row, size M". */
+/** "Saltmarsh cardigan: width by row, size M". */
 export function silhouetteTitle(spec: SchematicSpec): string {
   const size = spec.sizes.find(({ id }) => id === spec.size)?.label;
   return `${spec.title}: width by row, ${size === undefined ? 'all sizes' : `size ${size}`}`;

@@ -112,7 +112,7 @@ function gaugesOf(cell: Cell): Source[] {
   });
 }
 
-/** The inputs of a cell that a tape or scales were read for. Ease, ribbon and the like are wished, not measured. */
+/** The inputs of a cell that a tape or scales were read for. Ease, trim and the like are wished, not measured. */
 function measuredIn(cell: Cell): Input[] {
   const inputs = inputsOf(cell);
   switch (cell.kind) {

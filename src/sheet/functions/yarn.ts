@@ -3,7 +3,7 @@ import { whole } from '../../craft/numbers';
 import { chosen } from './choice';
 import type { TradeFunction } from './trade-function';
 
-/** The trade buys yarn and ribbon by the metre; a length in the sheet is cm. */
+/** The trade buys yarn and trim by the metre; a length in the sheet is cm. */
 const cmPerMetre = 100;
 
 function pooled(grams: number, ball: { grams: number; metres: number }) {

@@ -22,7 +22,7 @@ export function cautionsPart(
   if (young.length > 0 && hasNotions) {
     caution(
       'children',
-      'Children’s sizes ({sizes}): ribbons, cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
+      'Children’s sizes ({sizes}): cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
       { sizes: { theirs: listed(young.map(({ label }) => shown(label))) } },
     );
   }
@@ -30,7 +30,7 @@ export function cautionsPart(
   if (hasNotions && young.length === 0 && found.sizes.some(({ chart }) => !chart)) {
     caution(
       'for a child',
-      'Worked for a baby or a small child: ribbons, cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold.',
+      'Worked for a baby or a small child: cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold.',
     );
   }
   if (cells.some(({ kind }) => kind === 'yarn')) {

@@ -8,6 +8,7 @@ import { shown, theirs, type Sentences } from '../sentence';
 import { counted } from '../size-list';
 import type { PatternSource } from '../source';
 import { acrossLines } from '../stretches/across';
+import { buttonholeLines, buttonholesOn } from '../stretches/buttonholes';
 import { countedLines } from '../stretches/counted';
 import { endsLines } from '../stretches/ends';
 import { endsInRows } from '../stretches/ends-in-rows';
@@ -61,7 +62,12 @@ export function piecePart(
     const before = writer.blocks.length;
     const ends = endsOnly(stretch) ? endsInRows(stretches, at) : undefined;
     if (ends) endsLines(writer, stretch, { ...ends, on: stretches[ends.last]! });
-    else stretchLines(writer, { ...stretch, done: done.get(at) ?? 0 });
+    else {
+      const own = { ...stretch, done: done.get(at) ?? 0 };
+      const holes =
+        own.sizes[0]!.stretch.kind === 'even' ? buttonholesOn(source, writer, cell, own) : undefined;
+      if (!holes || !buttonholeLines(writer, own, holes)) stretchLines(writer, own);
+    }
     if (ends && writer.blocks.length > before) {
       toldTo = ends.last;
       done.set(ends.last, 1);

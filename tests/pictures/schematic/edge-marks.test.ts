@@ -4,11 +4,11 @@ import { distinctSizes, sizeStyle } from '../../../src/pictures/palette';
 import { silhouetteDrawn } from '../../../src/pictures/schematic';
 import { edgeMarks } from '../../../src/pictures/schematic/edge-marks';
 import { outlineOf } from '../../../src/pictures/schematic/outline';
-import { jacket } from '../../../src/starters/jacket';
 import { specOf } from './spec-of';
+import { smock } from '../../notebooks/smock';
 
 it('the marks of twelve sizes stand on the edges of their rows, no two at one height', async () => {
-  const spec = await specOf(jacket());
+  const spec = await specOf(smock());
   const { plan } = spec.pieces.find(({ id }) => id === 'back')!.sizes[0]!;
   const outline = outlineOf(workPiece(plan!), plan!);
   const heights = Array.from({ length: distinctSizes }, (_, place) => {
@@ -24,7 +24,7 @@ it('the marks of twelve sizes stand on the edges of their rows, no two at one he
 });
 
 it('the widths by row of all sizes bear the mark of each, in the drawing and in its key', async () => {
-  const spec = await specOf(jacket());
+  const spec = await specOf(smock());
   const { svg } = silhouetteDrawn({ ...spec, pieces: spec.pieces.filter(({ id }) => id === 'back') });
   const told = spec.sizes.map((_, place) => {
     const { mark, colour } = sizeStyle(place, 'light');

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { allCells } from '../../../src/notebook';
 import { allDecisions, decisionsOf, outermost, wholeCall } from '../../../src/sheet/doubt/decisions';
-import { jacket } from '../../../src/starters';
 import { formula, measure } from '../notebook-of';
+import { smock } from '../../notebooks/smock';
 
 const keys = (id: string): string[] =>
-  decisionsOf(allCells(jacket()).find((cell) => cell.id === id)!).map(({ key }) => key);
+  decisionsOf(allCells(smock()).find((cell) => cell.id === id)!).map(({ key }) => key);
 
 describe('what is a decision', () => {
   test('the count of a repeat fit, and not what was wanted or how far off it is', () => {
@@ -49,7 +49,7 @@ describe('what is a decision', () => {
   });
 
   test('every place that is held is one of the notebook’s', () => {
-    expect(allDecisions(jacket()).length).toBeGreaterThan(20);
+    expect(allDecisions(smock()).length).toBeGreaterThan(20);
   });
 });
 

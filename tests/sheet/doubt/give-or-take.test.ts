@@ -8,9 +8,9 @@ import { sourcesOf, tapeUncertainty, type Source } from '../../../src/sheet/doub
 import type { Works } from '../../../src/sheet/doubt/works';
 import { worksByTrials } from '../../../src/sheet/doubt/works-by-trials';
 import { trialsOf } from '../../../src/sheet/trials-in-turn';
-import { jacket } from '../../../src/starters';
 import { fit, formula, measure, notebookOf, swatch } from '../notebook-of';
 import { edited } from '../../notebook/edited';
+import { smock } from '../../notebooks/smock';
 
 const place = (cell: string, key: string, isLength = true) => ({ cell, key, isLength });
 
@@ -214,7 +214,7 @@ function random(seed: number): () => number {
   };
 }
 
-describe('against 20,000 draws of the jacket in size M, counts held', () => {
+describe('against 20,000 draws of the smock in size M, counts held', () => {
   const draws = 20_000;
   const results: [string, string, string][] = [
     ['the bust as worked', 'bust-as-worked', 'value'],
@@ -234,7 +234,7 @@ describe('against 20,000 draws of the jacket in size M, counts held', () => {
   let spread: number[];
 
   beforeAll(async () => {
-    const notebook = jacket();
+    const notebook = smock();
     const sizes = ['m'];
     const wanted = results.map(([, cell, key]) => place(cell, key, lengths.has(cell) || key === 'length'));
     const trials = await trialsOf(notebook);
@@ -250,7 +250,7 @@ describe('against 20,000 draws of the jacket in size M, counts held', () => {
     const uOf = (source: Source, at: number): number => {
       if (source.inChart?.m) return source.inChart.m.u;
       if (source.u !== undefined) return source.u;
-      // Every swatch of the jacket is one reading over 10 cm.
+      // Every swatch of the smock is one reading over 10 cm.
       expect(asIs![decided.length + at]![0]).toBeGreaterThan(0);
       return 0.5 / Math.sqrt(3) / 10;
     };
@@ -289,8 +289,8 @@ describe('against 20,000 draws of the jacket in size M, counts held', () => {
   );
 });
 
-it('gives every number of the jacket a doubt, in every size, at no more tries than twice its sources', async () => {
-  const notebook = jacket();
+it('gives every number of the smock a doubt, in every size, at no more tries than twice its sources', async () => {
+  const notebook = smock();
   const sizes = notebook.sizes.map(({ id }) => id);
   const wanted = allCells(notebook).flatMap((cell) =>
     [...inputsOf(cell), ...outputsOf(cell)].map(({ key }) => place(cell.id, key, false)),

@@ -3,17 +3,17 @@ import { families, functionNamed, functions } from '../../../src/notebook/functi
 import { toldFunctions } from '../../../src/notebook/functions/told';
 import { isDimension } from '../../../src/notebook/units';
 import { tradeFunctions } from '../../../src/sheet/functions';
-import { jacket } from '../../../src/starters/jacket';
 import { Worked } from '../worked';
 import { exampleOf, withExamples } from './with-examples';
+import { smock } from '../../notebooks/smock';
 
 describe('every function that is offered', () => {
   const sheet = new Worked();
-  const sizes = jacket().sizes.map(({ id }) => id);
+  const sizes = smock().sizes.map(({ id }) => id);
   beforeAll(async () => void (await sheet.show(withExamples())));
 
   test.each(toldFunctions.map((entry) => [entry.example, entry] as const))(
-    'works its example in every size of the jacket: %s',
+    'works its example in every size of the smock: %s',
     (_example, { name, gives, arguments: asked }) => {
       const place = [exampleOf(name), 'value'] as const;
       for (const size of sizes) expect(sheet.results.trouble(size, ...place)).toBeUndefined();

@@ -1,14 +1,14 @@
 import { functions, nameTable, sameName, type Notebook } from '../../../src/notebook';
 import { toldFunctions } from '../../../src/notebook/functions/told';
-import { jacket } from '../../../src/starters';
 import { formula, measure } from '../notebook-of';
+import { smock } from '../../notebooks/smock';
 
 /** The id of the cell in which the example of a function stands. */
 export const exampleOf = (name: string): string => `example_${name.toLowerCase()}`;
 
-/** The jacket, what examples speak of beside it, and the example of every function in a cell of its own. */
+/** The smock, what examples speak of beside it, and the example of every function in a cell of its own. */
 export function withExamples(): Notebook {
-  const notebook = jacket();
+  const notebook = smock();
   const known = nameTable(notebook);
   const beside = [
     measure('hips', 'length', 104),

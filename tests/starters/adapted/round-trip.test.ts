@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { workPiece } from '../../../src/craft';
 import { allCells, type Notebook } from '../../../src/notebook';
-import { adaptedPullover, hatCrown, jacket, singleSleeve } from '../../../src/starters';
+import { adaptedPullover, hatCrown, singleSleeve } from '../../../src/starters';
 import { notebookFrom } from '../../../src/starters/adapted';
 import { markdown, patternOf, plainText, type PatternSource } from '../../../src/words';
 import { readPattern } from '../../../src/words/printed';
 import { sourceOf } from '../../words/source-of';
+import { smock } from '../../notebooks/smock';
 
 /** The counts of every row of a piece, by size. */
 function rowsOf(source: PatternSource, cell: string, sizes: readonly string[]): (number[] | string)[] {
@@ -51,8 +52,8 @@ async function there(
 
 describe('a pattern that is written out and put in again has the same rows in every size', () => {
   test.each([
-    ['the jacket', jacket, plainText],
-    ['the jacket, as Markdown', jacket, markdown],
+    ['the smock', smock, plainText],
+    ['the smock, as Markdown', smock, markdown],
     ['the sleeve', singleSleeve, plainText],
     ['the hat', hatCrown, plainText],
   ] as const)('%s', async (_name, make, write) => {

@@ -1,10 +1,11 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Notebook, PieceStretch } from '../../../src/notebook';
-import { hatCrown, jacket, singleSleeve, starters } from '../../../src/starters';
+import { hatCrown, singleSleeve, starters } from '../../../src/starters';
 import { inText, workingOf, type WorkingSource } from '../../../src/words/working';
 import { exampleOf, withExamples } from '../../sheet/functions/with-examples';
 import { fit, formula, measure, notebookOf, swatch } from '../../sheet/notebook-of';
 import { workedSource } from './worked-source';
+import { smock } from '../../notebooks/smock';
 
 const lessons = () => starters.find(({ label }) => label.includes('lessons'))!.make();
 
@@ -54,7 +55,7 @@ describe('a working', () => {
   });
 
   test('tells once what two functions work in the same way: stitches picked up, and along how many rows', async () => {
-    expect(sentence(await workedSource(jacket()), 'sleeve-sts', 'value')).toBe(
+    expect(sentence(await workedSource(smock()), 'sleeve-sts', 'value')).toBe(
       '16 sts / 10 cm ÷ (12 rows / 10 cm) = 1.333 sts to a row end → nearest fraction over 8 rows or fewer = 4/3 → picked up = 4 sts → along every = 3 rows → 2 × 8 sts = 16 sts → one side: 22 rows × 4 sts / 3 rows = 29.33 sts → nearest whole number = 29 sts → 2 × 29 sts + 16 sts at the underarm = 74 sts',
     );
   });
@@ -75,7 +76,7 @@ describe('a working', () => {
   });
 
   test('takes a row from rows', async () => {
-    expect(sentence(await workedSource(jacket()), 'back', 'upper.rows')).toMatch(
+    expect(sentence(await workedSource(smock()), 'back', 'upper.rows')).toMatch(
       /^\d+ rows − 1 row = \d+ rows$/,
     );
   });
@@ -121,11 +122,11 @@ describe('a working', () => {
   });
 });
 
-describe('in the jacket, size M', () => {
+describe('in the smock, size M', () => {
   let source: WorkingSource;
   let examples: WorkingSource;
   beforeAll(async () => {
-    source = await workedSource(jacket());
+    source = await workedSource(smock());
     examples = await workedSource(withExamples());
   });
 

@@ -23,12 +23,11 @@ export const yarn: ToldOf<typeof listed> = {
   },
   NOTIONS: {
     about:
-      'How many pieces of ribbon, cord or fringe go to every so many sites; keep them off baby and child sizes.',
+      'How many buttons, beads or tassels go to every so many sites; keep them off baby and child sizes.',
     example: 'NOTIONS(60; 4; 2)',
   },
   NOTIONLENGTH: {
-    about:
-      'The length of ribbon, cord or fringe to buy for the pieces of NOTIONS, with what is lost in cutting.',
+    about: 'The length of yarn or trim to buy for the pieces of NOTIONS, with what is lost in cutting.',
     example: 'NOTIONLENGTH(60; 4; 2; CM(30); 5%)',
   },
   WORKHOURS: {

@@ -13,17 +13,17 @@ import {
 } from '../../../src/pictures/schematic';
 import { measuresOf } from '../../../src/pictures/schematic/measures';
 import { hatCrown } from '../../../src/starters/hat-crown';
-import { jacket } from '../../../src/starters/jacket';
 import { specOf } from './spec-of';
+import { smock } from '../../notebooks/smock';
 
 let spec: SchematicSpec;
 beforeAll(async () => {
-  spec = await specOf(jacket());
+  spec = await specOf(smock());
 });
 
 const pieceOf = (id: string) => spec.pieces.find((piece) => piece.id === id)!;
 
-describe('the measurements of the jacket', () => {
+describe('the measurements of the smock', () => {
   it('are said to have letters where letters stand on the lines: for all sizes, and not for one', () => {
     expect(schematicDrawn({ ...spec, size: 'all' }).about).toContain('a capital letter stands for a line');
     expect(schematicDrawn({ ...spec, size: 'm', width: 960 }).about).not.toContain('letter');
@@ -96,7 +96,7 @@ describe('the measurements of the jacket', () => {
   });
 });
 
-describe('the joins of the jacket', () => {
+describe('the joins of the smock', () => {
   it('are those its checks, its pick-ups and its sleeve tell of', () => {
     const words = joinsInWords(spec).map(({ letter, label, words: said }) =>
       `${letter} ${label}: ${said}`.replace(/[\u2068\u2069]/g, ''),

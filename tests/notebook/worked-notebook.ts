@@ -1,0 +1,10 @@
+import { changesBetween, type Notebook } from '../../src/notebook';
+import { Results } from '../../src/sheet';
+import { WorkedSheet } from '../../src/sheet/sheet';
+
+/** The results of a notebook, worked in a sheet built for it. */
+export async function worked(notebook: Notebook): Promise<Results> {
+  const results = new Results();
+  results.apply(await new WorkedSheet().update(changesBetween(null, notebook)));
+  return results;
+}
