@@ -386,7 +386,8 @@ describe('an error in a thread', () => {
       broken = false;
       told.breaks('error', 'Out of memory.');
       return never;
-    });
+      // So long a silence never is: it is the error that ends the thread.
+    }, 3_600_000);
     sheet.show(a(3));
     await until(() => expect(number(results, 'b')).toBe(6));
     expect([told.threads, told.held, told.failed]).toEqual([2, [], []]);
@@ -431,13 +432,22 @@ describe('an error in a thread', () => {
   });
 
   test('of whoever takes an answer does not keep the next from being worked', async () => {
-    const { client: sheet, results, told } = client(works);
+    let shown = false;
+    const {
+      client: sheet,
+      results,
+      told,
+    } = client((asked, worked) => {
+      // While the first is worked: nothing else brings it up once that is taken.
+      if (!shown) sheet.show(notebookOf([measure('a', 'number', 4)]));
+      shown = true;
+      return works(asked, worked);
+    });
     const take = vi.spyOn(results, 'apply').mockImplementationOnce(() => {
       throw new Error('The page broke.');
     });
     sheet.show(a(3));
     await until(() => expect(told.threw).toEqual([new Error('The page broke.')]));
-    sheet.show(notebookOf([measure('a', 'number', 4)]));
     await until(() => expect(take).toHaveBeenCalledTimes(2));
     expect(told.threads).toBe(1);
   });
