@@ -1,5 +1,5 @@
 import type { Cell } from '../notebook';
-import { check, chosen, even, f, formula, pickUp, piece, value } from './cells';
+import { asMade, check, chosen, even, f, formula, pickUp, piece, value } from './cells';
 
 /** A front band, fitted so that the buttonholes have even gaps; its parts in the order they are picked up. */
 function frontBand(label: string, order: readonly ('hem' | 'front' | 'neckband')[], name: string): Cell {
@@ -102,10 +102,21 @@ export const edges: readonly Cell[] = [
     '(right_band - 2 * hole_ends - hole_sts) / (button_count - 1) / band_sts',
     { name: 'button_spacing' },
   ),
-  formula('Bust as made', '(back_sts + 2 * front_sts) / body_sts + button_band_length', {
-    name: 'bust_made',
-    note: 'What the counts give: back, both fronts, and one band over the other.',
-  }),
+  asMade(
+    'Finished bust',
+    'finished_bust',
+    [
+      ['back_start_width', 1],
+      ['right_front_start_width', 1],
+      ['left_front_start_width', 1],
+      ['button_band_length', 1],
+    ],
+    'STS(2) / body_sts / 2',
+    {
+      name: 'bust_made',
+      note: 'Back, both fronts, and one band over the other. The back goes in twos, so a step is two stitches.',
+    },
+  ),
 ];
 
 /** What has to hold in every size of the cardigan, and across its sizes. */
