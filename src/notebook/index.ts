@@ -1,3 +1,4 @@
+export { questionsAbout, type MeasureQuestion } from './asked-of-measures';
 export { called } from './called';
 export * from './changes';
 export * from './check-results';

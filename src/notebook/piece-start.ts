@@ -24,6 +24,8 @@ export type Start =
       readonly held: boolean;
       /** Whether they are a part of its last row. */
       readonly isPart: boolean;
+      /** Whether they are one of two like sides of it, with other stitches between them. */
+      readonly isSide: boolean;
     };
 
 /**
@@ -39,7 +41,7 @@ export function startOf(notebook: Notebook, piece: PieceCell): Start {
     const names = namesIn(formula);
     // A part of another piece's last row: its end, less what is left out.
     const left = names.length > 1 ? endNamed(names, table, byId, piece.id) : undefined;
-    if (left) return stitchesOf(left, true);
+    if (left) return stitchesOf(left, true, halfOfRest.test(formula));
     const only = formula.trim().replace(/^=\s*/u, '');
     const named = names.length === 1 ? table.get(sameName(names[0]!)) : undefined;
     const cell = named && byId.get(named.cell);
@@ -62,8 +64,11 @@ export function startOf(notebook: Notebook, piece: PieceCell): Start {
   return { kind: 'new' };
 }
 
-function stitchesOf({ id, label, ends }: PieceCell, isPart: boolean): Start {
-  return { kind: 'stitches', piece: id, of: label, held: ends === 'held', isPart };
+/** `(front_end - neck_sts) / 2`: half of what is beside the stitches in the middle. */
+const halfOfRest = /^\s*=?\s*\(\s*[\p{L}_][\p{L}\p{N}_]*\s*-\s*[\p{L}_][\p{L}\p{N}_]*\s*\)\s*\/\s*2\s*$/u;
+
+function stitchesOf({ id, label, ends }: PieceCell, isPart: boolean, isSide = false): Start {
+  return { kind: 'stitches', piece: id, of: label, held: ends === 'held', isPart, isSide };
 }
 
 /** The other piece whose end a formula begins with. */

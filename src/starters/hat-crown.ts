@@ -71,7 +71,7 @@ const counts: Cell[] = [
   formula('Rounds decreased every round', 'ROWS((steep_sts - STS(1)) / STS(1))', { name: 'steep_rounds' }),
   formula(
     'Rounds to the crown',
-    'ROUNDCOUNT((depth - brim_depth) * fabric_rows) - slow_rounds - steep_rounds',
+    'ROUNDCOUNT((depth - brim_rounds / rib_rows) * fabric_rows) - slow_rounds - steep_rounds',
     {
       name: 'even_rounds',
       note: 'What the brim and the crown leave of the depth.',

@@ -71,14 +71,20 @@ const counts: Cell[] = [
     note: 'Even like the stitches above the cuff, since each shaping row adds two; with the stitches of the seam.',
   }),
   measure('Stitches in the seam, each side', 'stitches', value(1), { name: 'seam_sts' }),
-  formula('Rows above the cuff', 'ROUNDCOUNT((underarm_to_wrist - cuff_length) * fabric_rows; "even")', {
-    name: 'rows_above',
-  }),
+  formula('Rows of the cuff', 'ROUNDCOUNT(cuff_length * rib_rows; "even")', { name: 'cuff_rows' }),
+  formula(
+    'Rows above the cuff',
+    'ROUNDCOUNT((underarm_to_wrist - cuff_rows / rib_rows) * fabric_rows; "even")',
+    {
+      name: 'rows_above',
+      note: 'What the rows of the cuff leave of the length, so that what one rounds off the other makes up.',
+    },
+  ),
 ];
 
 const sleeve: Cell[] = [
   piece('Sleeve', 'flat', 'cuff_sts', [
-    even('Cuff', 'rib', 'ROUNDCOUNT(cuff_length * rib_rows; "even")', 'cuff'),
+    even('Cuff', 'rib', 'cuff_rows', 'cuff'),
     {
       kind: 'evenly',
       name: 'above',

@@ -3,6 +3,7 @@ import type { Size, Swatch } from '../notebook';
 import type { PatternBlock } from './pattern-document';
 import { shown, theirs, type Sentences, type Slots } from './sentence';
 import { counted, sizeList, type BySize } from './size-list';
+import { workedWith } from './worked-with';
 
 /** The blocks of one piece as they are written, with what every stretch has to know. */
 export class PieceWriter {
@@ -35,9 +36,15 @@ export class PieceWriter {
   /**
    * "Work 48 (50, 52) rows even."; with the rows of the line before, where that is such a line too. Where a person has
    * put either in words of their own, both stand. Nothing where no size has such rows.
+   *
+   * @param stitch what they are worked in, where that is not the stitch of the fabric: "k2, p2 rib"
    */
-  even(key: string, rows: BySize<number>, more = ''): void {
+  even(key: string, rows: BySize<number>, more = '', stitch = ''): void {
     if (rows.every((count) => count === null)) return;
+    if (stitch !== '') {
+      this.line(key, `Work {rows} in ${stitch}.`, { rows: counted(rows, `${more}${this.row}`) });
+      return;
+    }
     const before = this.#even;
     const goesOn =
       before && ![before.key, key].some((one) => this.sentences.isReworded(`${this.key} ${one}`));
@@ -123,6 +130,7 @@ export function at<T>(values: BySize<T>, places: readonly number[]): BySize<T> {
 }
 
 /** How a swatch was worked, and what it is called. */
-export function fabricLine(swatch: Swatch): string {
-  return swatch.worked.trim() === '' ? swatch.label : `${swatch.label} (${swatch.worked})`;
+export function fabricLine(swatch: Swatch, craft: 'crochet' | 'knitting'): string {
+  const worked = workedWith(swatch, craft);
+  return worked === '' ? swatch.label : `${swatch.label} (${worked})`;
 }

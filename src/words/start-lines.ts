@@ -69,6 +69,16 @@ function beginning(
       const whole = writer.sizes.map(
         (size) => (start.isPart && source.number(size, start.piece, 'end')) || null,
       );
+      const middle = counts.map((own, place) => (whole[place] ?? 0) - 2 * own);
+      if (start.held && start.isSide && middle.every((many) => many > 0)) {
+        writer.line(
+          'start of side',
+          `Take up the first {count} of the {whole} left at the end of {piece}, leaving the {middle} in the middle ${writer.craft === 'knitting' ? 'on a holder' : 'unworked'} and the last {count} for the other side.`,
+          { count, whole: counted(whole, 'st'), piece: theirs(start.of), middle: counted(middle, 'st') },
+        );
+        if (round) marker(writer);
+        return 0;
+      }
       if (start.held && whole.some((many, place) => many !== null && many > counts[place]!)) {
         writer.line(
           'start of part',

@@ -5,6 +5,7 @@ import { allCells, cellById, freshCell, kinds, type Notebook } from '../../src/n
 import { goTo } from '../../src/page/going';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { deskWith } from './desk';
+import { measured, small } from './small-notebook';
 import { until } from '../until';
 import { smock } from '../notebooks/smock';
 
@@ -53,6 +54,19 @@ describe('a value', () => {
     await user.keyboard('{Escape}');
     expect(desk.notebook).toBe(before);
     expect(place('Round of the cuff, size M: 24.0 cm')).toBeDefined();
+  });
+
+  it('of the body that no chart comes near stands, and is asked about for its size until it is mended', async () => {
+    const { desk, user, retype } = await open(small(measured('waist', { each: { s: 64, m: 74, l: 84 } })));
+    expect(screen.queryByText(/Measurements here are in cm/u)).toBeNull();
+    await retype('Waist, size M: 74.0 cm', '7.4');
+    await user.keyboard('{Enter}');
+    const question = await screen.findByText(/Is the waist 7\.4 cm\? Measurements here are in cm/u);
+    expect(question.textContent.trim()).toMatch(/^M: Is the waist/u);
+    expect(cellById(desk.notebook, 'waist')).toMatchObject({ entry: { each: { m: 7.4 } } });
+    await retype('Waist, size M: 7.4 cm', '74');
+    await user.keyboard('{Enter}');
+    await until(() => expect(screen.queryByText(/Measurements here are in cm/u)).toBeNull());
   });
 
   it('that is no number stays in the editor with a sentence, and nothing is changed', async () => {

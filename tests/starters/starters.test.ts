@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   allCells,
@@ -56,6 +57,18 @@ describe.each([...starters, ...others].map(({ label, make }) => [label, make()] 
   },
 );
 
+/** Works one notebook after another, each as it differs from the one before. */
+function working(first: Notebook) {
+  const sheet = new WorkedSheet();
+  const results = new Results();
+  let before: Notebook | null = null;
+  return async (notebook = first) => {
+    results.apply(await sheet.update(changesBetween(before, notebook)));
+    before = notebook;
+    return (size: string, cell: string, key: string) => results.number(size, cell, key);
+  };
+}
+
 describe('what the starters come to', () => {
   const work = async (notebook: Notebook) => {
     const results = new Results();
@@ -106,6 +119,28 @@ describe('what the starters come to', () => {
     expect(at('m', 'sleeve', 'end')).toBe(54);
     // A cuff of 6 cm is 8 rows of rib at 13 to 10 cm; 37 cm above it are 44 rows at 12.
     expect(at('m', 'sleeve', 'rows')).toBe(52);
+  });
+
+  it('at any gauge a sleeve and a hat are as long as wanted, to within one rounding of their rows', async () => {
+    const sleeve = singleSleeve();
+    const hat = hatCrown();
+    const give = (cell: string, value: number) =>
+      ({ do: 'give', cell, key: 'rows.0.count', size: null, value }) as const;
+    const counted = fc.integer({ min: 9, max: 40 });
+    const [sleeveAt, hatAt] = [working(sleeve), working(hat)];
+    await fc.assert(
+      fc.asyncProperty(counted, counted, async (rib, fabric) => {
+        const edits = [give('rib', rib), give('fabric', fabric)];
+        // Even rows: the nearest are no more than one row off. 43 cm from underarm to wrist, as the starter has it.
+        const one = await sleeveAt(edited(sleeve, ...edits));
+        expect(Math.abs(one('m', 'sleeve', 'length')! - 43)).toBeLessThanOrEqual(10 / fabric + 1e-9);
+        // Any rounds: half a round; below this its crown alone is deeper than the hat.
+        if (fabric < 20) return;
+        const other = await hatAt(edited(hat, ...edits));
+        expect(Math.abs(other('women', 'hat', 'length')! - 21)).toBeLessThanOrEqual(5 / fabric + 1e-9);
+      }),
+      { numRuns: 25 },
+    );
   });
 
   it('a hat takes the yarn of its brim and of what is above it, each by its own swatch, with a tenth in reserve', async () => {

@@ -82,16 +82,22 @@ export function pickedUpAlongArmhole(
     pick: f(side.name),
     of: f(armhole.name),
   });
+  const underarm = (name: string, of: string, count: string): EdgePart => ({
+    kind: 'stitches',
+    name,
+    label: of,
+    count: f(count),
+  });
   const edge = shelf.put(
     sections.again,
     pickUp(
       `${label}: ${what}`,
+      // Picked up before the side seams are sewn: the underarm's bound-off stitches lie half at either end.
       [
+        ...(left ? [underarm('underarm_before', 'First half of the underarm', left)] : []),
         along('first_side', 'Up one side of the armhole'),
         along('second_side', 'Down its other side'),
-        ...(left
-          ? [{ kind: 'stitches' as const, name: 'underarm', label: 'Underarm', count: f(`2 * ${left}`) }]
-          : []),
+        ...(left ? [underarm('underarm_after', 'Second half of the underarm', left)] : []),
       ],
       1,
       0,

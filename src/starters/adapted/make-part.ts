@@ -36,7 +36,12 @@ export function makePart(making: Making, part: Part): MadePart {
       worked,
       startFormula(making, part, start.mine),
       stretches.map((one) => one.mine),
-      { name: `${cells.short}_again`, ends, ...startsOn, ...(make > 1 ? { note: `Make ${make}.` } : {}) },
+      {
+        name: `${cells.short}_again`,
+        ends,
+        ...startsOn,
+        ...(make > 1 ? { note: makeNote(making, part) } : {}),
+      },
     ),
   ) as PieceCell;
   const parting = partingOf(making, part, cells, mine);
@@ -48,6 +53,19 @@ export function makePart(making: Making, part: Part): MadePart {
     stretches: stretches.map(({ mine: { name }, zone, rows }) => ({ name, zone, rows })),
     ...(parting ? { parting } : {}),
   };
+}
+
+/**
+ * How many are made; where a piece is shaped at one edge, the second is its mirror image: common practice calls that
+ * reversing the shaping.
+ */
+function makeNote({ made }: Making, { piece: { make }, shapes, base }: Part): string {
+  const ends = shapes.filter(({ kind }) => kind === 'leave' || kind === 'add').length;
+  const atOneEdge = shapes.some((shape) => shape.kind === 'taper' && shape.perRow === 1) || ends % 2 === 1;
+  if (make !== 2 || !atOneEdge) return `Make ${make}.`;
+  return made.some(({ part, parting }) => part === base && parting)
+    ? 'Make 2: work the second on the last stitches, reversing the shaping.'
+    : 'Make 2, reversing the shaping of the second.';
 }
 
 function startOf(making: Making, part: Part, cells: PieceCells): BothWays<Cell> {

@@ -44,12 +44,19 @@ type ShapeOf<Kind extends Shape['kind']> = Extract<Shape, { kind: Kind }>;
 export function makeStretch(of: StretchOf): MadeStretch {
   const { shape, name, fabric, from } = of;
   const { printed, mine, to = from } = ownOf(of, shape);
-  const base = { kind: shape.kind, name, label: shape.label };
+  const base = { kind: shape.kind, name, label: labelOf(of) };
   return {
     printed: { ...base, fabric: fabric.printed, ...printed } as PieceStretch,
     mine: { ...base, fabric: fabric.mine, ...mine } as PieceStretch,
     to,
   };
+}
+
+/** A rib that the pattern states no gauge for is worked to another fabric's swatch: its label says what is worked. */
+function labelOf({ making, shape: { label, fabric } }: StretchOf): string {
+  const rib = /\brib/iu;
+  const isSwatched = making.adapting.pattern.gauges.some((gauge) => rib.test(gauge.fabric));
+  return rib.test(fabric) && !rib.test(label) && !isSwatched ? `${label} in ${fabric}` : label;
 }
 
 function ownOf(of: StretchOf, shape: Shape): Own {
@@ -85,7 +92,7 @@ function taper(of: StretchOf<ShapeOf<'taper'>>): Own {
   const { perRow, every, order } = shape;
   const what = `${said(of)}, to`;
   const printed = cells.count(shape.ends, stitchZone, what, `${name}_to`);
-  const rule = cells.ruleFor(shape.ends, { count: from, perRow });
+  const rule = { ...cells.ruleFor(shape.ends), ...ribRule(of), from: { count: from, perRow } };
   const to = shape.fixed
     ? `${from} ${shape.way === 'dec' ? '-' : '+'} STS(${perRow})`
     : cells.fitted(printed, stitchZone, rule, what, `${name}_to`).name;
@@ -103,6 +110,24 @@ function taper(of: StretchOf<ShapeOf<'taper'>>): Own {
     order,
   });
   return { printed: own('printed'), mine: own('mine'), to };
+}
+
+/**
+ * The repeat of the rib that a taper ends on, where the pattern keeps it in every size: k2, p2 rib over 46 (50, 54)
+ * stitches is worked over a multiple of 4 plus 2. Only where the stitches that it begins on are even, as those picked up
+ * along both sides of an armhole are, so that taking 2 in a row can come to it.
+ */
+function ribRule({ making, part, shape }: StretchOf): { multiple: number; plus: number } | undefined {
+  if (part.piece.multiple || part !== making.parts.pickedUp?.part) return undefined;
+  const after = part.shapes.slice(part.shapes.indexOf(shape) + 1);
+  const next = after.find(({ fabric }) => fabric !== shape.fabric);
+  const [, knit, purl] = /\bk ?(\d+),? *p ?(\d+)\b.*\brib/iu.exec(next?.fabric ?? '') ?? [];
+  if (after.some(({ kind }) => kind !== 'even') || knit === undefined || purl === undefined) return undefined;
+  const multiple = Number(knit) + Number(purl);
+  const counts = shape.ends.flatMap((count) => (count === null ? [] : [count]));
+  const plus = (counts[0] ?? 0) % multiple;
+  const keeps = counts.every((count) => count >= multiple + plus && count % multiple === plus);
+  return keeps && multiple % 2 === 0 && plus % 2 === 0 ? { multiple, plus } : undefined;
 }
 
 /** The plain rows of a taper: fitted again, the same share of its rows. */

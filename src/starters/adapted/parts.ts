@@ -145,6 +145,8 @@ function pickedUpOf(body: Part, sleeve: Part, sizes: number): PickedUp | undefin
         return count === null;
       if (!Number.isInteger(under[at]) || sideRows === 0) return false;
       const underarm = withUnderarm ? 2 * under[at]! : 0;
+      // Too few for half a stitch on a side: nothing would be picked up.
+      if (underarm === 0 && 2 * sideRows * pick < of) return false;
       return joinArmhole({ sideRows, pick, of, underarm, seam: 0 }) === count;
     });
   const ratios: (readonly [number, number])[] =

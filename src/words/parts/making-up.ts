@@ -4,7 +4,7 @@ import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../pattern-document';
 import { startOf } from '../piece-start';
 import { shown, theirs, type Sentences } from '../sentence';
-import { sizeList, type BySize } from '../size-list';
+import { counted, sizeList, type BySize } from '../size-list';
 import { tableOf } from '../name-table';
 import type { PatternSource } from '../source';
 import { argumentsOf, argumentTokens } from '../work-out';
@@ -25,8 +25,37 @@ export function makingUpPart(
     key: 'making up',
     kind: 'making up',
     heading: 'Making up',
-    blocks: [{ kind: 'list', key: 'making up list', items: [...lines, last] }],
+    blocks: [
+      {
+        kind: 'list',
+        key: 'making up list',
+        items: [...lines, ...heldLines(source, found, sentences), last],
+      },
+    ],
   };
+}
+
+/**
+ * Stitches that wait on a holder between two sides, and that no piece goes on with: left as they are they would run.
+ * Common practice: they are bound off, or worked into the edging of the neck.
+ */
+function heldLines(source: PatternSource, { pieces, sizes }: Gathered, sentences: Sentences): Sentence[] {
+  if (source.notebook.settings.craft !== 'knitting') return [];
+  return pieces.flatMap((piece) => {
+    const start = startOf(source, piece);
+    if (start.kind !== 'stitches' || !start.isSide || !start.held) return [];
+    const counts = piece.sizes.map(
+      ({ plan }, place) => (source.number(sizes[place]!.id, start.piece, 'end') ?? 0) - 2 * plan.start,
+    );
+    if (counts.some((count) => count <= 0)) return [];
+    return [
+      sentences.paragraph(
+        `held ${piece.cell.id}`,
+        '{piece}: bind off the {count} in the middle, or work them into an edging.',
+        { piece: theirs(start.of), count: counted(counts, 'st') },
+      ),
+    ];
+  });
 }
 
 function joinLine(

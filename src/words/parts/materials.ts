@@ -8,6 +8,7 @@ import { sizeList, type BySize } from '../size-list';
 import { swatchNamed } from '../gathered';
 import type { PatternSource } from '../source';
 import { lengthIn, numbersIn, yarnLengthIn } from '../written';
+import { namesOtherTool, workedWith } from '../worked-with';
 import { swatchesUsed } from './gauge';
 
 /**
@@ -78,17 +79,30 @@ function ballsOf(balls: BySize<number>): string {
 
 /** A line for each hook or pair of needles, with the fabrics that are worked on it. */
 function toolLines(source: PatternSource, found: Gathered, sentences: Sentences): Sentence[] {
+  const { craft } = source.notebook.settings;
   const tools = new Map<string, string[]>();
+  const needles: string[] = [];
   for (const swatch of swatchesUsed(source, found)) {
-    const tool = swatch.worked.trim();
+    if (namesOtherTool(swatch, craft)) {
+      needles.push(swatch.label);
+      continue;
+    }
+    const tool = workedWith(swatch, craft);
     if (tool !== '') tools.set(tool, [...(tools.get(tool) ?? []), swatch.label]);
   }
-  return [...tools].map(([tool, fabrics], at) =>
+  const lines = [...tools].map(([tool, fabrics], at) =>
     sentences.paragraph(`tool ${at + 1}`, '{tool}, for {fabrics}, or the size that gives the gauge.', {
       tool: theirs(tool),
       fabrics: theirs(listed(fabrics.map(shown))),
     }),
   );
+  if (needles.length === 0) return lines;
+  return [
+    ...lines,
+    sentences.paragraph('tool needles', 'Needles in the size that gives the gauge, for {fabrics}.', {
+      fabrics: theirs(listed(needles.map(shown))),
+    }),
+  ];
 }
 
 /**

@@ -42,7 +42,7 @@ export function piecePart(
   const say = (stretch: StretchBySize): void => {
     if (stretch.swatch && stretch.swatch !== fabric) {
       writer.paragraph(`${stretch.name} fabric`, fabric ? 'Change to {fabric}.' : 'Work in {fabric}.', {
-        fabric: theirs(fabricLine(stretch.swatch)),
+        fabric: theirs(fabricLine(stretch.swatch, writer.craft)),
       });
       fabric = stretch.swatch;
     }

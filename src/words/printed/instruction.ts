@@ -19,6 +19,8 @@ export type Instruction =
       readonly way: 'dec' | 'inc';
       readonly each: PrintedList;
       readonly ends: 1 | 2;
+      /** The edge it is shaped at, where the pattern names it. */
+      readonly edge?: 'neck' | 'armhole';
       readonly next: boolean;
       readonly runs: readonly {
         readonly every: PrintedList | 1;
@@ -140,7 +142,10 @@ const readers: readonly Reader[] = [
   },
   (text, take) => {
     // What becomes of the others is no part of what is taken.
-    const taken = text.replace(/, leaving the (?:others?|rest) (?:on |unworked).*$/iu, '');
+    const taken = text.replace(
+      /, leaving the (?:others?|rest|[^,]* in the middle) (?:on |unworked).*$/iu,
+      '',
+    );
     const found = form(
       `^(?:with [^⟦]*,? )?(?:take up|return|put|place|slip|rejoin (?:the )?yarn to|join (?:the )?yarn to|work on|on) (?:the )?(?:held |first |next |remaining |other )*${L} (?:held |remaining )?${sts}(?: of (?:the )?${L} ${sts})?(?:(?: left| held)?(?: at the end)? of (?:the )?([\\p{L}][\\p{L} ,]*?))?(?: back)?(?: (?:on|onto|to) (?:the |a )?(?:working )?needles?)?\\.?$`,
       'iu',
@@ -253,6 +258,7 @@ const readers: readonly Reader[] = [
       way: wayOf(word),
       each: take(each),
       ends: /each|both/iu.test(where) ? 2 : 1,
+      ...(/neck/iu.test(where) ? { edge: 'neck' } : /armhole/iu.test(where) ? { edge: 'armhole' } : {}),
       next,
       runs: read as { every: PrintedList | 1; times: PrintedList; more: boolean }[],
     };

@@ -323,7 +323,7 @@ export class PieceReader {
           perRow,
           shaped: shapes.map(({ shaped }) => shaped),
           over: shapes.map(({ over }) => over),
-          label: label('Shaping'),
+          label: label(instruction.edge ? `${instruction.edge} shaping` : 'Shaping'),
           fabric: this.#fabric,
           place,
         });

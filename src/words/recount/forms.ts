@@ -38,7 +38,9 @@ export const edgeStretch = whole(
 export const groups = part('^to come out even(?::|, as follows)');
 
 // Rows, one at a time or several.
-export const even = whole(String.raw`work\s+${n}\s+(?:more\s+)?${row}\s+even(?:ly)?`);
+export const even = whole(
+  String.raw`work\s+${n}\s+(?:more\s+)?${row}\s+(?:even(?:ly)?|in\s+(?:(?:\S.*\s)?rib(?:bing)?|(?:stockinette|stocking|garter)(?:\s+stitch)?))`,
+);
 export const rowLine = new RegExp(
   String.raw`^(?:(next|same)(?:\s+(\d+))?\s+${row}|${row}\s+(\d+)(?:\s*[–-]\s*(\d+))?)\s*(?:\((RS|WS)\))?\s*:\s*(.*)$`,
   'isu',

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { charts } from '../../src/craft';
+import { questionsAbout, usualSettings, type Cell, type Settings, type Size } from '../../src/notebook';
+import { measure, value } from '../../src/starters/cells';
+
+const sizes: Size[] = [
+  { id: 's', label: 'S' },
+  { id: 'm', label: 'M' },
+  { id: 'l', label: 'L' },
+];
+const ask = (cell: Cell, settings: Settings = usualSettings, of: readonly Size[] = sizes): string[] =>
+  questionsAbout(cell, of, settings).map(
+    ({ message, sizes }) => `${sizes.length > 0 ? `${sizes.join(', ')}: ` : ''}${message}`,
+  );
+const bust = (cm: number | null): Cell => measure('Bust', 'length', { value: cm });
+
+describe('a body measurement that no chart comes near', () => {
+  it.each([
+    [9.4, 'Is the bust 9.4 cm? Measurements here are in cm, and charts have 40.6 to 157.5 cm.'],
+    [3, 'Is the bust 3.0 cm? Measurements here are in cm, and charts have 40.6 to 157.5 cm.'],
+    [900, 'Is the bust 900.0 cm? Measurements here are in cm, and charts have 40.6 to 157.5 cm.'],
+  ])('a bust of %d cm is asked about', (cm, question) => {
+    expect(ask(bust(cm))).toEqual([question]);
+  });
+
+  it('between half of the smallest and one and a half of the largest nothing is asked', () => {
+    // The charts print a bust of 16 in for a baby and of 62 in for a woman.
+    expect([charts.baby.measures.bust[0], charts.woman.measures.bust.at(-1)]).toEqual([16, [60, 62]]);
+    for (const inches of [8.01, 16, 37, 62, 92.99]) expect(ask(bust(inches * 2.54))).toEqual([]);
+    for (const inches of [7.99, 93.01]) expect(ask(bust(inches * 2.54))).toHaveLength(1);
+    expect(ask(bust(null))).toEqual([]);
+  });
+
+  it('speaks inches where lengths are typed in inches: 94 cm typed as 94 in', () => {
+    expect(ask(bust(94 * 2.54), { ...usualSettings, length: 'in' })).toEqual([
+      'Is the bust 94 in? Measurements here are in inches, and charts have 16 to 62 in.',
+    ]);
+  });
+
+  it('is asked for the sizes that have it, and by the chart a size follows', () => {
+    const each: Cell = measure('Upper arm', 'length', { each: { s: 28, m: 2.8, l: 31 } });
+    expect(ask(each)).toEqual([
+      'M: Is the upper arm 2.8 cm? Measurements here are in cm, and charts have 14.0 to 49.5 cm.',
+    ]);
+    const child: Size = { id: 's', label: 'Age 6', chart: { name: 'child', size: '6' } };
+    expect(ask(bust(130), usualSettings, [child])).toHaveLength(1);
+    expect(ask(bust(130), usualSettings, sizes)).toEqual([]);
+  });
+
+  it('is known by its name, in a garment’s ease too; what is no measure of a chart is not asked about', () => {
+    const ease: Cell = {
+      kind: 'ease',
+      id: 'finished-bust',
+      label: 'My finished bust',
+      name: 'finished_bust',
+      by: 'length',
+      body: value(9.4),
+      ease: value(10),
+    };
+    expect(ask(ease)).toHaveLength(1);
+    expect(ask({ ...ease, body: { formula: 'bust' } })).toEqual([]);
+    expect(ask(measure('Length of the cuff', 'length', value(3)))).toEqual([]);
+    expect(ask(measure('Bust', 'stitches', value(3)))).toEqual([]);
+  });
+});
