@@ -30,7 +30,13 @@ export class PieceWriter {
 
   /** The line of rows worked even that stands last, where nothing has come after it. */
   #even:
-    | { readonly first: string; readonly key: string; readonly rows: BySize<number>; readonly more: string }
+    | {
+        readonly first: string;
+        readonly key: string;
+        readonly rows: BySize<number>;
+        readonly more: string;
+        readonly stitch: string;
+      }
     | undefined;
 
   /**
@@ -41,13 +47,10 @@ export class PieceWriter {
    */
   even(key: string, rows: BySize<number>, more = '', stitch = ''): void {
     if (rows.every((count) => count === null)) return;
-    if (stitch !== '') {
-      this.line(key, `Work {rows} in ${stitch}.`, { rows: counted(rows, `${more}${this.row}`) });
-      return;
-    }
     const before = this.#even;
     const goesOn =
-      before && ![before.key, key].some((one) => this.sentences.isReworded(`${this.key} ${one}`));
+      before?.stitch === stitch &&
+      ![before.key, key].some((one) => this.sentences.isReworded(`${this.key} ${one}`));
     const told = goesOn
       ? {
           first: before.first,
@@ -57,8 +60,10 @@ export class PieceWriter {
         }
       : { first: key, key, rows, more };
     if (goesOn) this.blocks.pop();
-    this.line(told.key, 'Work {rows} even.', { rows: counted(told.rows, `${told.more}${this.row}`) });
-    this.#even = told;
+    this.line(told.key, stitch === '' ? 'Work {rows} even.' : `Work {rows} in ${stitch}.`, {
+      rows: counted(told.rows, `${told.more}${this.row}`),
+    });
+    this.#even = { ...told, stitch };
   }
 
   /** Ends what is told as one: a heading follows. */

@@ -7,9 +7,10 @@ export function evenLines(writer: PieceWriter, stretch: StretchBySize): void {
   writer.even(stretch.name, rows, stretch.done > 0 ? 'more ' : '', stitchOf(writer, stretch));
 }
 
-/** "K2, p2 rib", "2 x 2 rib", "twisted rib", "rib". */
-const rib = /(?<![\p{L}\p{N}])(?:(?:[kp] ?\d+,? *)+|\d+ *[x×] *\d+ +|twisted +)?rib(?:bing)?(?!\p{L})/iu;
-
+/** "K2, p2 rib", "2 x 2 rib", "twisted rib", "cuff in rib"; a heading that only says "Rib" says it all. */
+const rib =
+  /(?<![\p{L}\p{N}])(?:(?:[kp] ?\d+,? *)+|\d+ *[x×] *\d+ +|twisted +|(?<=in +))rib(?:bing)?(?!\p{L})/iu;
+const anyRib = /\brib/iu;
 const plainStitch = /^(?:stockinette|stocking|garter)(?: stitch)?$/iu;
 
 /**
@@ -17,6 +18,6 @@ const plainStitch = /^(?:stockinette|stocking|garter)(?: stitch)?$/iu;
  * plain stitch that is all of its label, so that the rows after a rib say that it has ended. '' elsewhere.
  */
 function stitchOf({ craft }: PieceWriter, { label, swatch }: StretchBySize): string {
-  if (craft !== 'knitting' || (swatch && rib.test(`${swatch.label} ${swatch.worked}`))) return '';
+  if (craft !== 'knitting' || (swatch && anyRib.test(`${swatch.label} ${swatch.worked}`))) return '';
   return (rib.exec(label) ?? plainStitch.exec(label.trim()))?.[0].toLowerCase() ?? '';
 }
