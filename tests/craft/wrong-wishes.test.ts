@@ -134,7 +134,8 @@ const wishes: Wish[] = [
   {
     name: 'notionsFor',
     good: [60, 4, 2, 30, 0.05],
-    kinds: ['count', 'count', 'count', 'measure', 'measure or none'],
+    // A notion of no length is a button or the like.
+    kinds: ['count', 'count', 'count', 'measure or none', 'measure or none'],
     optional: [2, 4],
     work: (sites, everyNth, startAt, lengthEach, waste) =>
       notionsFor({ sites, everyNth, startAt, lengthEach, waste }),

@@ -16,7 +16,7 @@ import {
   type Shelf,
   type Stored,
 } from '../../src/keeping';
-import { allCells, readFile, type Notebook } from '../../src/notebook';
+import { allCells, readFile, writeFile, type Notebook } from '../../src/notebook';
 import { cardigan } from '../../src/starters';
 import { edited } from '../notebook/edited';
 import { MapStorage } from './journal-storage';
@@ -168,8 +168,7 @@ describe('edits in the journal', () => {
           for (const there of [stored(base, 4), null]) {
             const { notebook, apart } = replay(there, chains());
             for (const one of [...(notebook ? [notebook] : []), ...apart]) {
-              const text = JSON.stringify({ format: 'easewright notebook', version: 1, notebook: one });
-              expect(readFile(text)).toHaveProperty('notebook');
+              expect(readFile(writeFile(one))).toHaveProperty('notebook');
             }
           }
           expect('polluted' in {}).toBe(false);
