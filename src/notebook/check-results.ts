@@ -12,7 +12,7 @@ export interface CheckWorked {
  * A plain check holds where its condition is true. One across sizes compares its value with that of the size before it
  * in the notebook, whatever charts the two follow: it has to be another ('differ'), more ('grow') or no more than 1
  * away from it ('steady': of a difference from what is wanted, in steps that the repeats allow), and in the first
- * size, which has none before it, it holds. With 'no child' it holds in a size of a grown-up's chart, and in a child's
+ * size, which has none before it, it holds. With 'meet' it holds where its value is 0. With 'no child' it holds in a size of a grown-up's chart, and in a child's
  * or a baby's where the value is 0; of a size that follows no chart nobody but the person can tell whose it is.
  *
  * @param at the place of the size in `sizes`, from 0
@@ -32,6 +32,7 @@ export function checkHolds(
   const value = worked.valueOf(size.id);
   if (value === undefined) return undefined;
   if (cell.across === 'no child') return holdsForChild(size, value);
+  if (cell.across === 'meet') return typeof value === 'number' ? same(value, 0) : undefined;
   const before = sizes[at - 1];
   if (!before) return true;
   const earlier = worked.valueOf(before.id);

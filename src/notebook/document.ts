@@ -368,9 +368,11 @@ export interface CheckCell extends CellBase {
   readonly message: string;
   /**
    * A formula works within one size. With 'differ' the value has to be another than in the size before it in the
-   * notebook, with 'grow' more, with 'steady' no more than 1 away from it; with 'no child' it has to be 0 in a size of a child's or a baby's chart.
+   * notebook, with 'grow' more, with 'steady' no more than 1 away from it. With 'meet' it is the length by which the fronts
+   * overlap, less than 0 where they leave a gap, and has to be 0; with 'no child' it has to be 0 in a size of a child's or
+   * a baby's chart.
    */
-  readonly across?: 'differ' | 'grow' | 'steady' | 'no child';
+  readonly across?: 'differ' | 'grow' | 'steady' | 'meet' | 'no child';
 }
 
 export type Cell =

@@ -5,7 +5,7 @@ type File = Record<string, unknown>;
  * A step gets what was read, checked for nothing but its size, and gives back what the next version's reader checks.
  */
 export const migrations: Readonly<Record<number, (file: File) => File>> = {
-  // Version 2 adds a kind of cell, as made, and the check `steady`; nothing that was there is changed.
+  // Version 2 adds a kind of cell, as made, and the checks `steady` and `meet`; nothing that was there is changed.
   1: (file) => file,
 };
 

@@ -165,7 +165,7 @@ export const readyChecks: readonly ReadyCheck[] = [
     id: 'fronts',
     label: 'The fronts meet',
     about:
-      'Two fronts and their bands have to reach the width of the back, or the garment gapes or laps over. Fails where they are further apart than they may be.',
+      'Two fronts and their bands have to reach the width of the back, or they leave a gap or overlap. Fails where they do by more than they may, and says by how much.',
     needs: [
       { key: 'back', label: 'Width of the back', from: 'lengths', likely: [/back.*start/i, /back/i] },
       { key: 'front', label: 'Width of one front', from: 'lengths', likely: [/front.*start/i, /front/i] },
@@ -176,14 +176,16 @@ export const readyChecks: readonly ReadyCheck[] = [
       },
       lengths('within', 'Apart at most', [5, 2.5, 7.5, 10]),
     ],
-    make: (notebook, id, chosen) =>
-      made(notebook, id, {
+    make: (notebook, id, chosen) => {
+      const overlap = `2 * ${told(chosen, 'front')} + 2 * ${told(chosen, 'band')} - ${told(chosen, 'back')}`;
+      return made(notebook, id, {
         label: 'The fronts meet',
-        condition: `ABS(2 * ${told(chosen, 'front')} + 2 * ${told(chosen, 'band')} - ${told(chosen, 'back')}) <= ${told(chosen, 'within')}`,
-        message:
-          'The fronts and their bands leave a gap, or lap over, beyond what is allowed. Fit back and fronts together, or change the band.',
-        note: 'A cell of the kind as made, of the fronts and bands with the back as what is wanted, names the gap in every size.',
-      }),
+        condition: `IF(ABS(${overlap}) <= ${told(chosen, 'within')}; CM(0); ${overlap})`,
+        message: 'Fit back and fronts together, or change the band.',
+        note: 'How far the fronts overlap; less than 0 where they leave a gap, and 0 where they meet as nearly as is allowed.',
+        across: 'meet',
+      });
+    },
   },
   {
     id: 'arm',

@@ -58,13 +58,13 @@ const counts: Cell[] = [
     ease: value(2),
   },
   chosen('Length of the cuff', 'length', value(6), { name: 'cuff_length' }),
-  formula('Cuff stitches', 'ROUNDCOUNT(cuff * rib_sts; "even")', {
+  formula('Cuff stitches', 'ROUNDCOUNT(cuff * rib_sts; "even") + 2 * seam_sts', {
     name: 'cuff_sts',
-    note: 'Even, so that front and back post stitches alternate to the end.',
+    note: 'Even, so that front and back post stitches alternate to the end; with the stitches of the seam.',
   }),
-  formula('Stitches above the cuff', 'ROUNDCOUNT(cuff * 1.15 * fabric_sts; "even")', {
+  formula('Stitches above the cuff', 'ROUNDCOUNT(cuff * 1.15 * fabric_sts; "even") + 2 * seam_sts', {
     name: 'above_sts',
-    note: 'A little fuller than the cuff.',
+    note: 'A little fuller than the cuff; with the stitches of the seam.',
   }),
   formula('Stitches at the underarm', 'ROUNDCOUNT(sleeve_top * fabric_sts; "even") + 2 * seam_sts', {
     name: 'top_sts',
@@ -110,6 +110,10 @@ const sleeve: Cell[] = [
 ];
 
 const made: Cell[] = [
+  asMade('Round of the cuff', 'cuff', [['sleeve_start_width', 1]], 'STS(2) / rib_sts / 2', {
+    closes: 'seamed',
+    less: 'SEAMSTAKE(1; seam_sts; rib_sts)',
+  }),
   asMade('Width at the underarm', 'sleeve_top', [['sleeve_end_width', 1]], 'STS(2) / fabric_sts / 2', {
     closes: 'seamed',
     less: 'SEAMSTAKE(1; seam_sts; fabric_sts)',
@@ -144,7 +148,7 @@ const checks: Cell[] = [
   ),
   check(
     'Hand through the cuff',
-    'PASSES(cuff_sts; rib_sts; rib_stretch; hand)',
+    'PASSES(cuff_sts - 2 * seam_sts; rib_sts; rib_stretch; hand)',
     'The cuff does not stretch far enough for the hand.',
   ),
 ];

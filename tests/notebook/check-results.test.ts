@@ -43,6 +43,10 @@ describe('a check that sizes grow in even steps', () => {
   it('1 but for what fractions leave behind is 1', () => {
     expect(across('steady', [0.1 + 0.2, 1.3])).toEqual([true, true]);
   });
+
+  it('where edges meet it is 0, in every size for itself', () => {
+    expect(across('meet', [0, 3.1, -2, 1e-12])).toEqual([true, false, false, true]);
+  });
 });
 
 describe('a check that sizes differ', () => {

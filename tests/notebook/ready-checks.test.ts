@@ -13,6 +13,7 @@ import {
   type ReadyCheck,
   type Size,
 } from '../../src/notebook';
+import { frontsSaid } from '../../src/notebook/fronts-said';
 import { Results } from '../../src/sheet';
 import { WorkedSheet } from '../../src/sheet/sheet';
 import { asMade } from '../../src/starters/cells';
@@ -268,6 +269,48 @@ describe('checks of how sizes are graded', () => {
     const chosen = { back: 'back_start_width', front: 'front_start_width', band: 'band_worked_length' };
     expect((await failing(smock(), 'fronts', { ...chosen, within: 'CM(15)' })).sizes).toEqual([]);
     expect((await failing(smock(), 'fronts', { ...chosen, within: 'CM(0.5)' })).sizes).toHaveLength(9);
+  });
+
+  it('fronts that do not meet are told of with the gap or the overlap, as the pieces are worked', async () => {
+    const cell = ready('fronts').make(jacket(), 'made', {
+      back: 'back_start_width',
+      front: 'front_start_width',
+      band: 'band_worked_length',
+      within: 'CM(4)',
+    });
+    expect(cell.across).toBe('meet');
+    const notebook = edited(jacket(), { do: 'add cell', section: 'joins-section', at: 0, cell });
+    const results = await work(notebook);
+    const number = (size: string, of: string, key: string) => results.number(size, of, key)!;
+    const expected = notebook.sizes.flatMap(({ id, label }) => {
+      // Stitches at 14 to 10 cm, and the rows of the band at 18.
+      const back = number(id, 'back-sts', 'count') / 1.4;
+      const front = number(id, 'front-sts', 'count') / 1.4;
+      const overlap = 2 * front + 2 * number(id, 'band-worked', 'length') - back;
+      if (Math.abs(overlap) <= 4) return [];
+      const how = overlap > 0 ? 'overlap by' : 'leave a gap of';
+      return [`In ${label} the fronts ${how} ${Math.abs(overlap).toFixed(1)}\u00a0cm.`];
+    });
+    const said = frontsSaid(notebook.sizes, usualSettings, (size) => results.number(size, 'made', 'holds'));
+    expect(said).toEqual(expected);
+    expect(said.some((one) => one.includes('overlap'))).toBe(true);
+    expect(said.length).toBeLessThan(notebook.sizes.length);
+  });
+
+  it('a gap is told as one, and of the only size without its name', () => {
+    const sizes = [
+      { id: 'm', label: 'M' },
+      { id: 'l', label: 'L' },
+    ];
+    const overlaps: Record<string, number> = { m: -1.25, l: 3.1 };
+    expect(frontsSaid(sizes, usualSettings, (size) => overlaps[size])).toEqual([
+      'In M the fronts leave a gap of 1.3\u00a0cm.',
+      'In L the fronts overlap by 3.1\u00a0cm.',
+    ]);
+    expect(frontsSaid(sizes.slice(1), { ...usualSettings, length: 'in' }, () => 2.54)).toEqual([
+      'The fronts overlap by 1\u00a0in.',
+    ]);
+    expect(frontsSaid(sizes, usualSettings, () => 0)).toEqual([]);
   });
 
   it('yarn is among what can be asked to grow', () => {

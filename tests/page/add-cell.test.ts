@@ -1,9 +1,10 @@
 import { render, screen, waitFor, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
-import { kinds, type CellKind, type Notebook } from '../../src/notebook';
+import { allCells, kinds, type CellKind, type Notebook } from '../../src/notebook';
 import AddCell from '../../src/page/dialogs/AddCell.svelte';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
+import { jacket } from '../../src/starters';
 import { fit, notebookOf, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 
@@ -12,13 +13,13 @@ const notebook = notebookOf([
   { ...fit('back_stitches', 'wool_sts * CM(50)'), label: 'Back stitches' },
 ]);
 
-async function open(kind: CellKind, of: Notebook = notebook) {
+async function open(kind: CellKind, of: Notebook = notebook, section = 'all') {
   const { desk, settled } = deskWith(of);
   await settled();
   render(Leaf, { desk, folded: false });
   const { component } = render(AddCell, { desk });
   const user = userEvent.setup();
-  component.open({ section: 'all', at: 2 }, kind);
+  component.open({ section, at: section === 'all' ? 2 : 0 }, kind);
   const dialog = within(await screen.findByRole('dialog'));
   return { desk, settled, user, dialog, field: dialog.getByRole('textbox') };
 }
@@ -54,5 +55,55 @@ describe('a cell that is added', () => {
       'Formulas will call it wool_piece: wool is “wool: fabric” already.',
     );
     expect(desk.notebook).toBe(notebook);
+  });
+
+  it('as made: the bust that back, fronts and bands give is suggested, and added ready filled', async () => {
+    const { desk, settled, user, dialog } = await open('as made', jacket(), 'joins-section');
+    const which = dialog.getByRole('combobox', { name: 'Which measurement?' });
+    expect(
+      within(which)
+        .getAllByRole('option')
+        .map(({ textContent }) => textContent),
+    ).toEqual([
+      'Finished bust: Back + 2 × Front + 2 × Band, worked',
+      'Round of the cuff: Sleeve',
+      'Sleeve from the middle of the back: ½ × Back + Sleeve',
+      'another: I fill it in',
+    ]);
+    await user.click(dialog.getByRole('button', { name: 'Add it' }));
+    await settled();
+    const cell = allCells(desk.notebook).find(({ kind }) => kind === 'as made')!;
+    expect(cell).toMatchObject({
+      label: 'Finished bust, as made',
+      of: [
+        { width: { formula: 'back_start_width' }, times: { value: 1 } },
+        { width: { formula: 'front_start_width' }, times: { value: 2 } },
+        { width: { formula: 'band_worked_length' }, times: { value: 2 } },
+      ],
+      closes: 'edge to edge',
+      wish: { formula: 'finished_bust' },
+      within: { formula: '(1 * STS(back_sts_multiple) + 2 * STS(front_sts_multiple)) / body_sts / 2' },
+    });
+    expect(desk.said).toBe('Added Finished bust, as made.');
+    for (const { id } of desk.sizes) {
+      for (const key of ['made', 'difference'])
+        expect(desk.results(cell.id).number(id, cell.id, key), key).toBeDefined();
+    }
+  });
+
+  it('as made: another is begun empty, and so is one where nothing can be told', async () => {
+    const { desk, settled, user, dialog } = await open('as made', jacket(), 'joins-section');
+    await user.selectOptions(dialog.getByRole('combobox'), 'another: I fill it in');
+    await user.click(dialog.getByRole('button', { name: 'Add it' }));
+    await settled();
+    expect(allCells(desk.notebook).find(({ kind }) => kind === 'as made')).toMatchObject({
+      label: 'As made',
+      of: [{ width: { value: null } }],
+      wish: { value: null },
+    });
+  });
+
+  it('as made: nothing is suggested where no piece is known', async () => {
+    expect((await open('as made')).dialog.queryByRole('combobox')).toBeNull();
   });
 });

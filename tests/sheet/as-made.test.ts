@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { asMadeSaid, measureLabel } from '../../src/notebook/as-made-said';
-import { usualSettings, type AsMadeCell, type Cell, type Size } from '../../src/notebook';
-import { asMade, even, piece } from '../../src/starters/cells';
+import {
+  inputsOf,
+  outputsOf,
+  usualSettings,
+  type AsMadeCell,
+  type Cell,
+  type Size,
+} from '../../src/notebook';
+import { asMade, even, formula, piece } from '../../src/starters/cells';
 import { fit, measure, notebookOf, swatch } from './notebook-of';
 import { Worked } from './worked';
 
@@ -79,4 +86,54 @@ test('a repeat far wider than its piece is told of once, where it stands', async
       'The least that this repeat allows is 503, more than twice what is wanted: take a smaller repeat.',
     ]),
   );
+});
+
+describe('a repeat far wider than its half', () => {
+  const nine = ['XS', 'S', 'M', 'L', 'XL', '2X', '3X', '4X', '5X'].map((label) => ({ id: label, label }));
+  const bust = { each: Object.fromEntries(nine.map(({ id }, at) => [id, 90 + 10 * at])) };
+  const halves = (back: number, front: number): Cell[] => [
+    swatch('wool', 14, 12),
+    measure('bust', 'length', bust),
+    formula('Back', `FITTOGETHER(1; bust * wool_sts; STS(11); 1; ${back}; 3; 2; ${front}; 3)`),
+    formula('Front', `FITTOGETHER(2; bust * wool_sts; STS(11); 1; ${back}; 3; 2; ${front}; 3)`),
+    formula('Front width', 'front / wool_sts'),
+    piece('Front piece', 'flat', 'front', [even('Body', 'wool', 'ROWS(36)', 'main')]),
+  ];
+  const told = async (cells: Cell[]) => {
+    const { results } = await new Worked().show(notebookOf(cells, nine));
+    return cells.flatMap((cell) =>
+      [...inputsOf(cell), ...outputsOf(cell)].flatMap(({ key }) => {
+        const own = nine.flatMap(({ id }) => {
+          const trouble = results.trouble(id, cell.id, key);
+          return trouble && !trouble.from ? [trouble.message] : [];
+        });
+        return [...new Set(own)].map((message) => [cell.id, message]);
+      }),
+    );
+  };
+  const complaint = (least: number) =>
+    `The least that this repeat allows is ${least}, more than twice what is wanted: take a smaller repeat.`;
+
+  test('of the back is told of once for all sizes, on the back and not on the front', async () => {
+    expect(await told(halves(500, 8))).toEqual([['back', complaint(503)]]);
+  });
+
+  test('of the fronts is told of on the front, and once', async () => {
+    expect(await told(halves(8, 300))).toEqual([['front', complaint(303)]]);
+  });
+
+  test('is none where both can be met', async () => {
+    expect(await told(halves(8, 8))).toEqual([]);
+  });
+
+  test('of a foundation chain is told of too', async () => {
+    const chain = (multiple: number) =>
+      formula(
+        'Chain row',
+        `FITCHAIN(bust / 2 * wool_sts; ${multiple}; 4; "nearest"; STS(1); "does not count")`,
+      );
+    const body = halves(8, 8).slice(0, 2);
+    expect(await told([...body, chain(500)])).toEqual([['chain-row', complaint(503)]]);
+    expect(await told([...body, chain(8)])).toEqual([]);
+  });
 });

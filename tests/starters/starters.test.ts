@@ -112,10 +112,11 @@ describe('what the starters come to', () => {
     },
   );
 
-  it('the sleeve for an arm of 28 cm goes from 28 stitches of rib to 54, in 52 rows', async () => {
+  it('the sleeve for an arm of 28 cm goes from 30 stitches of rib to 54, in 52 rows', async () => {
     const at = await work(singleSleeve());
-    // 34 cm at 15 to 10 cm are 51, the even count above it 52, and a stitch at each side for the seam.
-    expect(at('m', 'sleeve', 'start')).toBe(28);
+    // 17.5 cm of rib at 16 to 10 cm are 28; 34 cm at 15 are 51, the even count above it 52; and at each end a stitch at
+    // each side for the seam.
+    expect(at('m', 'sleeve', 'start')).toBe(30);
     expect(at('m', 'sleeve', 'end')).toBe(54);
     // A cuff of 6 cm is 8 rows of rib at 13 to 10 cm; 37 cm above it are 44 rows at 12.
     expect(at('m', 'sleeve', 'rows')).toBe(52);
@@ -143,6 +144,16 @@ describe('what the starters come to', () => {
     );
   });
 
+  it('the sleeve, sewn up, is as wide at its cuff as wanted, to half of two stitches', async () => {
+    const at = await work(singleSleeve());
+    // 30 and 32 stitches at 16 to 10 cm, two of them in the seam; 17.5 and 18.5 cm are wanted.
+    expect(at('m', 'round-of-the-cuff-as-made', 'made')).toBeCloseTo(28 / 1.6, 6);
+    expect(at('me', 'round-of-the-cuff-as-made', 'made')).toBeCloseTo(30 / 1.6, 6);
+    for (const size of ['m', 'me']) {
+      expect(Math.abs(at(size, 'round-of-the-cuff-as-made', 'difference')!)).toBeLessThanOrEqual(1 / 1.6);
+    }
+  });
+
   it('a hat takes the yarn of its brim and of what is above it, each by its own swatch, with a tenth in reserve', async () => {
     const at = await work(hatCrown());
     // 112 stitches at 24 to 10 cm are 46.67 cm round; 15 rounds at 30 are 5 cm: 233.3 cm², of which 240 weigh 11 g.
@@ -159,11 +170,11 @@ describe('what the starters come to', () => {
 
   it('a sleeve takes the yarn of its cuff and of what is above it, and a size that is larger takes more', async () => {
     const at = await work(singleSleeve());
-    // 28 stitches at 16 to 10 cm are 17.5 cm; 8 rows at 13 are 6.154 cm: 107.7 cm², of which 150 weigh 10 g.
-    expect(at('m', 'area-of-the-cuff', 'value')).toBeCloseTo((17.5 * 80) / 13, 6);
-    const above = at('m', 'sleeve', 'area')! - (17.5 * 80) / 13;
+    // 30 stitches at 16 to 10 cm are 18.75 cm; 8 rows at 13 are 6.154 cm: 115.4 cm², of which 150 weigh 10 g.
+    expect(at('m', 'area-of-the-cuff', 'value')).toBeCloseTo((18.75 * 80) / 13, 6);
+    const above = at('m', 'sleeve', 'area')! - (18.75 * 80) / 13;
     expect(at('m', 'yarn', 'grams')).toBeCloseTo(
-      1.1 * (((17.5 * 80) / 13 / 150) * 10 + (above / 400) * 18),
+      1.1 * (((18.75 * 80) / 13 / 150) * 10 + (above / 400) * 18),
       6,
     );
     expect(at('me', 'yarn', 'grams')).toBeGreaterThan(at('m', 'yarn', 'grams')!);

@@ -4,5 +4,5 @@ import { formulaSchema } from './entry';
 export const check = v.object({
   condition: formulaSchema,
   message: v.pipe(v.string(), v.maxLength(500)),
-  across: v.exactOptional(v.picklist(['differ', 'grow', 'steady', 'no child'])),
+  across: v.exactOptional(v.picklist(['differ', 'grow', 'steady', 'meet', 'no child'])),
 });

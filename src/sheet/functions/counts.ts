@@ -96,7 +96,14 @@ export const counts = {
       ],
       rule: rule as 'nearest' | 'growing',
     });
-    return nth(counts, whole(which), ['half of a garment', 'halves of a garment']);
+    const count = nth(counts, whole(which), ['half of a garment', 'halves of a garment']);
+    // A repeat too wide for its half is told of on that half; the count of the other is worth nothing, and says nothing.
+    const [share, times, multiple, plus] =
+      whole(which) === 1
+        ? [wanted / 2, times1, multiple1, plus1]
+        : [wanted / 2 - fixed, times2, multiple2, plus2];
+    repeated(share / times, [{ multiple: whole(multiple), plus: whole(plus) }], 'nearest');
+    return count;
   },
   FITCHAIN: (
     wanted: number,
@@ -109,7 +116,7 @@ export const counts = {
     const chains = { turning: whole(turning), counts: chosen('FITCHAIN', counts, turningCounts) };
     // The chain is so much longer than its row, whatever the row: so the row has the same multiple with less added.
     const longer = foundationChain({ stitches: 1, ...chains }) - 1;
-    return fitCount(wanted, [{ multiple: whole(multiple), plus: whole(plus) - longer }], rule as Rule).count;
+    return repeated(wanted, [{ multiple: whole(multiple), plus: whole(plus) - longer }], rule as Rule);
   },
   FOUNDATIONCHAIN: (stitches: number, turning: number, counts: string) =>
     foundationChain({

@@ -2,8 +2,12 @@ import { uncapital } from '../../notebook/capital';
 import { allCells, cellById, namesIn, ownColumn, sameName, type EaseCell } from '../../notebook';
 import { asRead, lengths, type Expected } from './expected';
 import type { Garment, MeantPiece } from './garment';
+import { asMadeCells, isMadeOf, madeOf } from './made';
 
-/** What the tables of measurements have to say: what is wished, and what the rows of every piece come to. */
+/**
+ * What the tables of measurements have to say: what is wished, or in place of it what is made where the notebook has that,
+ * and what the rows of every piece come to.
+ */
 export function measurementsMeant(garment: Garment): Expected[] {
   const { source, sizes, pieces } = garment;
   const labels = sizes.map(({ label }) => asRead(label));
@@ -12,9 +16,12 @@ export function measurementsMeant(garment: Garment): Expected[] {
     sizes.map(({ id }) =>
       source.notebook.adapts && id !== ownColumn ? null : (source.number(id, cell.id, key) ?? null),
     );
+  const made = asMadeCells(garment);
+  const unmade = eases.filter((cell) => !made.some((one) => isMadeOf(garment, one, cell)));
   const rows = [
     ...eases.map((cell) => row(garment, `To fit: ${uncapital(bodyOf(garment, cell))}`, wished(cell, 'body'))),
-    ...eases.map((cell) => row(garment, asRead(cell.label), wished(cell, 'finished'))),
+    ...unmade.map((cell) => row(garment, asRead(cell.label), wished(cell, 'finished'))),
+    ...made.map((cell) => row(garment, madeLabel(asRead(cell.label)), madeOf(garment, cell))),
     ...pieces.flatMap((piece) => pieceRows(garment, piece)),
   ];
   const told = rows.filter(({ known }) => known).map(({ expected }) => expected);
@@ -43,6 +50,12 @@ function row({ source }: Garment, of: string, cm: readonly (number | null)[]): M
     expected: { name: 'measurement', of, facts: { values: lengths(cm, unit), unit } },
     known: cm.some((value) => value !== null),
   };
+}
+
+/** What is printed is as made, and does not say so. */
+function madeLabel(label: string): string {
+  const without = label.replace(/,?\s+as made$/iu, '');
+  return without === '' ? label : without;
 }
 
 /** What the body measure of a wish is called: the cell that its formula names first, or what it finishes itself. */

@@ -30,7 +30,12 @@ export function measurementsPart(
   // In a notebook that adapts a pattern what is wished is its maker's, and the pattern's own columns have no part in it.
   const wished = (size: string, cell: EaseCell, key: string): number | undefined =>
     source.notebook.adapts && size !== ownColumn ? undefined : source.number(size, cell.id, key);
-  const asMade = allCells(source.notebook).filter((cell): cell is AsMadeCell => cell.kind === 'as made');
+  // One that comes to nothing in any size takes the place of no wish.
+  const asMade = allCells(source.notebook).filter(
+    (cell): cell is AsMadeCell =>
+      cell.kind === 'as made' &&
+      found.sizes.some(({ id }) => source.number(id, cell.id, 'made') !== undefined),
+  );
   const eases = allCells(source.notebook).filter((cell): cell is EaseCell => cell.kind === 'ease');
   const row = (label: string, of: (size: string, place: number) => number | undefined): string[] => [
     label,

@@ -64,6 +64,7 @@ class Follower {
   #answered = false;
   /** Whether the sentence before told how a row begins, of which this one is to tell the rest; and whether this one does. */
   #begun = false;
+  #firstSideTold = false;
   #begins = false;
   #edge: Edge | undefined;
   #taper: Taper | undefined;
@@ -220,6 +221,8 @@ class Follower {
 
   #firstSide(side: string): void {
     if (this.tally.counts.length > 0) return this.tally.wrong('Row 1 is worked already.');
+    if (this.#firstSideTold) return this.tally.wrong('The side of row 1 is told twice.');
+    this.#firstSideTold = true;
     this.#onSide(side);
   }
 

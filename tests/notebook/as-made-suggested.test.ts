@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import type { Cell, EaseCell, Notebook } from '../../src/notebook';
+import { asMadeSuggested } from '../../src/notebook/as-made-suggested';
+import { asMade, chosen, even, fit, measure, piece, value } from '../../src/starters/cells';
+import { singleSleeve } from '../../src/starters/single-sleeve';
+import { notebookOf } from '../sheet/notebook-of';
+
+const ease = (label: string, name: string): EaseCell => ({
+  kind: 'ease',
+  id: name,
+  label,
+  name,
+  by: 'length',
+  body: value(90),
+  ease: value(10),
+});
+const flat = (label: string, start: string): Cell =>
+  piece(label, 'flat', start, [even('Body', 'wool', '40')]);
+/** The widths of the pieces, by their ids. */
+const widths =
+  (of: Readonly<Record<string, number>>) =>
+  (cell: string, key: string): number | undefined =>
+    key === 'start_width' ? of[cell] : undefined;
+const said = (cells: readonly Cell[], of: Readonly<Record<string, number>> = {}): string[] =>
+  asMadeSuggested(notebookOf([...cells]), widths(of)).map((one) => `${one.of}: ${one.said}`);
+
+describe('measurements as made that are suggested', () => {
+  const bust = ease('Finished bust', 'finished_bust');
+  const back = fit('Back stitches', 'finished_bust / 2 * wool_sts', 8, 3, { name: 'back_sts' });
+
+  it('one front as wide as the back is worked once, and one of half its width twice', () => {
+    const cells = [bust, back, flat('Back', 'back_sts'), flat('Front', 'back_sts')];
+    expect(said(cells, { back: 52, front: 52 })).toEqual(['Finished bust: Back + Front']);
+    expect(said(cells, { back: 52, front: 25 })).toEqual(['Finished bust: Back + 2 × Front']);
+  });
+
+  it('two fronts are each worked once; with widths that are not worked yet one front tells nothing', () => {
+    const fronts = [flat('Left front', '30'), flat('Right front', '30')];
+    expect(said([bust, flat('Back', '60'), ...fronts])).toEqual([
+      'Finished bust: Back + Left front + Right front',
+    ]);
+    expect(said([bust, flat('Back', '60'), flat('Front', '30')])).toEqual([]);
+  });
+
+  it('a body worked in one is the bust and the hip, and a neckband is the neck', () => {
+    const cells = [
+      bust,
+      ease('Finished hips', 'hips'),
+      chosen('Round of the neck', 'length', value(48), { name: 'neck' }),
+      chosen('Depth of the neck', 'length', value(8), { name: 'neck_depth' }),
+      piece('Body', 'round', '150', [even('Body', 'wool', '40')]),
+      piece('Neckband', 'round', '80', [even('Rib', 'wool', '8')]),
+    ];
+    expect(said(cells)).toEqual([
+      'Finished bust: Body',
+      'Finished hips: Body',
+      'Round of the neck: Neckband',
+    ]);
+  });
+
+  it('below the armholes is the bust, where the sides are shaped', () => {
+    const shaped: Cell = {
+      ...(flat('Back', 'back_sts') as Extract<Cell, { kind: 'piece' }>),
+      stretches: [
+        even('Hem', 'wool', '10'),
+        { kind: 'evenly', name: 'waist', label: 'Waist', fabric: 'wool', to: value(70), ends: 'half' },
+        {
+          kind: 'leave',
+          name: 'arms',
+          label: 'Underarms',
+          fabric: 'wool',
+          atStart: value(4),
+          atEnd: value(4),
+        },
+        even('Yoke', 'wool', '30'),
+      ],
+    };
+    const [suggested] = asMadeSuggested(
+      notebookOf([
+        bust,
+        ease('Finished hip', 'hip'),
+        shaped,
+        flat('Left front', '35'),
+        flat('Right front', '35'),
+      ]),
+      () => undefined,
+    );
+    expect(suggested!.cell.of[0]).toEqual({
+      width: { formula: 'back_waist_last / wool_sts' },
+      times: { value: 1 },
+    });
+  });
+
+  it('the sleeve starter’s cuff and top are its own, with its seam; what has one is not suggested again', () => {
+    const notebook: Notebook = {
+      ...singleSleeve(),
+      sections: singleSleeve().sections.map((section) => ({
+        ...section,
+        cells: section.cells.filter(({ kind }) => kind !== 'as made'),
+      })),
+    };
+    const found = asMadeSuggested(notebook, () => undefined);
+    expect(found.map(({ cell }) => cell)).toMatchObject([
+      {
+        label: 'Width at the underarm, as made',
+        of: [{ width: { formula: 'sleeve_end_width' } }],
+        closes: 'seamed',
+        less: { formula: 'SEAMSTAKE(1; seam_sts; fabric_sts)' },
+      },
+      {
+        label: 'Round of the cuff, as made',
+        of: [{ width: { formula: 'sleeve_start_width' } }],
+        less: { formula: 'SEAMSTAKE(1; seam_sts; rib_sts)' },
+      },
+    ]);
+    expect(asMadeSuggested(singleSleeve(), () => undefined)).toEqual([]);
+  });
+
+  it('nothing is suggested of a body measure, nor where two pieces could be meant', () => {
+    expect(said([measure('Bust', 'length', value(94)), flat('Body', '60')])).toEqual([]);
+    expect(
+      said([ease('Finished upper arm', 'arm'), flat('Sleeve, left', '60'), flat('Sleeve, right', '60')]),
+    ).toEqual([]);
+    expect(
+      said([bust, flat('Body', '60'), asMade('Bust', 'finished_bust', [['body_start_width', 1]], 'CM(1)')]),
+    ).toEqual([]);
+  });
+});
