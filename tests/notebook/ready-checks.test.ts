@@ -272,14 +272,14 @@ describe('checks of how sizes are graded', () => {
   });
 
   it('fronts that do not meet are told of with the gap or the overlap, as the pieces are worked', async () => {
-    const cell = ready('fronts').make(jacket(), 'made', {
+    const cell = ready('fronts').make(smock(), 'made', {
       back: 'back_start_width',
       front: 'front_start_width',
       band: 'band_worked_length',
       within: 'CM(4)',
     });
     expect(cell.across).toBe('meet');
-    const notebook = edited(jacket(), { do: 'add cell', section: 'joins-section', at: 0, cell });
+    const notebook = edited(smock(), { do: 'add cell', section: 'joins-section', at: 0, cell });
     const results = await work(notebook);
     const number = (size: string, of: string, key: string) => results.number(size, of, key)!;
     const expected = notebook.sizes.flatMap(({ id, label }) => {

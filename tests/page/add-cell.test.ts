@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { allCells, kinds, type CellKind, type Notebook } from '../../src/notebook';
 import AddCell from '../../src/page/dialogs/AddCell.svelte';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
-import { jacket } from '../../src/starters';
+import { smock } from '../notebooks/smock';
 import { fit, notebookOf, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 
@@ -58,7 +58,7 @@ describe('a cell that is added', () => {
   });
 
   it('as made: the bust that back, fronts and bands give is suggested, and added ready filled', async () => {
-    const { desk, settled, user, dialog } = await open('as made', jacket(), 'joins-section');
+    const { desk, settled, user, dialog } = await open('as made', smock(), 'joins-section');
     const which = dialog.getByRole('combobox', { name: 'Which measurement?' });
     expect(
       within(which)
@@ -92,7 +92,7 @@ describe('a cell that is added', () => {
   });
 
   it('as made: another is begun empty, and so is one where nothing can be told', async () => {
-    const { desk, settled, user, dialog } = await open('as made', jacket(), 'joins-section');
+    const { desk, settled, user, dialog } = await open('as made', smock(), 'joins-section');
     await user.selectOptions(dialog.getByRole('combobox'), 'another: I fill it in');
     await user.click(dialog.getByRole('button', { name: 'Add it' }));
     await settled();

@@ -22,6 +22,20 @@ function isGiven(notebook: Notebook, { of }: Part): boolean {
   return input !== undefined && !('formula' in input.entry);
 }
 
+const unitOf: Readonly<Record<string, string>> = { CM: 'cm', STS: 'sts', ROWS: 'rows' };
+
+/** Numbers that stand in a formula itself, as a step writes them: they are given too. */
+function constantsOf(notebook: Notebook, { cell: id, key }: { cell: string; key: string }): Set<string> {
+  const cell = allCells(notebook).find((one) => one.id === id);
+  const input = cell && inputsOf(cell).find((one) => one.key === key);
+  const formula =
+    (cell && outputsOf(cell).find((one) => one.key === key)?.formula) ??
+    (input && 'formula' in input.entry ? input.entry.formula : '');
+  return new Set(
+    [...formula.matchAll(/(CM|STS|ROWS)\(([\d.]+)\)/gu)].map(([, unit, n]) => `${n} ${unitOf[unit!]}`),
+  );
+}
+
 /** What stands in the words of a step whatever its numbers are. */
 const ofTheTrade = /over 8 rows or fewer|\b[01] (row|st)s?\b/gu;
 
@@ -57,7 +71,9 @@ describe.each(notebooks)('%s', (_label, notebook) => {
                 .join('')
                 .replaceAll(ofTheTrade, '')
                 .match(/\d+(\.\d+)? (sts?|rows?|cm|g)( \/ 10 cm)?/gu) ?? [];
+            const given = constantsOf(notebook, line.of);
             for (const number of numbers) {
+              if (given.has(number)) continue;
               const where = covered.get(number);
               if (where) leaks.push(`${line.of.label}: ${shown.join('')} tells ${where}`);
             }

@@ -52,7 +52,6 @@ describe('amounts that cannot be worked', () => {
     ],
     ['NOTIONS(60; 4; 61)', 'start at site 60 or before'],
     ['NOTIONS(60; 1.5; 1)', 'has to be a whole number'],
-    ['NOTIONLENGTH(60; 4; 2; CM(0))', 'The length of a piece has to be more than 0'],
     ['NOTIONLENGTH(60; 4; 2; CM(30); 5)', 'write it as a fraction'],
     ['WORKHOURS(STS(100); 0)', 'has to be more than 0'],
   ]);
