@@ -172,7 +172,8 @@ export const readyChecks: readonly ReadyCheck[] = [
       {
         ...lengths('band', 'Width of one band', [0]),
         from: 'lengths',
-        likely: [/band.*length/i, /band/i],
+        // A band is picked up along its edge, and as wide as its piece is long.
+        likely: [/^(?:\w+_)?band_(?:worked_|piece_)?length$/i, /width.*band|band_width/i, /band/i],
       },
       lengths('within', 'Apart at most', [5, 2.5, 7.5, 10]),
     ],

@@ -297,6 +297,12 @@ describe('checks of how sizes are graded', () => {
     expect(said.length).toBeLessThan(notebook.sizes.length);
   });
 
+  it('a band is as wide as its piece is long, and no stretch of the edge it is picked up along', () => {
+    const band = ready('fronts').needs.find(({ key }) => key === 'band')!;
+    const unitAt = () => undefined;
+    expect(likelyChoice(choicesFor(jacket(), band, unitAt), band)?.formula).toBe('band_worked_length');
+  });
+
   it('a gap is told as one, and of the only size without its name', () => {
     const sizes = [
       { id: 'm', label: 'M' },

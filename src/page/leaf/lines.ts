@@ -48,6 +48,12 @@ export function valueLine(part: Input | Output, rank: ValueLine['rank'] = 'part'
   };
 }
 
+/** What a measurement as made is added up from, with the wish: all but a part that is there once, and how far it may be off. */
+function isOfSum({ key, input }: ValueLine): boolean {
+  if (!key.endsWith('.times')) return key !== 'within';
+  return !(input && 'value' in input.entry && input.entry.value === 1);
+}
+
 const title: WordsLine = { line: 'words', says: 'title', key: 'title' };
 const words: WordsLine = { line: 'words', says: 'cell', key: 'words' };
 
@@ -80,7 +86,7 @@ function bodyOf(cell: Cell, opened: boolean): Line[] {
     case 'as made':
       return [
         valueLine(outputs[0]!, 'own'),
-        ...lined.filter(({ key }) => opened || key === 'wish' || key.endsWith('.width')),
+        ...lined.filter((line) => opened || isOfSum(line)),
         ...all(outputs.slice(1)),
         words,
       ];
