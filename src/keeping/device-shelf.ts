@@ -1,3 +1,4 @@
+import { fileVersion, fileVersionOf } from '../notebook/file-head';
 import { openDatabase, type Database } from './database';
 import { counted, keptFrom, stateFrom, textFrom, type EarlierState } from './kept';
 import { listing, titleIn, type Found } from './listing';
@@ -71,14 +72,22 @@ export async function deviceShelf(): Promise<Shelf> {
         const before = record && keptFrom(id, record);
         if ((before?.revision ?? 0) !== over) return null;
         const order = nextOrder(await page.get('order'), before?.order, now);
-        const textBefore = remember ? textFrom(await texts.get(id)) : undefined;
-        if (textBefore !== undefined) {
+        const textBefore = textFrom(await texts.get(id));
+        const older = textBefore !== undefined && (fileVersionOf(textBefore) ?? fileVersion) < fileVersion;
+        if (textBefore !== undefined && (remember || older)) {
           const { changed, cells, sizes } = keptFrom(id, record);
           const stateTexts = write.objectStore('stateTexts');
           // A clock that was set back may show a time once more: the state that has it stays.
           let at = changed || now;
           while ((await stateTexts.getKey([id, at])) !== undefined) at++;
-          const state = { notebook: id, at, order: before?.order ?? order, cells, sizes };
+          const state = {
+            notebook: id,
+            at,
+            order: before?.order ?? order,
+            cells,
+            sizes,
+            ...(older && { older: true as const }),
+          };
           void write.objectStore('states').put(state);
           void stateTexts.put(textBefore, [id, at]);
         }

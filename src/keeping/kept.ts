@@ -44,6 +44,8 @@ export interface EarlierState {
   readonly order?: number;
   readonly cells: number;
   readonly sizes: number;
+  /** Its text is of an earlier version of the file, as it was before this version first wrote it: it always stays. */
+  readonly older?: true;
 }
 
 /** What is written of a notebook. `text` is the text of a file: what is kept is checked on opening as a file is. */
@@ -120,6 +122,7 @@ export function stateFrom(notebook: string, at: number, record: unknown): Earlie
     ...(order !== undefined && { order }),
     cells: counted(found['cells']) ?? 0,
     sizes: counted(found['sizes']) ?? 0,
+    ...(found['older'] === true && { older: true as const }),
   };
 }
 

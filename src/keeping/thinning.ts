@@ -17,11 +17,12 @@ const newestKept = 24;
 interface Thinnable {
   readonly at: number;
   readonly order?: number;
+  readonly older?: true;
 }
 
 /**
  * Which earlier states go. None does while there are no more than `mostStates`; of more, as many as there are too many.
- * The newest 24 and the oldest always stay; of the others, those go that leave the smallest gap for how far back they
+ * The newest 24, the oldest and those in an older form of the file always stay; of the others, those go that leave the smallest gap for how far back they
  * are. Gaps and distances are counted in saves, not in time: no clock has a say in what is deleted.
  *
  * @param states the newest first, in the order in which they were written; `order` is the number of the save, and
@@ -30,7 +31,7 @@ interface Thinnable {
  * @example thinned([{ at: 20, order: 2 }, { at: 10, order: 1 }]) // [], there are fewer than a hundred
  */
 export function thinned(states: readonly Thinnable[]): number[] {
-  const left = withSaves(states);
+  const left = withSaves(states.filter(({ older }) => !older));
   const gone: number[] = [];
   while (left.length > mostStates) {
     const [out] = left.splice(leastMissed(left), 1);

@@ -2,7 +2,9 @@ import { IDBFactory } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { deviceShelf, memoryShelf, type Shelf, type Written } from '../../src/keeping';
+import { thinned } from '../../src/keeping/thinning';
 import { openedLast } from '../../src/keeping/opened-last';
+import { fileVersion } from '../../src/notebook/file-head';
 
 const written = (text: string): Written => ({ title: `Title ${text}`, cells: 3, sizes: 2, text });
 const at = (now: number, remember = false) => ({ now, remember });
@@ -83,6 +85,24 @@ describe.each<[string, () => Promise<Shelf>]>([
       [],
       undefined,
     ]);
+  });
+});
+
+describe('a notebook in an older form of the file', () => {
+  const older = '{"format":"easewright notebook","version":1,"notebook":{}}';
+  const newer = `{"format":"easewright notebook","version":${fileVersion},"notebook":{}}`;
+
+  it('stays as it was, once and for all, when it is first written in this version’s form', async () => {
+    globalThis.indexedDB = new IDBFactory();
+    const shelf = await deviceShelf();
+    await shelf.write('a', written(older), 0, at(10));
+    await shelf.write('a', written(newer), 1, at(20));
+    await shelf.write('a', written(newer), 2, at(30));
+    const states = await shelf.states('a');
+    expect(states).toMatchObject([{ at: 10, older: true }]);
+    expect(await shelf.stateAt('a', 10)).toBe(older);
+    const others = Array.from({ length: 200 }, (_one, order) => ({ at: 300 - order, order: 300 - order }));
+    expect(thinned([...others.slice(0, 150), states[0]!, ...others.slice(150)])).not.toContain(10);
   });
 });
 
