@@ -243,7 +243,7 @@ it('no hint, and no name that is read out, speaks of keys where there are none',
         .flatMap((one) => [one.getAttribute('title') ?? '', one.getAttribute('aria-label') ?? ''])
         .filter((text) => /\b(Enter|Escape|Alt|Control|double click|arrow)\b/i.test(text)),
     );
-  await page.getByRole('button', { name: /^Body fabric: all that is worked out/ }).tap();
+  await page.getByRole('button', { name: /^Body texture: all that is worked out/ }).tap();
   await page.getByTitle('Tap it twice to change the label').first().waitFor();
   await page.locator('main [data-formula]').first().waitFor();
   expect(await spoken()).toEqual([]);
