@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { usualSettings, type Notebook, type Settings } from '../../src/notebook';
 import { even, piece, swatch, value } from '../../src/starters/cells';
-import { patternOf, sentencesOf } from '../../src/words';
+import { patternOf, prove, sentencesOf } from '../../src/words';
 import { printedGauge } from '../../src/words/parts/gauge';
 import { sourceOf } from './source-of';
 
@@ -28,7 +28,9 @@ async function said(
       },
     ],
   };
-  const document = patternOf(await sourceOf(notebook));
+  const source = await sourceOf(notebook);
+  const document = patternOf(source);
+  expect(prove(document, source)).toEqual({ proven: true });
   const of = (kind: string): string[] =>
     sentencesOf({ ...document, parts: document.parts.filter((part) => part.kind === kind) }).map(
       ({ text }) => text,
