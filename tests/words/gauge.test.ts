@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { usualSettings, type Notebook, type Settings } from '../../src/notebook';
 import { even, piece, swatch, value } from '../../src/starters/cells';
-import { patternOf, sentencesOf } from '../../src/words';
+import { patternOf, prove, sentencesOf } from '../../src/words';
 import { printedGauge } from '../../src/words/parts/gauge';
 import { sourceOf } from './source-of';
 
@@ -28,7 +28,9 @@ async function said(
       },
     ],
   };
-  const document = patternOf(await sourceOf(notebook));
+  const source = await sourceOf(notebook);
+  const document = patternOf(source);
+  expect(prove(document, source)).toEqual({ proven: true });
   const of = (kind: string): string[] =>
     sentencesOf({ ...document, parts: document.parts.filter((part) => part.kind === kind) }).map(
       ({ text }) => text,
@@ -61,10 +63,16 @@ describe('a gauge as it is printed', () => {
     expect((await said('6.5 mm hook', inches)).gauge).toEqual([
       'Fabric: 14 sts and 12 rows to 4 in, exactly 14 sts and 12 rows to 10 cm (6.5 mm hook).',
     ]);
-    const over4 = (count: number) => [{ count: value(count), over: value(10.16) }];
-    const own = { stitches: over4(15), rows: over4(13) };
-    expect((await said('6.5 mm hook', inches, own as never)).gauge).toEqual([
-      'Fabric: 15 sts and 13 rows to 4 in (6.5 mm hook).',
+    const over = (cm: number, sts: number, rows: number) =>
+      ({
+        stitches: [{ count: value(sts), over: value(cm) }],
+        rows: [{ count: value(rows), over: value(cm) }],
+      }) as never;
+    expect((await said('6.5 mm hook', inches, over(10, 16, 25))).gauge).toEqual([
+      'Fabric: 16.5 sts and 25.5 rows to 4 in, exactly 16 sts and 25 rows to 10 cm (6.5 mm hook).',
+    ]);
+    expect((await said('6.5 mm hook', inches, over(10.16, 15.25, 13))).gauge).toEqual([
+      'Fabric: 15.25 sts and 13 rows to 4 in (6.5 mm hook).',
     ]);
     expect((await said('6.5 mm hook', usualSettings)).gauge).toEqual([
       'Fabric: 14 sts and 12 rows to 10 cm (6.5 mm hook).',

@@ -3,6 +3,7 @@ import { beginningOf, givenTo, type Beginning } from './begins';
 import { asRead } from './expected';
 import { swatchOf, type Garment, type MeantPiece, type WorkedPiece } from './garment';
 import { crochetStitches } from './terms-meant';
+import { workedAs } from './tools-meant';
 
 /** What a piece is meant to be in one size, beside the counts of its rows. */
 export interface PieceMeant extends WorkedPiece {
@@ -76,7 +77,7 @@ function stretchMeant(garment: Garment, { cell, worked }: MeantPiece, at: number
   const swatch = swatchOf(garment, stretch.fabric);
   const { craft, terms } = garment.source.notebook.settings;
   const many = worked.map(({ rows }) => rows.filter((row) => row.stretch === at).length);
-  const how = asRead(swatch?.worked ?? '');
+  const how = swatch ? workedAs(garment, swatch) : '';
   const basic = swatch?.stitch && sameName(swatch.stitch) in crochetStitches ? swatch.stitch : 'sc';
   const hook = crochetStitches[basic as keyof typeof crochetStitches][terms];
   return {

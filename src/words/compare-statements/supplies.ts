@@ -1,7 +1,8 @@
 import { listed } from '../../notebook/listed';
-import { allCells, type NotionsCell, type YarnCell } from '../../notebook';
-import { asRead, lengths, longLengths, printed, type Expected } from './expected';
+import { allCells, type NotionsCell, type Swatch, type YarnCell } from '../../notebook';
+import { asRead, lengths, longLengths, printed, type Expected, type ExpectedAmounts } from './expected';
 import { resultsOf, swatchOf, type Garment } from './garment';
+import { toolsMeant, workedAs } from './tools-meant';
 
 /** What the materials have to say. @param texts the instructions: what they have in hand is listed */
 export function materialsMeant(garment: Garment, texts: readonly string[]): Expected[] {
@@ -44,20 +45,6 @@ function yarnMeant(garment: Garment, cell: YarnCell): Expected[] {
       facts: { balls: printed(balls), weight: printed(of('ballGrams'), 1), reserve: printed(reserve, 1) },
     },
   ];
-}
-
-function toolsMeant({ swatches, source }: Garment): Expected[] {
-  const tools = new Map<string, string[]>();
-  for (const { worked, label } of swatches) {
-    const tool = asRead(worked);
-    if (tool !== '') tools.set(tool, [...(tools.get(tool) ?? []), asRead(label)]);
-  }
-  const term = source.notebook.settings.terms === 'US' ? 'gauge' : 'tension';
-  return [...tools].map(([of, fabrics]) => ({
-    name: 'hook or needles',
-    of,
-    facts: { fabrics: listed(fabrics), term },
-  }));
 }
 
 /** Common practice lists what the instructions have in hand, where it is not among the notions. */
@@ -104,25 +91,54 @@ function notionsMeant(garment: Garment, cell: NotionsCell): Expected[] {
   ];
 }
 
-const overCm = { '10 cm': 10, '4 in': 4 * 2.54 } as const;
+const inch = 2.54;
+
+/** A gauge that is to be printed; `rounded` where it is not what it is exactly. */
+interface GaugeMeant {
+  readonly amount: ExpectedAmounts;
+  readonly rounded: boolean;
+}
+
+/**
+ * A gauge per cm as it is to be printed. Over 4 in, what was counted over 4 in stays as it is, and so does what is too small
+ * for a half; any other goes to the nearest half.
+ */
+function gaugeOver(perCm: number, over: '10 cm' | '4 in', countedSo: boolean): GaugeMeant {
+  if (over === '10 cm') return { amount: printed([perCm * 10], 1), rounded: false };
+  const exact = perCm * (4 * inch);
+  const nearest = Math.floor(exact * 2 + 0.5) / 2;
+  const rounded = !countedSo && nearest > 0 && Math.abs(nearest - exact) > 1e-9;
+  return { amount: rounded ? { values: [nearest], within: 0 } : printed([exact], 2), rounded };
+}
 
 /** The gauge of each fabric that is worked, from its swatch. */
-export function gaugeMeant({ swatches, source, sizes }: Garment): Expected[] {
+export function gaugeMeant(garment: Garment): Expected[] {
+  const { swatches, source, sizes } = garment;
   const { notebook } = source;
   const over = notebook.settings.gaugeOver;
   const size = (sizes[0] ?? notebook.sizes[0])?.id ?? '';
-  return swatches.flatMap(({ id, label, worked }) => {
-    const [stitches, rows] = (['sts', 'rows'] as const).map((key) => source.number(size, id, key));
+  const overInches = ({ id }: Swatch, key: string, readings: readonly unknown[]): boolean =>
+    readings.every((_one, at) => {
+      const cm = source.number(size, id, `${key}.${at}.over`);
+      return cm !== undefined && Math.abs(cm / inch - 4) < 1e-6;
+    });
+  return swatches.flatMap((swatch) => {
+    const [stitches, rows] = (['sts', 'rows'] as const).map((key) => source.number(size, swatch.id, key));
     if (stitches === undefined || rows === undefined) return [];
+    const across = gaugeOver(stitches, over, overInches(swatch, 'sts', swatch.stitches));
+    const down = gaugeOver(rows, over, overInches(swatch, 'rows', swatch.rows));
+    const exactly = (perCm: number) => printed(across.rounded || down.rounded ? [perCm * 10] : [], 2);
     return [
       {
         name: 'gauge',
-        of: asRead(label),
+        of: asRead(swatch.label),
         facts: {
-          stitches: printed([stitches * overCm[over]], 1),
-          rows: printed([rows * overCm[over]], 1),
+          stitches: across.amount,
+          rows: down.amount,
           over,
-          worked: asRead(worked),
+          'exact stitches': exactly(stitches),
+          'exact rows': exactly(rows),
+          worked: workedAs(garment, swatch),
         },
       },
     ];

@@ -23,15 +23,15 @@ const cautions: readonly SentenceReader[] = [
   {
     name: 'caution for children’s sizes',
     pattern:
-      /^Children’s sizes \((?<sizes>.+)\): ribbons, cords, ties, buttons and glued-on parts can strangle or choke\. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem\.$/u,
+      /^Children’s sizes \((?<sizes>.+)\): cords, ties, buttons and glued-on parts can strangle or choke\. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem\.$/u,
     examples: [
-      'Children’s sizes (4 and 6): ribbons, cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
+      'Children’s sizes (4 and 6): cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
     ],
     read: ({ sizes = '' }) => ({ facts: { sizes } }),
   },
   plain(
     'caution for a child',
-    'Worked for a baby or a small child: ribbons, cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold.',
+    'Worked for a baby or a small child: cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold.',
   ),
   plain(
     'caution about amounts',
@@ -74,6 +74,12 @@ const materials: readonly SentenceReader[] = [
     examples: ['4 mm needles, in the round, for Rib and Body, or the size that gives the gauge.'],
     read: ({ tool = '', fabrics = '', term = '' }) => ({ of: tool, facts: { fabrics, term } }),
   },
+  {
+    name: 'needles by the gauge',
+    pattern: whole('Needles in the size that gives the (?<term>gauge|tension), for (?<fabrics>.+)\\.'),
+    examples: ['Needles in the size that gives the gauge, for Body fabric and Sleeve fabric.'],
+    read: ({ fabrics = '', term = '' }) => ({ facts: { fabrics, term } }),
+  },
   fixed('marker', whole('Stitch markers?\\.'), 'Stitch marker.'),
   plain('holder', 'Stitch holders or spare yarn, to hold stitches on.'),
   {
@@ -113,12 +119,22 @@ const gauge: readonly SentenceReader[] = [
   {
     name: 'gauge',
     pattern: whole(
-      `(?<fabric>.+): (?<stitches>${list}) sts? and (?<rows>${list}) rows? to (?<over>10 cm|4 in)(?: \\((?<worked>.+)\\))?\\.`,
+      `(?<fabric>.+): (?<stitches>${list}) sts? and (?<rows>${list}) rows? to (?<over>10 cm|4 in)(?:, exactly (?<exactStitches>${list}) sts? and (?<exactRows>${list}) rows? to 10 cm)?(?: \\((?<worked>.+)\\))?\\.`,
     ),
-    examples: ['Rib: 24.5 sts and 30 rows to 10 cm (3.5 mm needles, 2 by 2, in the round).'],
-    read: ({ fabric = '', stitches, rows, over = '', worked = '' }) => ({
+    examples: [
+      'Rib: 24.5 sts and 30 rows to 10 cm (3.5 mm needles, 2 by 2, in the round).',
+      'Body: 14 sts and 16.5 rows to 4 in, exactly 14 sts and 16 rows to 10 cm (flat).',
+    ],
+    read: ({ fabric = '', stitches, rows, over = '', exactStitches, exactRows, worked = '' }) => ({
       of: fabric,
-      facts: { stitches: amounts(stitches), rows: amounts(rows), over, worked },
+      facts: {
+        stitches: amounts(stitches),
+        rows: amounts(rows),
+        over,
+        'exact stitches': amounts(exactStitches),
+        'exact rows': amounts(exactRows),
+        worked,
+      },
     }),
   },
 ];

@@ -447,6 +447,40 @@ export const classes: readonly MisprintClass[] = [
     text.replace(/([\d.]+) sts and ([\d.]+) rows/u, '$2 sts and $1 rows'),
     text.replace(/([\d.]+) sts and ([\d.]+) rows/u, '$1 rows and $2 sts'),
   ]),
+  inTexts('what a gauge is exactly', inPart('gauge'), (text) => [
+    text.replace(/, exactly .+ to 10 cm/u, ''),
+    text.replace(/(?<=^[^,]*) to (10 cm|4 in)(?! \()/u, ' to $1, exactly 20 sts and 28 rows to 10 cm'),
+    ...each(/(?<=exactly .*)\d+(?:\.\d+)?(?= (?:sts|rows))/gu, ([found]) => (Number(found) + 0.1).toFixed(1))(
+      text,
+      undefined as never,
+      undefined as never,
+    ),
+  ]),
+  inTexts('a gauge to the half above or below', inPart('gauge'), (text) =>
+    text.includes('exactly')
+      ? each(/(?<!exactly .*)\d+(?:\.5)?(?= (?:sts|rows))/gu, ([found]) => [
+          String(Number(found) + 0.5),
+          String(Number(found) - 0.5),
+        ])(text, undefined as never, undefined as never)
+      : [],
+  ),
+  inTexts('needles that only the gauge tells', inPart('materials'), (text) => [
+    text.replace(
+      /^Needles in the size that gives the (gauge|tension), for (.+)\.$/u,
+      '4 mm needles, for $2, or the size that gives the $1.',
+    ),
+    text.replace(
+      /^.+ needles, for (.+), or the size that gives the (gauge|tension)\.$/u,
+      'Needles in the size that gives the $2, for $1.',
+    ),
+    text.replace(/(?<=^Needles in .+, for ).+ and /u, ''),
+    text.replace(/^Needles(?= in the size)/u, 'Hooks'),
+  ]),
+  inTexts(
+    'a hook where there is none',
+    either(inPart('gauge'), ({ part, kind }) => part.kind === 'piece' && kind === 'paragraph'),
+    (text) => [text.replace(/\((?=flat|in the round)/u, '(6.5 mm hook, ')],
+  ),
   inTexts('a digit of a measurement', cells('measurements'), each(anyNumber, otherDigit)),
   inTexts(
     'an eighth of a measurement',
