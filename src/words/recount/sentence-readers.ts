@@ -23,15 +23,15 @@ const cautions: readonly SentenceReader[] = [
   {
     name: 'caution for children’s sizes',
     pattern:
-      /^Children’s sizes \((?<sizes>.+)\): ribbons, cords, ties, buttons and glued-on parts can strangle or choke\. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem\.$/u,
+      /^Children’s sizes \((?<sizes>.+)\): cords, ties, buttons and glued-on parts can strangle or choke\. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem\.$/u,
     examples: [
-      'Children’s sizes (4 and 6): ribbons, cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
+      'Children’s sizes (4 and 6): cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
     ],
     read: ({ sizes = '' }) => ({ facts: { sizes } }),
   },
   plain(
     'caution for a child',
-    'Worked for a baby or a small child: ribbons, cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold.',
+    'Worked for a baby or a small child: cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold.',
   ),
   plain(
     'caution about amounts',
@@ -186,6 +186,14 @@ const makingUp: readonly SentenceReader[] = [
       of: join,
       facts: { by, count: amounts(count), unit: unit.replace(/s$/u, '') },
     }),
+  },
+  {
+    name: 'stitches in the middle',
+    pattern: whole(
+      `(?<piece>.+): (?<off>bind|cast) off the (?<count>${list}) sts? in the middle, or work them into an edging\\.`,
+    ),
+    examples: ['Front: bind off the 16 (20) sts in the middle, or work them into an edging.'],
+    read: ({ piece = '', off = '', count }) => ({ of: piece, facts: { off, count: amounts(count) } }),
   },
   plain('finish', 'Weave in the ends, and block to the finished measurements.'),
 ];
