@@ -235,7 +235,7 @@ export const misprinted: readonly (readonly [name: string, make: () => Notebook]
   ['vest, knitting, UK, inches, three sizes', () => vest('knitting', 3, { terms: 'UK', ...inches })],
   ['vest, knitting, US, one size', () => vest('knitting', 1)],
   ['sleeve, crochet, UK, inches', () => withSettings(singleSleeve(), { terms: 'UK', ...inches })],
-  ['band with buttonholes, crochet, UK', () => buttonBand({ terms: 'UK' })],
   ['hat, knitting, US', hatCrown],
   ['pullover fitted again, knitting, ten columns', adaptedPullover],
+  ['band with buttonholes, crochet, UK', () => buttonBand({ terms: 'UK' })],
 ];
