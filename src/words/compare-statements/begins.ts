@@ -12,14 +12,14 @@ import {
 import { workFormula } from '../working/expression';
 import { syntaxOf } from '../working/syntax';
 import { Work } from '../working/work';
-import type { Garment } from './garment';
+import type { Garment, MeantPiece } from './garment';
 
 /** Where the first stitches of a piece come from, as its formula has it. */
 export type Beginning =
   | { readonly from: 'new' }
   | { readonly from: 'edge'; readonly pickUp: PickUpCell }
   | { readonly from: 'armhole'; readonly formula: string }
-  | { readonly from: 'piece'; readonly piece: PieceCell; readonly part: boolean };
+  | { readonly from: 'piece'; readonly piece: PieceCell; readonly part: boolean; readonly half: boolean };
 
 /** A chain of formulas that only pass a number on is not longer. */
 const longestChain = 8;
@@ -36,11 +36,13 @@ export function beginningOf({ source: { notebook }, names }: Garment, cell: Piec
     if (!named[0] || !first) break;
     const other = first.kind === 'piece' && first.id !== cell.id ? first : undefined;
     if (named.length > 1) {
-      return other && named[0].key === 'end' ? { from: 'piece', piece: other, part: true } : { from: 'new' };
+      return other && named[0].key === 'end'
+        ? { from: 'piece', piece: other, part: true, half: isHalf(text) }
+        : { from: 'new' };
     }
     if (sameName(text) !== sameName(namesIn(text)[0]!)) break;
     if (other && /^(?:end|.*\.last)$/u.test(named[0].key))
-      return { from: 'piece', piece: other, part: false };
+      return { from: 'piece', piece: other, part: false, half: false };
     if (first.kind === 'pickUp' && named[0].key === 'total') return { from: 'edge', pickUp: first };
     if (first.kind === 'formula') formula = first.formula;
     else {
@@ -49,6 +51,31 @@ export function beginningOf({ source: { notebook }, names }: Garment, cell: Piec
     }
   }
   return { from: 'new' };
+}
+
+/** Whether a formula is half of what one count leaves of another: the stitches of one of two like sides. */
+function isHalf(formula: string): boolean {
+  const read = syntaxOf(formula);
+  if ('problem' in read || read.tree.is !== 'two' || read.tree.operator !== '/') return false;
+  const { left, right } = read.tree;
+  const isRest =
+    left.is === 'two' && left.operator === '-' && left.left.is === 'name' && left.right.is === 'name';
+  return isRest && right.is === 'number' && right.value === 2;
+}
+
+/**
+ * The stitches between the two sides that a piece is worked on, one after the other, where it goes on with stitches that
+ * another piece holds.
+ *
+ * @returns in the order of the sizes; undefined where it is no such side, or nothing lies between them in some size
+ */
+export function middleOf(garment: Garment, { cell, worked }: MeantPiece): number[] | undefined {
+  const begins = beginningOf(garment, cell);
+  if (begins.from !== 'piece' || !begins.half || begins.piece.ends !== 'held') return undefined;
+  const other = garment.pieces.find(({ cell: { id } }) => id === begins.piece.id);
+  if (!other) return undefined;
+  const middle = worked.map(({ plan }, place) => other.worked[place]!.rows.at(-1)!.count - 2 * plan.start);
+  return middle.every((many) => many > 0) ? middle : undefined;
 }
 
 /** What is given to a function that is all of a formula, worked in a size; undefined where it cannot be. */

@@ -1,18 +1,40 @@
 import { allCells, namesIn, sameName, upstream, type CheckCell } from '../../notebook';
 import { syntaxOf, type Syntax } from '../working/syntax';
-import { beginningOf, givenTo } from './begins';
+import { beginningOf, givenTo, middleOf } from './begins';
 import { asRead, printed, type Expected } from './expected';
 import type { Garment } from './garment';
 
-/** The seams of the making up: the joins that the notebook checks between two pieces. */
+/**
+ * The making up: the joins that the notebook checks between two pieces, and what becomes of stitches that are held between
+ * two sides and that no piece goes on with.
+ */
 export function makingUpMeant(garment: Garment): Expected[] {
   if (garment.pieces.length === 0) return [];
   return [
     ...allCells(garment.source.notebook).flatMap((cell) =>
       cell.kind === 'check' ? joinMeant(garment, cell) : [],
     ),
+    ...heldMeant(garment),
     { name: 'finish', of: '', facts: {} },
   ];
+}
+
+/** Common practice in knitting: stitches held between two sides are bound off, or worked into the edging of the neck. */
+function heldMeant(garment: Garment): Expected[] {
+  const { craft, terms } = garment.source.notebook.settings;
+  if (craft !== 'knitting') return [];
+  return garment.pieces.flatMap((piece): Expected[] => {
+    const begins = beginningOf(garment, piece.cell);
+    const middle = middleOf(garment, piece);
+    if (begins.from !== 'piece' || !middle) return [];
+    return [
+      {
+        name: 'stitches in the middle',
+        of: asRead(begins.piece.label),
+        facts: { off: terms === 'UK' ? 'cast' : 'bind', count: printed(middle) },
+      },
+    ];
+  });
 }
 
 function joinMeant(garment: Garment, cell: CheckCell): Expected[] {

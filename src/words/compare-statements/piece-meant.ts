@@ -1,6 +1,7 @@
 import { sameName } from '../../notebook';
-import { beginningOf, givenTo, type Beginning } from './begins';
+import { beginningOf, givenTo, middleOf, type Beginning } from './begins';
 import { asRead } from './expected';
+import { chainsMeant } from './holes-say';
 import { swatchOf, type Garment, type MeantPiece, type WorkedPiece } from './garment';
 import { crochetStitches } from './terms-meant';
 import { workedAs } from './tools-meant';
@@ -14,6 +15,10 @@ export interface PieceMeant extends WorkedPiece {
   readonly begins: Beginning;
   /** Where it goes on with another piece: the stitches that piece ends with. */
   readonly whole: number | undefined;
+  /** Where it is one of two sides of that piece: the stitches between them. */
+  readonly middle: number | undefined;
+  /** The chains of a buttonhole on the first row of each stretch; undefined where it has none. */
+  readonly chains: readonly (number | undefined)[];
   readonly edge: readonly EdgeMeant[] | undefined;
   readonly end: string;
 }
@@ -58,6 +63,8 @@ export function pieceMeant(garment: Garment, piece: MeantPiece, place: number): 
     stretches: cell.stretches.map((_stretch, at) => stretchMeant(garment, piece, at)),
     begins,
     whole: other?.worked[place]?.rows.at(-1)!.count,
+    middle: middleOf(garment, piece)?.[place],
+    chains: chainsMeant(garment, cell, garment.sizes[place]!.id),
     edge: edgeMeant(garment, begins, garment.sizes[place]!.id),
     end: endMeant(garment, piece, next),
   };

@@ -2,6 +2,7 @@ import type { Said } from '../recount';
 import { asRead } from './expected';
 import { edgeSays } from './edge-says';
 import { headingsSay } from './headings-say';
+import { holesSay } from './holes-say';
 import type { PieceMeant } from './piece-meant';
 
 /** Something a piece says that is otherwise than it is meant; `line` where it says it. */
@@ -48,6 +49,7 @@ export function pieceSays(
       ...all(says, 'place').flatMap((said) => (inOwnWords(said.line) ? [] : placeWrong(said, meant))),
       ...all(says, 'repeats').flatMap((said) => repeatsWrong(said, meant)),
       ...all(says, 'way of ends').flatMap((said) => (inOwnWords(said.line) ? [] : endsWrong(said, meant))),
+      ...holesSay(says, meant, inOwnWords, ownWords),
       ...(meant.edge ? edgeSays(says, meant.edge, unit) : []),
     ],
     unread: words.map(({ line }) => line),
@@ -158,6 +160,12 @@ function beginningWrong(said: readonly Of<'begun'>[], meant: PieceMeant): Otherw
     const others = craft === 'knitting' ? 'on a holder' : 'unworked';
     if (isPart && begun.others !== others)
       return wrong(`The other stitches of ${from} are to be left ${others}.`);
+    const { middle } = meant;
+    if (begun.side && middle === undefined) return wrong(`${from} has no two sides in the notebook.`);
+    if (middle !== undefined && begun.side?.middle !== middle)
+      return wrong(`It does not leave the ${middle} stitches in the middle of ${from}.`);
+    if (middle !== undefined && begun.side?.last !== plan.start)
+      return wrong(`It does not leave the last ${plan.start} stitches of ${from} for the other side.`);
   }
   if (begun.facing === undefined) return [];
   // In knitting row 1 comes back over the stitches that were picked up, so the other side faced.

@@ -91,19 +91,38 @@ const takenUp = new RegExp(
   'iu',
 );
 
+const sideTakenUp = new RegExp(
+  String.raw`^take up the first ${list} sts? of the (${list}) sts? left at the end of (.+?), leaving the (${list}) sts? in the middle (on a holder|unworked) and the last (${list}) sts? for the other side\.?$`,
+  'iu',
+);
+
 /** A piece that goes on with the stitches of another, as a line says it. */
 export function begunFromPiece(line: string, place: number, sizes: number): Begun | undefined {
   const row = /^pick up\s+.*?\s+along the last row of\s+(.+?)\.?$/iu.exec(line);
   if (row) return { kind: 'begun', how: 'last row', from: row[1]! };
+  const own = (amounts: string): number | null => amountAt(amountsIn(amounts) ?? [], place, sizes) ?? null;
+  const side = sideTakenUp.exec(line);
+  if (side) {
+    const [, whole, from, middle, others, last] = side;
+    const of = own(whole!);
+    return {
+      kind: 'begun',
+      how: 'taken up',
+      from: from!,
+      ...(of === null ? {} : { of }),
+      others: others!,
+      side: { middle: own(middle!), last: own(last!) },
+    };
+  }
   const taken = takenUp.exec(line);
   if (!taken) return undefined;
   const [, all, from, others] = taken;
-  const of = all === undefined ? undefined : amountAt(amountsIn(all) ?? [], place, sizes);
+  const of = all === undefined ? null : own(all);
   return {
     kind: 'begun',
     how: 'taken up',
     from: from!,
-    ...(typeof of === 'number' ? { of } : {}),
+    ...(of === null ? {} : { of }),
     ...(others === undefined ? {} : { others }),
   };
 }
@@ -132,12 +151,30 @@ export function alongOf(line: string, place: number, sizes: number): Along {
   return { by: by[counted[2]!.toLowerCase() as keyof typeof by], count: own(counted[1]!) };
 }
 
-/** What a paragraph of a piece says. */
+/**
+ * The chains of the holes in a row, each length once.
+ *
+ * @example holesIn('sc 3, ch 2, skip 2 sts, sc 3') // [2]
+ */
+export function holesIn(content: string): number[] {
+  const found = content.matchAll(/(?<![\p{L}\d])ch (\d+), (?:skip|miss) \d+ sts?(?!\p{L})/giu);
+  return [...new Set([...found].map(([, chains]) => Number(chains)))];
+}
+
+const intoSpaces = new RegExp(
+  String.raw`^On the next (?:row|round), work (${list}) (\S+) in each ch sp\.$`,
+  'u',
+);
+
+/** What a paragraph of a piece says in one size. */
 export function paragraphSays(
   text: string,
+  place: number,
+  sizes: number,
 ):
   | { readonly kind: 'fabric'; readonly text: string; readonly whole: string }
   | { readonly kind: 'round'; readonly how: 'joined' | 'marked' }
+  | { readonly kind: 'spaces'; readonly each: number | null; readonly stitch: string }
   | { readonly kind: 'words'; readonly text: string } {
   const fabric = /^(?:Work in|Change to) (.+)\.$/u.exec(text);
   if (fabric) return { kind: 'fabric', text: fabric[1]!, whole: text };
@@ -151,5 +188,8 @@ export function paragraphSays(
   if (text === 'Place a marker at the start of the round and move it up as you go.') {
     return { kind: 'round', how: 'marked' };
   }
+  const spaces = intoSpaces.exec(text);
+  const each = spaces ? amountAt(amountsIn(spaces[1]!) ?? [], place, sizes) : undefined;
+  if (spaces && each !== undefined) return { kind: 'spaces', each, stitch: spaces[2]! };
   return { kind: 'words', text };
 }

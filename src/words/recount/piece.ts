@@ -3,6 +3,7 @@ import {
   begunAlong,
   begunFromPiece,
   endOf,
+  holesIn,
   paragraphSays,
   placeOf,
   stitchesNamed,
@@ -103,13 +104,19 @@ class Follower {
       const text = (typeof line === 'string' ? line : line.text).trim();
       if (text === '') return;
       if (typeof line !== 'string' && line.kind === 'heading') return this.#say({ kind: 'heading', text });
-      if (typeof line !== 'string' && line.kind === 'paragraph') return this.#say(paragraphSays(text));
+      if (typeof line !== 'string' && line.kind === 'paragraph') return this.#paragraph(text);
       if (text.length > longestLine * 4) this.tally.wrong('It is too long to be read.');
       else this.#read(text);
     });
     this.tally.line = lines.length - 1;
     this.#endWaiting();
     this.#endEdge();
+  }
+
+  #paragraph(text: string): void {
+    const said = paragraphSays(text, this.#following.place, this.#following.sizes.length);
+    if (said.kind === 'spaces') this.#sayUnits(text);
+    this.#say(said);
   }
 
   #read(line: string): void {
@@ -337,6 +344,8 @@ class Follower {
       if (ends) this.#sayEnds(ends.start, ends.end, content);
       this.#sayStitches(content);
       this.#sayRepeats(content);
+      const chains = holesIn(content);
+      if (chains.length > 0) this.#say({ kind: 'holes', chains });
       this.tally.to(after);
       this.tally.rows(1);
     }

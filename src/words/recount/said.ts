@@ -17,6 +17,10 @@ export type Said = { readonly line: number; readonly row: number } & (
   | { readonly kind: 'place'; readonly each: number; readonly where: string }
   /** So many stitches more in each repeat of the row; fewer, where they are less than 0. */
   | { readonly kind: 'repeats'; readonly repeats: number; readonly by: number }
+  /** Holes that are chained over the stitches they skip: the chains of each. */
+  | { readonly kind: 'holes'; readonly chains: readonly number[] }
+  /** So many stitches are worked into each hole of the row before; null where there are none in the size. */
+  | { readonly kind: 'spaces'; readonly each: number | null; readonly stitch: string }
   /** The stitches by which the row is told: "sc", "k". */
   | { readonly kind: 'stitches'; readonly names: readonly string[] }
   | Begun
@@ -40,6 +44,8 @@ export interface Begun {
   /** Where only a part of its stitches are: how many there are, and what becomes of the others. */
   readonly of?: number;
   readonly others?: string;
+  /** Where they are one of two sides: the stitches between the two, and those of the other side. */
+  readonly side?: { readonly middle: number | null; readonly last: number | null };
   /** The side that faces where they are picked up. */
   readonly facing?: string;
   readonly atUnderarm?: boolean;

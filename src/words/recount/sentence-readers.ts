@@ -203,6 +203,14 @@ const makingUp: readonly SentenceReader[] = [
       facts: { by, count: amounts(count), unit: unit.replace(/s$/u, '') },
     }),
   },
+  {
+    name: 'stitches in the middle',
+    pattern: whole(
+      `(?<piece>.+): (?<off>bind|cast) off the (?<count>${list}) sts? in the middle, or work them into an edging\\.`,
+    ),
+    examples: ['Front: bind off the 16 (20) sts in the middle, or work them into an edging.'],
+    read: ({ piece = '', off = '', count }) => ({ of: piece, facts: { off, count: amounts(count) } }),
+  },
   plain('finish', 'Weave in the ends, and block to the finished measurements.'),
 ];
 

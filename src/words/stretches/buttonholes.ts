@@ -95,7 +95,7 @@ export function buttonholeLines(
   );
   const after = rows.map((many) => many - 1 || null);
   if (!knitting && after.some((many) => many !== null)) {
-    writer.paragraph(`${key} after`, 'On the next row, work {width} {stitch} in each ch sp.', {
+    writer.paragraph(`${key} after`, `On the next ${writer.row}, work {width} {stitch} in each ch sp.`, {
       width: sizeList(widths),
       stitch: basic,
     });

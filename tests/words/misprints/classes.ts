@@ -541,6 +541,36 @@ export const classes: readonly MisprintClass[] = [
     text.replace('does not count as a st', 'counts as the first sc'),
     text.replace(/sts (in|together)/u, 'sts $1 $1'),
   ]),
+  inTexts(
+    'stitches beside those that are taken up',
+    (place) => inPieces(place) && place.text.includes('for the other side'),
+    (text) => [
+      text.replace('Take up the first', 'Take up the last'),
+      text.replace('on a holder', 'unworked'),
+      text.replace(/(?<=leaving the )\d+/u, (many) => String(Number(many) + 2)),
+      text.replace(/(?<=and the last )\d+/u, (many) => String(Number(many) - 1)),
+      text.replace('for the other side', 'for the neck'),
+    ],
+  ),
+  inTexts(
+    'stitches held in the middle',
+    (place) => inPart('making up')(place) && place.text.includes(' in the middle, '),
+    (text, place, document) => [
+      text.replace('bind off', 'cast off'),
+      text.replace(/ sts in the middle/u, ' rows in the middle'),
+      text.replace(/^[^:]+/u, 'Sleeves'),
+      ...each(number, more)(text, place, document),
+    ],
+  ),
+  inTexts(
+    'what is worked into a buttonhole',
+    ({ part, text }) => part.kind === 'piece' && text.includes('in each ch sp'),
+    (text, place, document) => [
+      ...each(number, more)(text, place, document),
+      text.replace(/\b(?:sc|dc)\b/u, (stitch) => (stitch === 'sc' ? 'hdc' : 'tr')),
+      text.replace('row', 'round'),
+    ],
+  ),
   inTexts('a number of a seam', inPart('making up'), each(number, otherDigit)),
   inTexts('how a seam is joined', inPart('making up'), (text) => [
     text.replace('row to row', 'stitch to stitch'),

@@ -200,6 +200,29 @@ export function vest(
   };
 }
 
+/** A band with buttonholes on a row of its own. */
+function buttonBand(settings: Partial<Notebook['settings']>): Notebook {
+  const sizes = labels.slice(0, 3).map((label): Size => ({ id: label.toLowerCase(), label }));
+  const cells = [
+    {
+      ...swatch('Rib', { worked: '4 mm hook', stitches: 18, rows: 20 }, { name: 'rib' }),
+      stitch: 'sc',
+    } as Cell,
+    chosen('Edge', 'stitches', each(sizes, [61, 75, 86]), { name: 'edge' }),
+    piece('Band', 'flat', 'edge', [
+      even('Plain', 'rib', 'ROWS(2)', 'plain'),
+      even('Holes', 'rib', 'ROWS(3)', 'holes'),
+    ]),
+    formula('Places', 'BUTTONHOLES(band_holes_last; STS(3); 5; STS(2))'),
+  ];
+  return {
+    title: 'A band',
+    settings: { ...usualSettings, craft: 'crochet', ...settings },
+    sizes,
+    sections: [{ id: 'all', label: '', cells }],
+  };
+}
+
 const inches = { length: 'in', gaugeOver: '4 in' } as const;
 const withSettings = (notebook: Notebook, settings: Partial<Notebook['settings']>): Notebook => ({
   ...notebook,
@@ -218,4 +241,5 @@ export const misprinted: readonly (readonly [name: string, make: () => Notebook]
   ],
   ['hat, knitting, US', hatCrown],
   ['pullover fitted again, knitting, ten columns', adaptedPullover],
+  ['band with buttonholes, crochet, UK', () => buttonBand({ terms: 'UK' })],
 ];
