@@ -211,8 +211,8 @@ it('a sleeve to one’s own measure, by touch alone: own swatch and arm, the pat
   await enter('Wrist, size For me', '18');
   await enter('Hand, size For me', '23.5');
   await enter('Underarm to wrist, size For me', '44');
-  // 20 cm of rib at 16 to 10 cm are 32; 42.5 cm at 17 are 72.25, the even count 72, and a stitch of the seam on each side.
-  expect(await shownAt('Cuff stitches, size For me')).toBe('32 sts');
+  // 20 cm of rib at 16 to 10 cm are 32, and 2 in the seam; 42.5 cm at 17 are 72.25, the even count 72, and a stitch of the seam on each side.
+  expect(await shownAt('Cuff stitches, size For me')).toBe('34 sts');
   expect(await shownAt('Stitches at the underarm, size For me')).toBe('74 sts');
   await page.getByText('Both checks hold in every size.').first().waitFor();
 
