@@ -300,7 +300,7 @@ describe('checks of how sizes are graded', () => {
   it('a band is as wide as its piece is long, and no stretch of the edge it is picked up along', () => {
     const band = ready('fronts').needs.find(({ key }) => key === 'band')!;
     const unitAt = () => undefined;
-    expect(likelyChoice(choicesFor(jacket(), band, unitAt), band)?.formula).toBe('band_worked_length');
+    expect(likelyChoice(choicesFor(smock(), band, unitAt), band)?.formula).toBe('band_worked_length');
   });
 
   it('a gap is told as one, and of the only size without its name', () => {

@@ -28,7 +28,8 @@ const notebooks: fc.Arbitrary<Notebook> = fc
     const cells: Cell[] = [
       swatch('body', counted, 12),
       measure('bust', 'length', { each: { s: busts[0], m: busts[1], l: busts[2] } }),
-      measure('ease', 'length', ease),
+      // Chosen, since it may be less than 0: what the tape reads may not.
+      { ...measure('ease', 'length', ease), chosen: true },
       back,
       formula('shoulder', `ROUNDCOUNT(back * ${share}; "even")`),
       formula('length', 'bust * 0.4 + ease / 2'),
