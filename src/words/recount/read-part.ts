@@ -19,7 +19,7 @@ const bare = (text: string): string => text.replace(/\s+/gu, ' ').trim();
  *
  * @example
  * readPart({ kind: 'gauge', heading: 'Gauge', blocks: [{ kind: 'paragraph', text: 'Rib: 24 sts and 30 rows to 10 cm.' }] })
- * // { statements: [{ name: 'gauge', of: 'Rib', facts: { stitches: [24], rows: [30], over: '10 cm', worked: '' }, … }], unread: [] }
+ * // { statements: [{ name: 'gauge', of: 'Rib', facts: { stitches: [24], rows: [30], over: '10 cm', 'exact stitches': [], 'exact rows': [], worked: '' }, … }], unread: [] }
  */
 export function readPart({ kind, blocks }: PrintedPart): PartRead {
   const statements: Statement[] = [];
