@@ -30,7 +30,7 @@ export function lengths(cm: readonly (number | null)[], unit: 'cm' | 'in'): Expe
   return { values: cm.map((value) => (value === null ? null : value / cmPerInch)), within: 1 / 16 };
 }
 
-/** Lengths of yarn or ribbon in cm, printed in metres or yards (36 in). */
+/** Lengths of yarn or cord in cm, printed in metres or yards (36 in). */
 export function longLengths(cm: readonly (number | null)[], unit: 'cm' | 'in', places = 0): ExpectedAmounts {
   const per = unit === 'cm' ? 100 : 36 * cmPerInch;
   return printed(
