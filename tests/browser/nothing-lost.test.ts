@@ -78,7 +78,8 @@ describe('where the device is full', () => {
     expect(await title(page)).toBe('A hat with eight wedges');
     await notice(page, 'Saltmarsh cardigan is not saved yet').waitFor();
 
-    // It is here, although it is nowhere else.
+    // It is here, although it is nowhere else. The hat finds no room either, and is asked about once that is known.
+    await page.getByRole('alert').filter({ hasText: 'out of space' }).waitFor();
     await notice(page, 'Saltmarsh cardigan').getByRole('button', { name: 'Open' }).click();
     await ask
       .or(page.getByRole('dialog', { name: 'A hat' }))

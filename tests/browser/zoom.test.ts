@@ -15,7 +15,7 @@ beforeAll(async () => {
 async function obscuredOnceDrawn(): Promise<string | null> {
   await settled(page);
   let still = await obscured(page);
-  for (let frame = 0; still && frame < 60; frame++) {
+  for (let frame = 0; still && frame < 600; frame++) {
     await page.evaluate(() => new Promise(requestAnimationFrame));
     still = await obscured(page);
   }

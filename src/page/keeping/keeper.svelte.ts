@@ -222,7 +222,11 @@ export class Keeper extends KeeperState {
 
   #stands(pen: Pen, standing: Standing): void {
     if (pen === this.#pen) this.own = standing;
-    else this.unsaved.stands(pen, standing);
+    else {
+      this.unsaved.stands(pen, standing);
+      // The one saved now was left; the page opens again with the one on the desk.
+      if (standing.is === 'kept') this.shelf.setLast(this.desk.id).catch(() => {});
+    }
   }
 
   /** Another window has written what a pen was about to write: what was done here stands apart, unless it is in there. */
