@@ -35,7 +35,7 @@ export const asMade: Kind<AsMadeCell> = {
   kind: 'as made',
   label: 'As made',
   about:
-    'What a finished measurement comes to as the pieces are worked: widths added up, less what overlaps or seams take. It stands beside the measurement that is wanted, and the pattern prints it.',
+    'What a finished measurement comes to as the pieces are worked: widths added up, less what overlaps or seams take. It is shown next to the measurement that is wanted, and the pattern prints it.',
   example:
     'A back of 53.6 cm, two fronts of 25 cm and two bands of 4 cm make 111.6 cm where 114 cm is wanted.',
   fresh: (base) => ({

@@ -248,7 +248,7 @@ export class Keeper extends KeeperState {
     pen.drop();
     this.unsaved.drop(pen);
     this.tell(
-      'Another window had changed this notebook meanwhile. What was done here is now a notebook of its own.',
+      'Another window had changed this notebook meanwhile. What was done here is now a separate notebook.',
     );
   }
 

@@ -55,8 +55,7 @@ export function holesSay(
   });
   const wrongSpaces = spaces.flatMap(({ line, row, each, stitch }, at): Otherwise[] => {
     const wrong = (problem: string): Otherwise[] => [{ line, problem }];
-    if (at > 0 && spaces[at - 1]!.row === row)
-      return wrong('What is worked into the holes stands here twice.');
+    if (at > 0 && spaces[at - 1]!.row === row) return wrong('What is worked into the holes is here twice.');
     const over = holes.find((one) => one.row === row - 1);
     const stretch = rows[row - 2]?.stretch;
     if (!over || stretch === undefined) {

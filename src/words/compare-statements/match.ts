@@ -55,7 +55,7 @@ export function matched(
       wrong.push({
         statement,
         problem: twice
-          ? `${called(statement)} stands here twice.`
+          ? `${called(statement)} is here twice.`
           : `It speaks of ${meant ? `“${statement.of}”, and the notebook of “${meant.of}”` : called(statement, true)}${meant ? '' : ', and the notebook has nothing of the kind'}.`,
       });
     }

@@ -95,7 +95,7 @@ function fabricsWrong(fabrics: readonly FabricSaid[], { rows, stretches }: Piece
   const twice = fabrics.find(
     ({ row, text }, at) => at > 0 && fabrics[at - 1]!.row === row && fabrics[at - 1]!.text === text,
   );
-  if (twice) return [{ line: twice.line, problem: 'Its fabric stands here twice.' }];
+  if (twice) return [{ line: twice.line, problem: 'Its fabric is here twice.' }];
   for (const { number, stretch } of rows) {
     const { fabric } = stretches[stretch]!;
     if (fabric === '') continue;
@@ -112,7 +112,7 @@ function fabricsWrong(fabrics: readonly FabricSaid[], { rows, stretches }: Piece
 }
 
 function noteWrong(note: readonly number[], meant: PieceMeant, ownWords: boolean): Otherwise[] {
-  if (note.length > 1) return [{ line: note[1]!, problem: 'The note of the piece stands here twice.' }];
+  if (note.length > 1) return [{ line: note[1]!, problem: 'The note of the piece is here twice.' }];
   if (meant.note === '' || note.length === 1 || ownWords) return [];
   return [{ problem: `The note of the piece is missing or otherwise: “${meant.note}”` }];
 }

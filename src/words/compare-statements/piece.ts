@@ -34,7 +34,10 @@ export function comparePiece(
   return ({ cell, bySize }, _part, inOwnWords) => {
     const sizes = meant.get(cell);
     if (!sizes)
-      return { wrong: [{ problem: 'The notebook has no such piece, or it cannot be worked.' }], unread: [] };
+      return {
+        wrong: [{ problem: 'The notebook has no such piece, or it cannot be calculated.' }],
+        unread: [],
+      };
     const unread = new Set<number>();
     const wrong = sizes.flatMap((one, size) => {
       const { problems, says, counts, ended } = bySize[size]!;
