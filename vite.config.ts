@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { defineConfig } from 'vitest/config';
+import { woff2Only } from './src/build/fonts.ts';
 import { withoutDescriptions, withoutSalesAddresses } from './src/build/hyperformula.ts';
 import { bundledPackages } from './src/build/licenses.ts';
 import { offline } from './src/build/offline.ts';
@@ -45,6 +46,7 @@ export default defineConfig({
   publicDir: '../static',
   plugins: [
     svelte({ configFile: fileURLToPath(new URL('svelte.config.js', import.meta.url)) }),
+    woff2Only(),
     packages.plugin(),
     offline(packages),
     source(),
@@ -55,6 +57,8 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     manifest: true,
+    // Browsers that do not preload modules fetch them a little later.
+    modulePreload: { polyfill: false },
     // What the page begins with is one part: packed together it weighs a tenth less than as thirty. Its entry is not in
     // it: parts that are fetched while the entry waits for them would wait for the entry.
     rolldownOptions: {

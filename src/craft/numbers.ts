@@ -1,4 +1,8 @@
 import { CraftError } from './craft-error';
+import { greatest, said } from './said';
+
+export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './rounding';
+export { counted, greatest, said, saidCm } from './said';
 
 /*
  * Number types that cannot be mixed by accident. TypeScript lets any two kinds of number meet at a `+`, but what
@@ -46,116 +50,10 @@ export function widthOf(count: Stitches, gauge: PerCm): Cm {
   return (count / gauge) as Cm;
 }
 
-/** Exact, by the international agreement of 1959. */
-export const cmPerInch = 2.54;
-
-/** Relative distance below which a value is the whole number beside it. */
-const edge = 1e-9;
-
-/** How far from `x` another number may be and still count as `x`. Below 1 the distance is absolute. */
-function edgeAt(x: number): number {
-  return edge * Math.max(1, Math.abs(x));
-}
-
-/**
- * Whether two results of arithmetic are the same number, but for the dust that floating point leaves: a thousand
- * millionth of the greater, and no less than a thousand millionth.
- *
- * @example
- * same(0.1 + 0.2, 0.3)   // true
- * same(77.2, 77.2001)    // false
- */
-export function same(a: number, b: number): boolean {
-  return Math.abs(a - b) <= edgeAt(Math.max(Math.abs(a), Math.abs(b)));
-}
-
-/**
- * A value within 1e-9 (relative) of a whole number is that number; any other value is returned as it is.
- * Without this 750 g × 1.1 / 25 g asks for 34 balls where 33 are exactly enough.
- *
- * @example
- * whole(45 * 1.4)   // 63, where the product is 62.99999999999999
- * whole(77.2)       // 77.2
- */
-export function whole(x: number): number {
-  const near = Math.round(x);
-  // Adding 0 turns -0 into 0.
-  return (Math.abs(x - near) <= edgeAt(x) ? near : x) + 0;
-}
-
-/**
- * The least whole number that is not below x, after the float edge.
- *
- * @example
- * roundUp(33.00000000000001)   // 33
- * roundUp(33.2)                // 34
- */
-export function roundUp(x: number): number {
-  return Math.ceil(whole(x)) + 0;
-}
-
-/**
- * The greatest whole number that is not above x, after the float edge.
- *
- * @example
- * roundDown(62.99999999999999)   // 63
- * roundDown(62.9)                // 62
- */
-export function roundDown(x: number): number {
-  return Math.floor(whole(x)) + 0;
-}
-
-/**
- * The nearest whole number, halves going up.
- *
- * @example
- * roundNearest(49.5)   // 50
- * roundNearest(-0.5)   // 0
- */
-export function roundNearest(x: number): number {
-  // Snapped at the double, so that a half blurred by floating point is still a half.
-  return Math.floor((whole(2 * x) + 1) / 2) + 0;
-}
-
-/** Beyond this no count, length or gauge is meant; below it every whole number is exact and no product overflows. */
-export const greatest = 1e12;
 /** A length, mass or gauge smaller than this is a slip of the keyboard, and dividing by it would overflow. */
 export const smallest = 1e-12;
 /** The most rows, shapings or gaps that are laid out one by one: beyond it memory is for nothing. */
 export const mostRows = 1_000_000;
-
-/** A number as it stands in a sentence: 6 digits at most, and words where it is none. */
-export function said(x: unknown): string {
-  if (typeof x === 'string') return `"${x.slice(0, 40)}"`;
-  if (typeof x !== 'number') return x === null || x === undefined ? 'missing' : 'not a number';
-  if (Number.isNaN(x)) return 'not a number';
-  if (!Number.isFinite(x)) return x > 0 ? 'endless' : 'endlessly negative';
-  if (Math.abs(x) > greatest)
-    return x > 0 ? 'more than a million million' : 'less than minus a million million';
-  if (x !== 0 && Math.abs(x) < 1e-6) return x > 0 ? 'next to nothing' : 'a hair below 0';
-  const shown = Number.isInteger(x) ? x + 0 : Number(x.toPrecision(6));
-  return String(shown).replace('-', '−');
-}
-
-/**
- * A count and what is counted, as they stand in a sentence: singular where there is one.
- *
- * @example
- * counted(1, 'row')                    // '1 row'
- * counted(3, 'shaping row')            // '3 shaping rows'
- * counted(2, 'stitch', 'stitches')     // '2 stitches'
- */
-export function counted(count: number, one: string, several = `${one}s`): string {
-  return `${said(count)} ${count === 1 ? one : several}`;
-}
-
-/**
- * A length as it stands in a sentence. A space that does not break holds its unit to it: so who shows the sentence can
- * tell a length in it from words that only look like one, and write it in other units.
- */
-export function saidCm(cm: unknown): string {
-  return `${said(cm)}\u00a0cm`;
-}
 
 /** Any number that is one and not beyond reason; `what` opens the sentence ("The ease"). */
 export function finite(x: number, what: string): number {

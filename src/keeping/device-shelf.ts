@@ -1,6 +1,7 @@
 import { fileVersion, fileVersionOf } from '../notebook/file-head';
 import { openDatabase, type Database } from './database';
-import { counted, keptFrom, stateFrom, textFrom, type EarlierState } from './kept';
+import { stateFrom } from './earlier-state';
+import { counted, keptFrom, textFrom, type EarlierState } from './kept';
 import { listing, titleIn, type Found } from './listing';
 import type { Shelf } from './shelf';
 import { newestFirst } from './thinning';

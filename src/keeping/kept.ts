@@ -64,7 +64,7 @@ export const counted = (value: unknown): number | undefined =>
   typeof value === 'number' && Number.isSafeInteger(value) && value >= 0 ? value : undefined;
 const timed = (value: unknown): number | undefined =>
   typeof value === 'number' && Math.abs(value) <= latestTime ? value : undefined;
-const fieldsOf = (record: unknown): Readonly<Record<string, unknown>> =>
+export const fieldsOf = (record: unknown): Readonly<Record<string, unknown>> =>
   typeof record === 'object' && record !== null ? (record as Record<string, unknown>) : {};
 
 /** Which edits a record says it holds; undefined where that is damaged: then none is known to be in it. */
@@ -109,20 +109,6 @@ export function keptFrom(id: string, record: unknown): KeptNotebook {
     ...(deleted !== undefined && { deleted }),
     ...(edits && { edits }),
     ...(!whole && { damaged: 'entry' as const }),
-  };
-}
-
-/** An earlier state, made of what its record holds, which may be damaged. */
-export function stateFrom(notebook: string, at: number, record: unknown): EarlierState {
-  const found = fieldsOf(record);
-  const order = counted(found['order']);
-  return {
-    notebook,
-    at,
-    ...(order !== undefined && { order }),
-    cells: counted(found['cells']) ?? 0,
-    sizes: counted(found['sizes']) ?? 0,
-    ...(found['older'] === true && { older: true as const }),
   };
 }
 

@@ -7,7 +7,7 @@ import {
   type JournalEntry,
   type JournalStorage,
 } from './journal';
-import { patched } from './patch';
+import { patched } from './patched';
 
 /** The entries of one writer of a notebook, in order; `undefined` for one that cannot be read. */
 export interface Chain {

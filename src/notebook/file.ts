@@ -13,7 +13,8 @@ import {
 } from './edits';
 import { fileFormat, fileVersion } from './file-head';
 import { sameName } from './formula';
-import { largestFile, tooDeep, tooMuch } from './limits';
+import { tooDeep, tooMuch } from './file-limits';
+import { largestFile } from './limits';
 import { versionOne } from './frozen/version-1';
 import { migrated } from './migrations';
 import { finiteSchema, formulaSchema, labelSchema, nameSchema, shapes } from './shapes';

@@ -1,4 +1,4 @@
-import { functionNamed } from './functions';
+import type { FunctionEntry } from './functions';
 
 /**
  * The language of formulas: OpenFormula expressions (OASIS OpenDocument 1.3, part 4) over names, without
@@ -21,6 +21,9 @@ export interface FormulaProblem {
   readonly start: number;
   readonly end: number;
 }
+
+/** Finds a function by its name, in any case. */
+export type KnownFunctions = (name: string) => FunctionEntry | undefined;
 
 export type FormulaRead = { readonly tokens: readonly Token[] } | FormulaProblem;
 
@@ -56,8 +59,11 @@ const unitAfter = /\s*(?:cm|mm|in|sts|rows|grams)(?![\p{L}\p{M}\p{N}_]|\s*\()/iu
 
 /**
  * Reads a formula as stored (`decimal` left out) or as a person typed it. The tokens cover the text whole,
- * spaces included. A leading `=` is passed over.
+ * spaces included. A leading `=` is passed over. This is the grammar alone: any name before a bracket is a function
+ * that takes any number of arguments. `readCheckedFormula` knows which functions there are.
  *
+ * @param known finds a function by its name; where it is given, a call of another one, or with too few or too many
+ *   arguments, is a problem
  * @example readFormula('bust × 1,1', ',') // tokens bust, space, *, space, 1.1
  * @example readFormula('bust +') // { problem: 'Something is missing after +.', … }
  */
@@ -65,6 +71,7 @@ export function readFormula(
   formula: string,
   decimal: '.' | ',' = '.',
   longest: number = longestFormula,
+  known?: KnownFunctions,
 ): FormulaRead {
   const begin = formula.match(/^\s*=?/)?.[0].length ?? 0;
   if (formula.length - begin > longest) {
@@ -76,15 +83,20 @@ export function readFormula(
   }
   const tokens: Token[] = [];
   for (let at = begin; at < formula.length;) {
-    const token = tokenAt(formula, at, decimal);
+    const token = tokenAt(formula, at, decimal, known);
     if ('problem' in token) return token;
     tokens.push(token);
     at = token.end;
   }
-  return grammar(tokens, formula) ?? { tokens };
+  return grammar(tokens, formula, known) ?? { tokens };
 }
 
-function tokenAt(formula: string, at: number, decimal: '.' | ','): Token | FormulaProblem {
+function tokenAt(
+  formula: string,
+  at: number,
+  decimal: '.' | ',',
+  known?: KnownFunctions,
+): Token | FormulaProblem {
   const number = match(numbers[decimal], formula, at);
   if (number) {
     const unit = match(unitAfter, formula, at + number.length);
@@ -112,7 +124,7 @@ function tokenAt(formula: string, at: number, decimal: '.' | ','): Token | Formu
     const end = at + text.length;
     if (kind === 'operator') return { kind, text: spelling[text] ?? text, start: at, end };
     if (kind !== 'name') return { kind, text, start: at, end };
-    return wordAt(formula, text, at, end);
+    return wordAt(formula, { text, start: at, end }, known);
   }
   const character = String.fromCodePoint(formula.codePointAt(at)!);
   const end = at + character.length;
@@ -129,10 +141,14 @@ function tokenAt(formula: string, at: number, decimal: '.' | ','): Token | Formu
   return problem(`"${character}" has no place in a formula.`, at, end);
 }
 
-function wordAt(formula: string, text: string, start: number, end: number): Token | FormulaProblem {
+function wordAt(
+  formula: string,
+  { text, start, end }: Omit<Token, 'kind'>,
+  known?: KnownFunctions,
+): Token | FormulaProblem {
   const called = /^\s*\(/.test(formula.slice(end));
   if (!called) return { kind: 'name', text: text.normalize('NFC'), start, end };
-  if (!functionNamed(text)) {
+  if (known && !known(text)) {
     return problem(
       `There is no function ${text} here; the list of functions shows what there is.`,
       start,
@@ -152,7 +168,11 @@ function problem(sentence: string, start: number, end: number): FormulaProblem {
 }
 
 /** One pass that knows only whether a value or an operator is due; and the brackets that are open. */
-function grammar(tokens: readonly Token[], formula: string): FormulaProblem | undefined {
+function grammar(
+  tokens: readonly Token[],
+  formula: string,
+  known?: KnownFunctions,
+): FormulaProblem | undefined {
   const open: { token: Token; call?: Token; count: number }[] = [];
   let due: 'value' | 'operator' = 'value';
   let before: Token | undefined;
@@ -204,8 +224,9 @@ function grammar(tokens: readonly Token[], formula: string): FormulaProblem | un
         if (due === 'value' && !(empty && bracket.call)) {
           return problem('Something is missing before this bracket.', token.start, token.end);
         }
-        if (bracket.call) {
-          const wrong = wrongCount(bracket.call, empty ? 0 : bracket.count + 1);
+        const entry = bracket.call && known?.(bracket.call.text);
+        if (bracket.call && entry) {
+          const wrong = wrongCount(entry, empty ? 0 : bracket.count + 1);
           if (wrong) return problem(wrong, bracket.call.start, token.end);
         }
         open.pop();
@@ -230,14 +251,13 @@ function grammar(tokens: readonly Token[], formula: string): FormulaProblem | un
   return undefined;
 }
 
-function wrongCount(call: Token, count: number): string | undefined {
-  const entry = functionNamed(call.text)!;
+function wrongCount(entry: FunctionEntry, count: number): string | undefined {
   const least = entry.arguments.filter((argument) => !argument.optional).length;
   const most = entry.repeats ? Infinity : entry.arguments.length;
   if (count >= least && count <= most) return undefined;
   if (entry.lacks && count === least - 1) return entry.lacks;
   const wanted = entry.arguments.map((argument) => argument.label).join('; ');
-  return `${call.text} takes ${wanted || 'nothing'}${entry.repeats ? ' …' : ''} in its brackets; here ${count === 1 ? 'is 1 argument' : `are ${count} arguments`}.`;
+  return `${entry.name} takes ${wanted || 'nothing'}${entry.repeats ? ' …' : ''} in its brackets; here ${count === 1 ? 'is 1 argument' : `are ${count} arguments`}.`;
 }
 
 /** The formula as it is stored: standard operators, `.` and `;`. */

@@ -10,7 +10,6 @@ import {
   downstream,
   feedsOf,
   largestFile,
-  readFormula,
   redo,
   storedFormula,
   undo,
@@ -20,6 +19,7 @@ import {
   allCells,
   type Cell,
   type Edit,
+  type FormulaRead,
   type History,
   type Notebook,
   type PieceCell,
@@ -37,6 +37,7 @@ import {
   type WorkTrials,
 } from '../sheet';
 import { Complaints } from './complaints.svelte';
+import { fetched } from './fetching';
 import { Followed, type Standing } from './followed.svelte';
 import { outdated, type OpenNotebook, type StartState } from './start-state';
 import { summaryOf } from './summary';
@@ -415,7 +416,7 @@ export class Desk {
 
   /** What a formula, as typed, would give in a place, without keeping it. */
   async tryFormula(typed: string, place: Place): Promise<Checked> {
-    const read = readFormula(typed, this.notebook.settings.decimal);
+    const read = await this.#readFormula(typed);
     if ('problem' in read) return read;
     try {
       const checked = await this.#follower.check(storedFormula(read.tokens), place);
@@ -435,10 +436,22 @@ export class Desk {
 
   /** A typed formula as it is stored, once it has been read whole and its unit found right. */
   async readTyped(typed: string, place: Place): Promise<{ formula: string } | { problem: string }> {
-    const read = readFormula(typed, this.notebook.settings.decimal);
+    const read = await this.#readFormula(typed);
     if ('problem' in read) return read;
     const tried = await this.tryFormula(typed, place);
     return 'problem' in tried ? tried : { formula: storedFormula(read.tokens) };
+  }
+
+  /** The functions that formulas may use are fetched with the first formula that is typed. */
+  async #readFormula(typed: string): Promise<FormulaRead> {
+    try {
+      const { readCheckedFormula } = await fetched(() => import('../notebook/checked-formula'));
+      return readCheckedFormula(typed, this.notebook.settings.decimal);
+    } catch {
+      const problem =
+        'The part of the page that checks formulas did not load. Enter it again; if that does not help, reload the page: your notebook stays.';
+      return { problem, start: 0, end: typed.length };
+    }
   }
 
   #become(history: History): void {

@@ -1,4 +1,5 @@
-import { readFormula, sameName, type FormulaProblem, type Token } from '../notebook/formula';
+import { readCheckedFormula } from '../notebook/checked-formula';
+import { sameName, type FormulaProblem, type Token } from '../notebook/formula';
 import { own } from './own-functions';
 import type { Names } from './names';
 
@@ -11,7 +12,7 @@ export interface Reading {
 
 /** Takes a stored formula apart, or tells what is wrong with it; one a cell made itself may be of any length. */
 export function reading(formula: string, made = false): Reading | FormulaProblem {
-  const read = readFormula(formula, '.', made ? Infinity : undefined);
+  const read = readCheckedFormula(formula, '.', made ? Infinity : undefined);
   if ('problem' in read) return read;
   const tokens = read.tokens.filter((token) => token.kind !== 'space');
   const wrong = unreadable(tokens);

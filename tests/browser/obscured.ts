@@ -10,7 +10,12 @@ export function obscured(page: Page): Promise<string | null> {
     if (!at || at === document.body) return null;
     // A box that is ticked by its label is seen where its label is.
     const shown = at.matches('[type=checkbox], [type=radio]') ? (at.closest('label') ?? at) : at;
-    const { left, right, top, bottom } = shown.getBoundingClientRect();
+    const box = shown.getBoundingClientRect();
+    // Of what is larger than the window, the part inside it counts.
+    const left = Math.max(box.left, 0);
+    const right = Math.min(box.right, innerWidth);
+    const top = Math.max(box.top, 0);
+    const bottom = Math.min(box.bottom, innerHeight);
     const across = [left + 2, (left + right) / 2, right - 2, left + (right - left) / 4];
     const down = [top + 2, (top + bottom) / 2, bottom - 2];
     const seen = across.some((x) =>
@@ -24,7 +29,7 @@ export function obscured(page: Page): Promise<string | null> {
     if (seen) return null;
     const over = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
     const name = at.getAttribute('aria-label') ?? at.textContent.trim().slice(0, 50);
-    const where = `at ${Math.round(left)}, ${Math.round(top)}, ${Math.round(right - left)} × ${Math.round(bottom - top)} px`;
+    const where = `at ${Math.round(box.left)}, ${Math.round(box.top)}, ${Math.round(box.width)} × ${Math.round(box.height)} px`;
     return `${at.tagName.toLowerCase()} "${name}" ${where}, ${over ? `under ${over.tagName.toLowerCase()} ${over.className}` : 'out of the window'}`;
   });
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isEmptyPatch, patchBetween, patched, type NotebookPatch } from '../../src/keeping/patch';
+import { isEmptyPatch, patchBetween, type NotebookPatch } from '../../src/keeping/patch';
+import { patched } from '../../src/keeping/patched';
 import { allCells, apply, begin, advance, redo, undo, type Edit, type Notebook } from '../../src/notebook';
 import { adaptedPullover, cardigan } from '../../src/starters';
 import { cells, entries, sizes } from '../sheet/random-cells';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { charts } from '../../src/craft';
-import { questionsAbout, usualSettings, type Cell, type Settings, type Size } from '../../src/notebook';
+import { usualSettings, type Cell, type Settings, type Size } from '../../src/notebook';
+import { questionsAbout } from '../../src/notebook/asked-of-measures';
 import { measure, value } from '../../src/starters/cells';
 
 const sizes: Size[] = [

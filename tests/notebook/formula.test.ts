@@ -4,19 +4,20 @@ import {
   deepestBrackets,
   longestFormula,
   namesIn,
-  readFormula,
   renameIn,
   shownFormula,
   storedFormula,
 } from '../../src/notebook';
+import { readCheckedFormula } from '../../src/notebook/checked-formula';
+import { readFormula } from '../../src/notebook/formula';
 import { withoutHanging } from '../without-hanging';
 
 const problem = (formula: string, decimal: '.' | ',' = '.'): string => {
-  const read = readFormula(formula, decimal);
+  const read = readCheckedFormula(formula, decimal);
   return 'problem' in read ? read.problem : '';
 };
 const stored = (formula: string, decimal: '.' | ',' = '.'): string => {
-  const read = readFormula(formula, decimal);
+  const read = readCheckedFormula(formula, decimal);
   if ('problem' in read) throw new Error(read.problem);
   return storedFormula(read.tokens);
 };
@@ -99,7 +100,15 @@ describe('what may not', () => {
   });
 
   it('says where the trouble stands', () => {
-    expect(readFormula('bust + WOOL(2)')).toMatchObject({ start: 7, end: 11 });
+    expect(readCheckedFormula('bust + WOOL(2)')).toMatchObject({ start: 7, end: 11 });
+  });
+
+  it('is asked of the grammar alone where no functions are known', () => {
+    expect(readFormula('bust + WOOL(2; 3)')).toHaveProperty('tokens');
+    expect(readFormula('bust + WOOL(2; )')).toMatchObject({
+      problem: 'Something is missing before this bracket.',
+    });
+    expect(namesIn('bust + WOOL(waist)')).toEqual(['bust', 'waist']);
   });
 });
 
@@ -129,7 +138,7 @@ it('never throws, and its tokens cover the text it read', () => {
         fc.array(piece).map((parts) => parts.join('')),
       ),
       (text) => {
-        const read = readFormula(text);
+        const read = readCheckedFormula(text);
         if ('problem' in read) {
           expect(read.problem).toMatch(/\.$/);
           return;

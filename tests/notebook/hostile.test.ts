@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { allCells, largestFile, mostPlaces, readFile, writeFile } from '../../src/notebook';
-import { tooDeep } from '../../src/notebook/limits';
+import { tooDeep } from '../../src/notebook/file-limits';
 import { cardigan } from '../../src/starters';
 import { handMade, hostileFile } from './hostile';
 

@@ -1,16 +1,15 @@
 import {
   deepestBrackets,
-  functionNamed,
-  functions,
   longestFormula,
   nameTable,
-  readFormula,
   sameName,
   unitInWords,
   type FunctionEntry,
   type Named,
   type Notebook,
 } from '../../notebook';
+import { readCheckedFormula } from '../../notebook/checked-formula';
+import { functionNamed, functions } from '../../notebook/functions';
 import { toldOf } from '../../notebook/functions/told';
 import { partsOf } from './formula-parts';
 
@@ -91,7 +90,7 @@ export function callAround(
 
 /** A formula that is worth asking the sheet about: one that can be read whole. */
 export function readable(text: string, decimal: '.' | ','): boolean {
-  return 'tokens' in readFormula(text, decimal);
+  return 'tokens' in readCheckedFormula(text, decimal);
 }
 
 /**
@@ -99,12 +98,12 @@ export function readable(text: string, decimal: '.' | ','): boolean {
  * wrong before its end. Nothing is said of one that is only not finished.
  */
 export function wrongAlready(text: string, decimal: '.' | ','): string | undefined {
-  const read = readFormula(text, decimal);
+  const read = readCheckedFormula(text, decimal);
   if ('tokens' in read) return undefined;
   if (text.length > longestFormula) return read.problem;
   const open = depthOf(text, decimal);
   if (open > deepestBrackets) return read.problem;
-  const closed = readFormula(text + ')'.repeat(Math.max(open, 0)), decimal);
+  const closed = readCheckedFormula(text + ')'.repeat(Math.max(open, 0)), decimal);
   return 'problem' in closed && closed.end < text.trimEnd().length ? closed.problem : undefined;
 }
 

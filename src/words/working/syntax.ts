@@ -1,4 +1,5 @@
-import { readFormula, type Token } from '../../notebook';
+import type { Token } from '../../notebook';
+import { readCheckedFormula } from '../../notebook/checked-formula';
 
 /** A formula as it is worked: what is done first stands furthest inside. */
 export type Syntax =
@@ -39,7 +40,7 @@ const binds = {
  */
 export function syntaxOf(formula: string): { readonly tree: Syntax } | { readonly problem: string } {
   // What a piece makes of its stretches is as long as they are many.
-  const read = readFormula(formula, '.', Infinity);
+  const read = readCheckedFormula(formula, '.', Infinity);
   if ('problem' in read) return { problem: read.problem };
   const tokens = read.tokens.filter(({ kind }) => kind !== 'space');
   return { tree: expression({ tokens, at: 0 }, 1) };
@@ -50,7 +51,7 @@ interface Reader {
   at: number;
 }
 
-// The grammar has been seen to by `readFormula`: what is due is there.
+// The grammar has been seen to by `readCheckedFormula`: what is due is there.
 function expression(reader: Reader, least: number): Syntax {
   let left = operand(reader);
   for (;;) {

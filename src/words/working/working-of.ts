@@ -1,6 +1,5 @@
 import { CraftError } from '../../craft';
 import {
-  asWorked,
   called,
   cellById,
   inputsOf,
@@ -17,6 +16,7 @@ import {
   type Output,
   type Unit,
 } from '../../notebook';
+import { asWorked } from '../../notebook/piece-start';
 import { worthOf, type Amount } from './amount';
 import { workFormula } from './expression';
 import type { Place, WorkingSource } from './source';

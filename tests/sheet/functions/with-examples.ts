@@ -1,4 +1,5 @@
-import { functions, nameTable, sameName, type Notebook } from '../../../src/notebook';
+import { nameTable, sameName, type Notebook } from '../../../src/notebook';
+import { functions } from '../../../src/notebook/functions';
 import { toldFunctions } from '../../../src/notebook/functions/told';
 import { formula, measure } from '../notebook-of';
 import { smock } from '../../notebooks/smock';

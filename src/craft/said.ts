@@ -1,0 +1,35 @@
+/** Beyond this no count, length or gauge is meant; below it every whole number is exact and no product overflows. */
+export const greatest = 1e12;
+
+/** A number as it stands in a sentence: 6 digits at most, and words where it is none. */
+export function said(x: unknown): string {
+  if (typeof x === 'string') return `"${x.slice(0, 40)}"`;
+  if (typeof x !== 'number') return x === null || x === undefined ? 'missing' : 'not a number';
+  if (Number.isNaN(x)) return 'not a number';
+  if (!Number.isFinite(x)) return x > 0 ? 'endless' : 'endlessly negative';
+  if (Math.abs(x) > greatest)
+    return x > 0 ? 'more than a million million' : 'less than minus a million million';
+  if (x !== 0 && Math.abs(x) < 1e-6) return x > 0 ? 'next to nothing' : 'a hair below 0';
+  const shown = Number.isInteger(x) ? x + 0 : Number(x.toPrecision(6));
+  return String(shown).replace('-', '−');
+}
+
+/**
+ * A count and what is counted, as they stand in a sentence: singular where there is one.
+ *
+ * @example
+ * counted(1, 'row')                    // '1 row'
+ * counted(3, 'shaping row')            // '3 shaping rows'
+ * counted(2, 'stitch', 'stitches')     // '2 stitches'
+ */
+export function counted(count: number, one: string, several = `${one}s`): string {
+  return `${said(count)} ${count === 1 ? one : several}`;
+}
+
+/**
+ * A length as it stands in a sentence. A space that does not break holds its unit to it: so who shows the sentence can
+ * tell a length in it from words that only look like one, and write it in other units.
+ */
+export function saidCm(cm: unknown): string {
+  return `${said(cm)}\u00a0cm`;
+}
