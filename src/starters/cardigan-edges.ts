@@ -117,6 +117,30 @@ export const edges: readonly Cell[] = [
       note: 'Back, both fronts, and one band over the other. The back goes in twos, so a step is two stitches.',
     },
   ),
+  asMade(
+    'Finished length',
+    'body_length',
+    [
+      ['back_hem_start_width', 1],
+      ['back_length', 1],
+      ['back_neck_rows / body_rows', 1],
+    ],
+    'ROWS(3) / body_rows / 2',
+    {
+      name: 'length_made',
+      note: 'From the top of the shoulder, with the hem. Rows to the underarm go in twos, and those of the armhole are rounded.',
+    },
+  ),
+  asMade(
+    'Finished sleeve',
+    'sleeve_wanted',
+    [
+      ['cuff_piece_start_width', 1],
+      ['sleeve_length', 1],
+    ],
+    'ROWS(1) / body_rows / 2',
+    { name: 'sleeve_made', note: 'From the edge of the shoulder, with the cuff.' },
+  ),
 ];
 
 /** What has to hold in every size of the cardigan, and across its sizes. */
@@ -138,6 +162,11 @@ export const checks: readonly Cell[] = [
     'Side seams',
     'JOINS(back_lower_worked_rows; right_front_lower_worked_rows; left_front_lower_worked_rows)',
     'Back and fronts have other numbers of rows below the underarm, so the side seam will not lie flat.',
+  ),
+  check(
+    'Hems at the sides',
+    'JOINS(back_hem_end; front_hem_end)',
+    'The hems of back and fronts have other numbers of stitches where they meet at the sides.',
   ),
   check(
     'Shoulders',

@@ -153,7 +153,7 @@ export const sleevesOf = (sizes: readonly Size[]): readonly Cell[] => [
       even('Sewn to the underarm', 'body', 'sewn_rows', 'sewn'),
     ],
     {
-      note: 'Make two. Sew the last row to the rows of the armhole, its middle at the top of the shoulder, and the rows worked even at the end to the stitches left at the underarm.',
+      note: 'Make two. Sew the last row to the rows of the armhole, its middle halfway round them, which is a little in front of the shoulder seam; sew the rows worked even at the end to the stitches left at the underarm. Then join the edges of the sleeve, and the ends of its cuff.',
     },
   ),
 ];
