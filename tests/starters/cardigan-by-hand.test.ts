@@ -311,6 +311,10 @@ describe.each(['S', '3X'] as const)('the cardigan by hand, in size %s', (own) =>
     expect(Math.abs(measure(own, 'Sleeve, width at the end') - (back + front) / 1.2)).toBeLessThan(1);
     // The shoulder seam is two rows behind the top: the sleeve's middle is halfway, and not at the seam.
     expect(front - back).toBe(4);
+    expect(under(mine, 'Sleeve')).toMatch(
+      /its middle halfway round them, .* in front of the shoulder seam;/u,
+    );
+    expect(under(mine, 'Sleeve')).toContain('Then join the edges of the sleeve, and the ends of its cuff.');
     const left = one('Back', /sl st across the first (\d+)/u);
     const sewn = one('Sleeve', /Sewn to the underarm\nWork (\d+)/u);
     expect(Math.abs(left / 1.4 - sewn / 1.2)).toBeLessThan(0.5);

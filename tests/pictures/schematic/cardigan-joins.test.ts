@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { joinsInWords, joinsOf } from '../../../src/pictures/schematic';
+import { joinsInWords, joinsOf, layOf } from '../../../src/pictures/schematic';
 import { cardigan } from '../../../src/starters/cardigan';
 import { specOf } from './spec-of';
 
@@ -36,4 +36,10 @@ test('each join of the cardigan names all the pieces that meet in it, and each e
     'Buttonhole band, first row',
   ]);
   expect(plain('Hems at the sides')).toEqual(['Back hem, last row', 'Front hem, first row']);
+});
+
+test('what is worked up from a hem or a cuff stands on it, and what is picked up at an edge hangs', () => {
+  const lay = layOf(cardigan(), joinsOf(cardigan()));
+  const hangs = [...lay].filter(([, one]) => one.hangs).map(([id]) => id);
+  expect(hangs).toEqual(['neckband', 'button-band', 'buttonhole-band']);
 });
