@@ -86,7 +86,7 @@ export const backAndFronts: readonly Cell[] = [
     ],
     {
       ...beginsRight,
-      note: 'The stitches between the shoulders are the back neck: mark the first and the last of them.',
+      note: 'The stitches between the shoulders are the back neck: put markers in the first and the last of them.',
     },
   ),
   piece('Front hem', 'flat', 'hem_sts', [even('Rib', 'rib', hemRows('front_sts'))], {
