@@ -2,14 +2,19 @@ import type { Cell } from '../notebook';
 import { asMade, check, chosen, even, f, formula, pickUp, piece, value } from './cells';
 
 /** A front band, fitted so that the buttonholes have even gaps; its parts in the order they are picked up. */
-function frontBand(label: string, order: readonly ('hem' | 'front' | 'neckband')[], name: string): Cell {
+function frontBand(
+  label: string,
+  front: 'left_front' | 'right_front',
+  order: readonly ('hem' | 'front' | 'neckband')[],
+  name: string,
+): Cell {
   const parts = {
-    hem: { kind: 'stitches', name: 'hem', label: 'Hem', count: f('hem_sts') },
+    hem: { kind: 'stitches', name: 'hem', label: 'Hem', count: f('front_hem_end') },
     front: {
       kind: 'rows',
       name: 'front',
       label: 'Front',
-      rows: f('lower_rows + upper_rows'),
+      rows: f(`${front}_lower_worked_rows + ${front}_upper_worked_rows`),
       pick: f('PICKUPSTITCHES(body_rows; band_sts)'),
       of: f('PICKUPROWS(body_rows; band_sts)'),
     },
@@ -57,12 +62,12 @@ export const edges: readonly Cell[] = [
         length: f('neck_edge'),
         gauge: f('neck_side / neck_edge'),
       },
-      { kind: 'stitches', name: 'back_neck', label: 'Back neck', count: f('neck_sts') },
+      { kind: 'stitches', name: 'back_neck', label: 'Back neck', count: f('back_end - 2 * shoulder_sts') },
       {
         kind: 'curve',
         name: 'left_neck',
         label: 'Left front neck',
-        length: f('neck_edge'),
+        length: f('EDGELENGTH(left_front; "left"; 4; 8)'),
         gauge: f('neck_side / neck_edge'),
       },
     ],
@@ -74,11 +79,11 @@ export const edges: readonly Cell[] = [
   chosen('Number of buttons', 'number', value(7), { name: 'button_count' }),
   chosen('Width of a buttonhole', 'stitches', value(2), { name: 'hole_sts' }),
   chosen('Plain before the first buttonhole', 'stitches', value(3), { name: 'hole_ends' }),
-  frontBand('Left band stitches', ['neckband', 'front', 'hem'], 'left_band'),
+  frontBand('Left band stitches', 'left_front', ['neckband', 'front', 'hem'], 'left_band'),
   piece('Button band', 'flat', 'left_band', [even('Band', 'band', 'band_deep')], {
     note: 'Down the left front. Sew a button on it opposite each buttonhole.',
   }),
-  frontBand('Right band stitches', ['hem', 'front', 'neckband'], 'right_band'),
+  frontBand('Right band stitches', 'right_front', ['hem', 'front', 'neckband'], 'right_band'),
   piece(
     'Buttonhole band',
     'flat',
@@ -117,6 +122,30 @@ export const edges: readonly Cell[] = [
       note: 'Back, both fronts, and one band over the other. The back goes in twos, so a step is two stitches.',
     },
   ),
+  asMade(
+    'Finished length',
+    'body_length',
+    [
+      ['back_hem_start_width', 1],
+      ['back_length', 1],
+      ['back_neck_rows / body_rows', 1],
+    ],
+    'ROWS(3) / body_rows / 2',
+    {
+      name: 'length_made',
+      note: 'From the top of the shoulder, with the hem. Rows to the underarm go in twos, and those of the armhole are rounded.',
+    },
+  ),
+  asMade(
+    'Finished sleeve',
+    'sleeve_wanted',
+    [
+      ['cuff_piece_start_width', 1],
+      ['sleeve_length', 1],
+    ],
+    'ROWS(1) / body_rows / 2',
+    { name: 'sleeve_made', note: 'From the edge of the shoulder, with the cuff.' },
+  ),
 ];
 
 /** What has to hold in every size of the cardigan, and across its sizes. */
@@ -140,8 +169,13 @@ export const checks: readonly Cell[] = [
     'Back and fronts have other numbers of rows below the underarm, so the side seam will not lie flat.',
   ),
   check(
+    'Hems at the sides',
+    'JOINS(back_hem_end; front_hem_start)',
+    'The hems of back and fronts have other numbers of stitches where they meet at the sides.',
+  ),
+  check(
     'Shoulders',
-    'JOINS(shoulder_sts; right_front_end; left_front_end)',
+    'JOINS((back_end - neck_sts) / 2; right_front_end; left_front_end)',
     'The front shoulder has another count than the back shoulder.',
   ),
   check(

@@ -11,6 +11,12 @@ const alongHem = (label: string, sts: string, rows: string, name: string): Cell 
     { name },
   );
 
+/**
+ * Stitches are left at the sides that rows begin and end on, so the first row is a right-side row in knitting too, where
+ * it would come back over the pick-up: there the wrong side faces while stitches are picked up.
+ */
+const beginsRight = { startsOn: 'RS' } as const;
+
 /** A front from its hem; seen from the right side, its armhole is where rows begin, or where they end. */
 function front(label: string, armhole: 'start' | 'end'): Cell {
   const at = (where: 'start' | 'end', sts: string) => ({
@@ -25,29 +31,35 @@ function front(label: string, armhole: 'start' | 'end'): Cell {
     fabric: 'body',
     ...ends,
   });
-  return piece(label, 'flat', 'front_along_hem', [
-    even('Hem to underarm', 'body', 'lower_rows', 'lower'),
-    leave('underarm', 'Underarm', at(armhole, 'underarm_sts')),
-    even('Underarm to neck', 'body', 'upper_rows', 'upper'),
-    leave('neck_first', 'Neck to shoulder', at(neck, 'neck_first')),
-    { ...even('Neck to shoulder', 'body', '1', 'neck_row'), rows: value(1) } as PieceStretch,
-    // The next row is a wrong-side row, and begins where the last one ended.
-    leave('neck_second', 'Neck to shoulder', at(armhole, 'neck_second')),
-    { ...even('Neck to shoulder', 'body', '1', 'next_row'), rows: value(1) } as PieceStretch,
-    {
-      kind: 'taper',
-      name: 'neck',
-      label: 'Neck to shoulder',
-      fabric: 'body',
-      to: f('shoulder_sts'),
-      over: f('neck_rows - 2'),
-      perRow: value(1),
-      every: 1,
-      before: value(0),
-      after: value(2),
-      order: 'shortFirst',
-    },
-  ]);
+  return piece(
+    label,
+    'flat',
+    'front_along_hem',
+    [
+      even('Hem to underarm', 'body', 'lower_rows', 'lower'),
+      leave('underarm', 'Underarm', at(armhole, 'underarm_sts')),
+      even('Underarm to neck', 'body', 'upper_rows', 'upper'),
+      leave('neck_first', 'Neck to shoulder', at(neck, 'neck_first')),
+      { ...even('Neck to shoulder', 'body', '1', 'neck_row'), rows: value(1) } as PieceStretch,
+      // The next row is a wrong-side row, and begins where the last one ended.
+      leave('neck_second', 'Neck to shoulder', at(armhole, 'neck_second')),
+      { ...even('Neck to shoulder', 'body', '1', 'next_row'), rows: value(1) } as PieceStretch,
+      {
+        kind: 'taper',
+        name: 'neck',
+        label: 'Neck to shoulder',
+        fabric: 'body',
+        to: f('shoulder_sts'),
+        over: f('neck_rows - 2'),
+        perRow: value(1),
+        every: 1,
+        before: value(0),
+        after: value(2),
+        order: 'shortFirst',
+      },
+    ],
+    beginsRight,
+  );
 }
 
 /** Hems, back and fronts. */
@@ -72,7 +84,10 @@ export const backAndFronts: readonly Cell[] = [
       },
       even('Underarm to shoulder', 'body', 'armhole_rows - back_neck_rows', 'upper'),
     ],
-    { note: 'The stitches between the shoulders are the back neck: mark the first and the last of them.' },
+    {
+      ...beginsRight,
+      note: 'The stitches between the shoulders are the back neck: put markers in the first and the last of them.',
+    },
   ),
   piece('Front hem', 'flat', 'hem_sts', [even('Rib', 'rib', hemRows('front_sts'))], {
     note: 'Make two, one for each front.',
@@ -138,7 +153,7 @@ export const sleevesOf = (sizes: readonly Size[]): readonly Cell[] => [
       even('Sewn to the underarm', 'body', 'sewn_rows', 'sewn'),
     ],
     {
-      note: 'Make two. Sew the last row to the rows of the armhole, its middle at the top of the shoulder, and the rows worked even at the end to the stitches left at the underarm.',
+      note: 'Make two. Sew the last row to the rows of the armhole, its middle halfway round them, which is a little in front of the shoulder seam; sew the rows worked even at the end to the stitches left at the underarm. Then join the edges of the sleeve, and the ends of its cuff.',
     },
   ),
 ];

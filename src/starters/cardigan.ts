@@ -21,7 +21,7 @@ const swatches: Cell[] = [
   swatch(
     'Body texture',
     {
-      worked: '6.5 mm hook, in the front loop and the back loop by turns',
+      worked: '6.5 mm hook, 1 st in the front loop and 1 in the back loop by turns',
       stitches: 14,
       rows: 12,
       weighed: [20, 20, 25],

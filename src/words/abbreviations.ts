@@ -48,6 +48,7 @@ const knitting: readonly (readonly [string, string])[] = [
   ['m1p', 'make 1 purlwise: lift the strand between two stitches and purl it through the back'],
   ['p', 'purl'],
   ['p2tog', 'purl 2 stitches together'],
+  ['yo', 'yarn over'],
 ];
 
 /**

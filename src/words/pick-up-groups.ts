@@ -36,16 +36,16 @@ export function inBlocks(groups: readonly Group[]): Block[] {
     // Every row end takes some: one with the rarer number, then a run of the others.
     const run = Math.floor(common.times / rare.times);
     const left = common.times % rare.times;
-    return [
-      {
-        groups: [
-          { ...rare, times: 1 },
-          { ...common, times: run },
-        ],
-        times: rare.times,
-      },
-      ...(left > 0 ? [{ groups: [{ ...common, times: left }], times: 1 }] : []),
-    ];
+    const runs = (length: number, times: number): Block => ({
+      groups: [
+        { ...rare, times: 1 },
+        { ...common, times: length },
+      ],
+      times,
+    });
+    // What is left over ends the edge where it is no longer than a run; more of it would pull the edge in there.
+    if (left > run) return [runs(run + 1, left), runs(run, rare.times - left)];
+    return [runs(run, rare.times), ...(left > 0 ? [{ groups: [{ ...common, times: left }], times: 1 }] : [])];
   }
   const list = [rare, common];
   const each = groups.flatMap((group) =>
@@ -72,10 +72,14 @@ export function shapeOfBlocks(blocks: readonly Block[]): string {
     const [one, other] = first.groups;
     // One is "in the next row end", and more are "in each of the next": what is left over may be missing in some sizes.
     if (!other) return one!.times === 1 ? 'one row end' : 'each row end';
-    const runs = [other.times, blocks[1]?.groups[0]?.times]
+    const twoRuns = blocks[1]?.groups.length === 2;
+    const runs = [other.times, blocks[1]?.groups.at(-1)?.times]
       .map((run) => (run === 1 ? ', one' : ''))
       .join(';');
-    return `${one!.pick > other.pick ? 'more' : 'fewer'} among others${first.times > 1 ? '*' : ''}${runs}`;
+    const often = [first, ...(twoRuns ? [blocks[1]!] : [])]
+      .map(({ times: many }) => (many > 1 ? '*' : '.'))
+      .join('');
+    return `${one!.pick > other.pick ? 'more' : 'fewer'} among others${often}${runs}`;
   }
   return blocks
     .map(({ groups, times: often }) => groups.map(unitOf).join('+') + (often > 1 ? '*' : ''))

@@ -22,6 +22,7 @@ describe('the abbreviations of a pattern', () => {
       'sc',
       'sc2tog',
     ]);
+    expect(shorts(['Next row (RS): k3, yo, k2tog, k3 [8 sts].'], 'knitting')).toContain('yo');
     expect(shorts(['Work 2 rows even.'], 'crochet')).toEqual([]);
   });
 

@@ -29,7 +29,9 @@ describe('buttonholes along a stretch', () => {
     expect(text).toContain(
       'Next row (RS): sc 3, ch 2, skip 2 sts, *sc 11, ch 2, skip 2 sts; rep from * 5 more times, sc 3 [86 sts].',
     );
-    expect(text).toContain('On the next row, work 2 sc in each ch sp.\nWork 2 rows even.');
+    expect(text).toContain(
+      'On the next row, the first of those below, work 2 sc in each chain space.\nWork 2 rows even.',
+    );
   });
 
   it('in UK terms are double crochet, and miss their stitches', async () => {
@@ -48,13 +50,13 @@ describe('buttonholes along a stretch', () => {
   it('of one stitch say so', async () => {
     const text = await written(garment(21, along('STS(3); 3; STS(1)')));
     expect(text).toContain('ch 1, skip 1 st, ');
-    expect(text).toContain('work 1 sc in each ch sp');
+    expect(text).toContain('work 1 sc in each chain space');
   });
 
   it('in knitting are a yarn over and a decrease', async () => {
     const text = await written(garment(86, along('STS(3); 7; STS(2)'), { craft: 'knitting' }));
     expect(text).toContain('k3, yo, k2tog, *k11, yo, k2tog; rep from * 5 more times, k3 [86 sts]');
-    expect(text).not.toContain('ch sp');
+    expect(text).not.toContain('chain space');
   });
 
   it('that do not fit, or lie along another piece, are not written', async () => {

@@ -22,7 +22,8 @@ export function joinsInWords(spec: Pick<SchematicSpec, 'joins' | 'pieces'>): Joi
     id,
     letter: letterAt(at),
     label,
-    words: edges.map((edge) => edgeInWords(edge, pieces.get(edge.piece)!)).join(' – '),
+    // Stretches under one name are one edge to whoever reads of them.
+    words: [...new Set(edges.map((edge) => edgeInWords(edge, pieces.get(edge.piece)!)))].join(' – '),
   }));
 }
 

@@ -162,7 +162,7 @@ export function holesIn(content: string): number[] {
 }
 
 const intoSpaces = new RegExp(
-  String.raw`^On the next (?:row|round), work (${list}) (\S+) in each ch sp\.$`,
+  String.raw`^On the next (?:row|round), the first of those below, work (${list}) (\S+) in each chain space\.$`,
   'u',
 );
 

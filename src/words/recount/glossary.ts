@@ -36,6 +36,7 @@ const knitting: Readonly<Record<string, string>> = {
   p: 'purl',
   k2tog: together('knit'),
   p2tog: together('purl'),
+  yo: 'yarn over',
   m1: 'make 1: lift the strand between two stitches and knit it through the back',
   m1p: 'make 1 purlwise: lift the strand between two stitches and purl it through the back',
 };

@@ -95,10 +95,12 @@ export function buttonholeLines(
   );
   const after = rows.map((many) => many - 1 || null);
   if (!knitting && after.some((many) => many !== null)) {
-    writer.paragraph(`${key} after`, `On the next ${writer.row}, work {width} {stitch} in each ch sp.`, {
-      width: sizeList(widths),
-      stitch: basic,
-    });
+    // It is told beside the rows worked even, and is one of them: a band with one row more would be deeper than its twin.
+    writer.paragraph(
+      `${key} after`,
+      `On the next ${writer.row}, the first of those below, work {width} {stitch} in each chain space.`,
+      { width: sizeList(widths), stitch: basic },
+    );
   }
   writer.even(`${stretch.name} after`, after);
   return true;

@@ -564,11 +564,12 @@ export const classes: readonly MisprintClass[] = [
   ),
   inTexts(
     'what is worked into a buttonhole',
-    ({ part, text }) => part.kind === 'piece' && text.includes('in each ch sp'),
+    ({ part, text }) => part.kind === 'piece' && text.includes('in each chain space'),
     (text, place, document) => [
       ...each(number, more)(text, place, document),
       text.replace(/\b(?:sc|dc)\b/u, (stitch) => (stitch === 'sc' ? 'hdc' : 'tr')),
       text.replace('row', 'round'),
+      text.replace(', the first of those below,', ','),
     ],
   ),
   inTexts('a number of a seam', inPart('making up'), each(number, otherDigit)),

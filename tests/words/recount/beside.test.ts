@@ -32,7 +32,7 @@ describe('buttonholes in crochet', () => {
   });
 
   it('are worked into on the row after, so often in each size', () => {
-    const text = 'On the next row, work 2 (3) sc in each ch sp.';
+    const text = 'On the next row, the first of those below, work 2 (3) sc in each chain space.';
     expect(paragraphSays(text, 1, 2)).toEqual({ kind: 'spaces', each: 3, stitch: 'sc' });
     // A list that is of other sizes says nothing of this one.
     expect(paragraphSays(text, 1, 3)).toEqual({ kind: 'words', text });
