@@ -160,10 +160,10 @@ function bands(found: Pieces): Part[] {
   return band && others.length === 0 ? [{ piece: band, formula: `${band.name}_length`, times: 2 }] : [];
 }
 
-/** The width before the first stitches are left for an armhole; at the start where none are left, or nothing shapes. */
+/** The width before the first stitches are left for an armhole, or the neck is shaped; at the start where nothing shapes. */
 function belowArmholes({ name, stretches }: PieceCell): string {
-  const leave = stretches.findIndex(({ kind }) => kind === 'leave');
-  const before = stretches.slice(0, leave < 0 ? stretches.length : leave);
+  const above = stretches.findIndex(({ kind, label }) => kind === 'leave' || /^(?:v-)?neck\b/iu.test(label));
+  const before = stretches.slice(0, above < 0 ? stretches.length : above);
   const last = before.findLast(({ kind }) => kind !== 'add' && kind !== 'leave');
   if (!last || before.every(({ kind }) => kind === 'even')) return `${name}_start_width`;
   return `${name}_${last.name}_last / ${last.fabric}_sts`;

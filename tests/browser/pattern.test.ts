@@ -2,7 +2,7 @@ import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { begin, settled, type } from './desk';
 import { wrong } from './looks';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 import { openNotebook } from './open-notebook';
 import { visiting } from './visiting';
 
@@ -13,7 +13,7 @@ async function opened(view: string, width = 1280): Promise<Page> {
   await page.evaluate(() => {
     window.print = () => {};
   });
-  if (view === 'Pattern') await openNotebook(page, smock());
+  if (view === 'Pattern') await openNotebook(page, vNeck());
   else await begin(page, 'Three lessons on gauge');
   await page.getByRole('button', { name: view, exact: true }).click();
   return page;
@@ -35,7 +35,7 @@ async function reworded(page: Page, key: string, words: string): Promise<void> {
   await page.keyboard.press('Enter');
 }
 
-describe('the smock’s pattern, in nine sizes', () => {
+describe('the V-neck’s pattern, in nine sizes', () => {
   it('has everything a maker looks for, and recounts in every size', async () => {
     const page = await opened('Pattern');
     await proven(page);
@@ -49,9 +49,7 @@ describe('the smock’s pattern, in nine sizes', () => {
       'Terms and abbreviations',
       'Back',
       'Front',
-      'Sleeve',
       'Band, worked',
-      'Hem border, worked',
       'Making up',
     ]) {
       expect(headings).toContain(heading);
@@ -61,7 +59,6 @@ describe('the smock’s pattern, in nine sizes', () => {
     expect(text).toMatch(/US terms/);
     expect(text).toMatch(/balls of 50 g/);
     expect(text).toMatch(/6\.5 mm hook/);
-    expect(text).toMatch(/Tassels at the hem/);
     expect(text).toMatch(/14 sts and 12 rows to 10 cm/);
     // One number for each of the nine sizes, at the first row of the back.
     expect(text).toContain('[67 (75, 83, 83, 91, 99, 107, 115, 123) sts]');
@@ -71,7 +68,7 @@ describe('the smock’s pattern, in nine sizes', () => {
       expect(cautions.some((caution) => about.test(caution))).toBe(true);
     }
     // Every stretch of every piece has its line.
-    for (const stretch of ['Hem to underarm', 'Narrowed inside the repeats', 'Gathered to the cuff', 'Rib']) {
+    for (const stretch of ['Hem to underarm', 'Neck to shoulder', 'Rib']) {
       expect(text).toContain(stretch);
     }
     expect(await article.locator('table').first().locator('thead th').count()).toBeGreaterThanOrEqual(9);
@@ -164,7 +161,7 @@ describe('the smock’s pattern, in nine sizes', () => {
       const saved = page.waitForEvent('download');
       await page.getByRole('button', { name: button }).click();
       const download = await saved;
-      expect(download.suggestedFilename()).toMatch(new RegExp(`^skerry_smock\\${ending}$`));
+      expect(download.suggestedFilename()).toMatch(new RegExp(`^skerry_vest\\${ending}$`));
       let text = '';
       for await (const chunk of await download.createReadStream()) text += String(chunk);
       expect(text).toMatch(/Making up/);
@@ -174,7 +171,7 @@ describe('the smock’s pattern, in nine sizes', () => {
       expect(text).toMatch(
         ending === '.md' ? /^\[schematic\]: data:image\/svg\+xml,%3Csvg/m : /<figure><svg /,
       );
-      expect(text).toMatch(/Back: width at the end\D+32\D+1\D/);
+      expect(text).toMatch(/Front: width at the end\D+15\D+7\D/);
     }
   });
 

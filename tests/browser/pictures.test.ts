@@ -2,11 +2,12 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { workPiece, type Row } from '../../src/craft';
-import { allCells } from '../../src/notebook';
+import { allCells, type Notebook } from '../../src/notebook';
 import type { Plotted } from '../../src/pictures';
 import { readPiece } from '../../src/sheet/piece-text';
 import { longFile } from '../long-notebook';
-import { smock } from '../notebooks/smock';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
+import { vNeck } from '../notebooks/v-neck';
 import { Worked } from '../sheet/worked';
 import { canvasesHeld } from './canvases-held';
 import { plotted, settled, type } from './desk';
@@ -17,12 +18,11 @@ const visit = visiting();
 let page: Page;
 beforeEach(async () => {
   page = await visit();
-  await openNotebook(page, smock());
+  await openNotebook(page, vNeck());
 });
 
-/** The rows of every piece of the smock in every size, worked here from the texts of a sheet of our own. */
-async function smockRows(): Promise<Map<string, Map<string, Row[]>>> {
-  const notebook = smock();
+/** The rows of every piece of a notebook in every size, worked here from the texts of a sheet of our own. */
+async function rowsOf(notebook: Notebook): Promise<Map<string, Map<string, Row[]>>> {
   const { results } = await new Worked().show(notebook);
   const pieces = allCells(notebook).filter((cell) => cell.kind === 'piece');
   return new Map(
@@ -69,7 +69,7 @@ const drawn = () =>
 
 describe('the plots', () => {
   it('hold the rows of workPiece, for every piece in every size: counts, widths, and tapers', async () => {
-    const rows = await smockRows();
+    const rows = await rowsOf(vNeck());
     await toPictures();
     await drawn();
     for (const [id, bySize] of rows) {
@@ -96,13 +96,14 @@ describe('the plots', () => {
   });
 
   it('compare the three orders: each line steps on the rows where its intervals end', async () => {
+    await openNotebook(page, blouseSleeve());
     await toPictures();
     await drawn();
     await page.getByLabel('Piece').selectOption('sleeve');
     await page.getByLabel('Compare the three orders').check();
     const { lines } = await plot();
     const own = lines.find(({ kind }) => kind === 'worked')!;
-    const rows = (await smockRows())
+    const rows = (await rowsOf(blouseSleeve()))
       .get('sleeve')!
       .get(own.id)!
       .filter(({ stretch }) => stretch === 0);
@@ -135,7 +136,8 @@ describe('the plots', () => {
   });
 
   it('are read row by row with the keys: number, count, width, what is worked, how far off', async () => {
-    const own = (await smockRows()).get('sleeve')!.get('xl')!;
+    await openNotebook(page, blouseSleeve());
+    const own = (await rowsOf(blouseSleeve())).get('sleeve')!.get('c6')!;
     await page.locator('[data-place][data-cell="sleeve"]').first().focus();
     const sheet = page.locator('[data-drawing] [role=application]');
     await sheet.focus();
@@ -144,7 +146,7 @@ describe('the plots', () => {
     const saying = page.locator('[data-drawing] .saying');
     expect(await saying.textContent()).toMatch(
       new RegExp(
-        `XL, Armhole to wrist\\. Round ${row.number}: ${row.count} sts, ${row.width.toFixed(1)} cm\\. Decrease 2 in the round\\. .*straight line`,
+        `Child 6, Armhole to wrist\\. Round ${row.number}: ${row.count} sts, ${row.width.toFixed(1)} cm\\. Decrease 2 in the round\\. .*straight line`,
       ),
     );
     await page.keyboard.press('ArrowRight');
@@ -157,11 +159,12 @@ describe('the plots', () => {
     await page.keyboard.press('Home');
     expect(await saying.textContent()).toContain('Plain');
     await page.keyboard.press('ArrowDown');
-    expect(await saying.textContent()).toContain('2X, Armhole to wrist. Round 1:');
+    expect(await saying.textContent()).toContain('Child 8, Armhole to wrist. Round 1:');
   });
 
   it('stay at a row that is being read through an undo, and say what has come of it', async () => {
-    await type(page, 'sleeve-fabric', 'sts.0.count', '18');
+    await openNotebook(page, blouseSleeve());
+    await type(page, 'sleeve-fabric', 'sts.0.count', '20');
     await settled(page);
     await page.locator('[data-place][data-cell="sleeve"]').first().focus();
     const sheet = page.locator('[data-drawing] [role=application]');
@@ -170,22 +173,23 @@ describe('the plots', () => {
     const saying = page.locator('[data-drawing] .saying');
     const before = await saying.textContent();
     expect(before).toContain('Round 1: ');
-    expect(before).not.toContain('Round 1: 86 sts');
+    expect(before).not.toContain('Round 1: 52 sts');
     await page.keyboard.press('Control+z');
-    await saying.filter({ hasText: 'Round 1: 86 sts' }).waitFor();
-    expect((await plotted(page)).pointed).toEqual({ id: 'xl', row: 1 });
+    await saying.filter({ hasText: 'Round 1: 52 sts' }).waitFor();
+    expect((await plotted(page)).pointed).toEqual({ id: 'c6', row: 1 });
   });
 
   it('point at the row under the pointer, of the line that is nearest, and at none beside the paper', async () => {
-    const rows = (await smockRows()).get('sleeve')!.get('xl')!;
+    await openNotebook(page, blouseSleeve());
+    const rows = (await rowsOf(blouseSleeve())).get('sleeve')!.get('c6')!;
     const canvas = page.locator('[data-drawing] canvas');
     const { width } = (await canvas.boundingBox())!;
     await canvas.hover({ position: { x: width / 2, y: 120 } });
     const pointed = (await plotted(page)).pointed;
-    expect(pointed?.id).toBe('xl');
+    expect(pointed?.id).toBe('c6');
     // The middle of the paper, in the cm that are drawn on it; its edges take less than a tenth of it.
     const middle = rows.findIndex(
-      (_, i) => rows.slice(0, i + 1).reduce((sum, row) => sum + row.height, 0) > 28,
+      (_, i) => rows.slice(0, i + 1).reduce((sum, row) => sum + row.height, 0) > 17.5,
     );
     expect(Math.abs(pointed!.row - middle)).toBeLessThan(rows.length / 10);
     await canvas.hover({ position: { x: 3, y: 120 } });
@@ -195,11 +199,12 @@ describe('the plots', () => {
 
 describe('before and after', () => {
   it('the old line stays after an edit, is said and in the table, and is put aside with a key', async () => {
+    await openNotebook(page, blouseSleeve());
     await page.locator('[data-place][data-cell="sleeve"]').first().focus();
     await page.getByRole('button', { name: 'Stitches by row' }).click();
     const before = worked(await plotted(page));
     expect((await plotted(page)).lines.some(({ kind }) => kind === 'before')).toBe(false);
-    await type(page, 'sleeve-fabric', 'sts.0.count', '18');
+    await type(page, 'sleeve-fabric', 'sts.0.count', '20');
     await settled(page);
     await page.getByRole('list', { name: 'Beside them' }).waitFor();
     const after = (await plotted(page)).lines;
@@ -210,9 +215,9 @@ describe('before and after', () => {
       before.map(({ points }) => points),
     );
     const drawing = page.locator('[data-drawing]');
-    await drawing.getByText('XL, before the change: from 86 sts').waitFor();
+    await drawing.getByText('Child 6, before the change: from 52 sts').waitFor();
     await drawing.getByText('The same in numbers').click();
-    await drawing.getByRole('columnheader', { name: 'XL, before the change' }).waitFor();
+    await drawing.getByRole('columnheader', { name: 'Child 6, before the change' }).waitFor();
     await drawing.locator('[role=application]').focus();
     await page.keyboard.press('Escape');
     await drawing.getByText('before the change').first().waitFor({ state: 'detached' });
@@ -220,7 +225,8 @@ describe('before and after', () => {
   });
 
   it('an edit that leaves the piece as it was takes the old line away', async () => {
-    await type(page, 'sleeve-fabric', 'sts.0.count', '18');
+    await openNotebook(page, blouseSleeve());
+    await type(page, 'sleeve-fabric', 'sts.0.count', '20');
     await settled(page);
     await page.getByRole('list', { name: 'Beside them' }).waitFor();
     await type(page, 'hand', 'value', '21');
@@ -253,14 +259,14 @@ describe('grading', () => {
     await figure.getByText('The ease of finished bust over bust is 20.0 cm in every size.').waitFor();
 
     await figure.getByText('Choose measurements').click();
-    await figure.getByLabel('Neck to wrist').check();
-    // 32.75 inches twice: the arm of a 4X is no longer than that of a 3X.
-    await figure.getByText('Neck to wrist does not grow from 3X to 4X.').waitFor();
-    expect((await plotted())!.map(({ id }) => id)).toContain('neck-to-wrist value');
+    await figure.getByLabel('Back waist length').check();
+    // 18 inches twice: the back of a 3X is no longer than that of a 2X.
+    await figure.getByText(/Back waist length does not grow from 2X to 3X/).waitFor();
+    expect((await plotted())!.map(({ id }) => id)).toContain('back-waist-length value');
     await figure.locator('[role=application]').focus();
     await page.keyboard.press('End');
     expect(await figure.locator('.saying').textContent()).toContain(
-      '5X. Bust: 154.9 cm. Neck to wrist: 84.5 cm.',
+      '5X. Bust: 154.9 cm. Back waist length: 47.0 cm.',
     );
   });
 });
@@ -315,9 +321,9 @@ describe('what cannot be drawn, or is very long', () => {
   };
 
   it('a size in trouble is named with its reason, and the others are drawn', async () => {
-    await type(page, 'cuff', 'value', '160', 'xs');
+    await type(page, 'neck-width', 'value', '160', 'xs');
     await settled(page);
-    await page.locator('[data-place][data-cell="sleeve"]').first().focus();
+    await page.locator('[data-place][data-cell="front"]').first().focus();
     await page.getByRole('button', { name: 'Width by row' }).click();
     expect(worked(await plotted(page)).map(({ id }) => id)).toHaveLength(8);
     await page.locator('[data-drawing]').getByText('XS is not drawn: Stretch').waitFor();

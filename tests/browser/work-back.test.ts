@@ -1,14 +1,14 @@
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { numbers, settled } from './desk';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 import { openNotebook } from './open-notebook';
 import { visiting } from './visiting';
 
 const first = visiting();
 const visit = async (): Promise<Page> => {
   const page = await first();
-  await openNotebook(page, smock());
+  await openNotebook(page, vNeck());
   return page;
 };
 
@@ -29,7 +29,7 @@ function back(bust: number, ease: number): number {
   return 8 * Math.floor((((bust * 2.54 + ease) / 2) * 1.4 - 3) / 8 + 0.5 + 1e-9) + 3;
 }
 
-describe('the smock worked back', () => {
+describe('the V-neck worked back', () => {
   it('finds the ease that gives 91 stitches in most sizes, and takes it', async () => {
     const page = await visit();
     await show(page, 'Work back');
@@ -94,7 +94,7 @@ describe('the smock worked back', () => {
   });
 });
 
-describe('the give or take of the smock', () => {
+describe('the give or take of the V-neck', () => {
   it('of the bust as worked, what adds to it and what would halve it', async () => {
     const page = await visit();
     await show(page, 'Give or take');

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { advance, allCells, begin, cellById, inputsOf, redo, undo, type Notebook } from '../../src/notebook';
 import { edited, refusal } from './edited';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
-const start = smock();
+const start = vNeck();
 
 const entryOf = (notebook: Notebook, cell: string, key: string): unknown =>
   inputsOf(cellById(notebook, cell)!).find((input) => input.key === key)!.entry;
 
 describe('an edit', () => {
   it('shares every cell it did not touch with the notebook before', () => {
-    const after = edited(start, { do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 25 });
+    const after = edited(start, { do: 'give', cell: 'band-width', key: 'value', size: 'm', value: 5 });
     const same = allCells(after).filter((cell) => allCells(start).includes(cell));
     expect(same).toHaveLength(allCells(start).length - 1);
   });
@@ -20,7 +20,7 @@ describe('an edit', () => {
     edited(
       start,
       { do: 'rename', cell: 'bust', name: 'chest' },
-      { do: 'remove cell', cell: 'cuff' },
+      { do: 'remove cell', cell: 'neck-width' },
       { do: 'remove size', size: 'm' },
     );
     expect(JSON.stringify(start)).toBe(before);
@@ -37,8 +37,8 @@ describe('giving a value', () => {
   });
 
   it('for one size leaves the others', () => {
-    const after = edited(start, { do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 25 });
-    expect(entryOf(after, 'cuff', 'value')).toMatchObject({ each: { xs: 22, m: 25 } });
+    const after = edited(start, { do: 'give', cell: 'neck-width', key: 'value', size: 'm', value: 25 });
+    expect(entryOf(after, 'neck-width', 'value')).toMatchObject({ each: { xs: 17, m: 25 } });
   });
 
   it('for one size where all had the same keeps it for the others', () => {
@@ -63,7 +63,7 @@ describe('giving a value', () => {
     ['a gauge of fewer than none', 'body', 'sts.0.count', -3, 'Stitches counted must be more than 0.'],
     ['half a stitch in a repeat', 'back-sts', 'multiple', 7.5, 'Multiple of must be a whole number.'],
     ['a repeat over nothing', 'back-sts', 'multiple', 0, 'Multiple of must be at least 1.'],
-    ['no number', 'cuff', 'value', NaN, 'Round of the cuff must be a number.'],
+    ['no number', 'neck-width', 'value', NaN, 'Width of the neck must be a number.'],
   ])('%s is refused with a sentence', (_what, cell, key, value, sentence) => {
     expect(refusal(start, { do: 'give', cell, key, size: null, value })).toBe(sentence);
   });
@@ -80,7 +80,7 @@ describe('a name', () => {
   });
 
   it('leaves cells alone that do not use it', () => {
-    const after = edited(start, { do: 'rename', cell: 'cuff', name: 'cuff_round' });
+    const after = edited(start, { do: 'rename', cell: 'neck-width', name: 'neck_across' });
     expect(cellById(after, 'back')).toBe(cellById(start, 'back'));
   });
 
@@ -92,7 +92,7 @@ describe('a name', () => {
     ['back_length', 'is taken by "Back: length"'],
     ['a'.repeat(65), 'at most 64 characters'],
   ])('%s is refused', (name, sentence) => {
-    expect(refusal(start, { do: 'rename', cell: 'cuff', name })).toContain(sentence);
+    expect(refusal(start, { do: 'rename', cell: 'neck-width', name })).toContain(sentence);
   });
 
   it('may be that of a function, which is one only before a bracket', () => {
@@ -125,9 +125,9 @@ describe('cells and sizes', () => {
   });
 
   it('a cell cannot stand twice, nor become another kind', () => {
-    const cell = cellById(start, 'cuff')!;
+    const cell = cellById(start, 'neck-width')!;
     expect(refusal(start, { do: 'add cell', section: 'swatches', at: 0, cell })).toContain('already');
-    const other = { ...cellById(start, 'body')!, id: 'cuff', name: 'x' };
+    const other = { ...cellById(start, 'body')!, id: 'neck-width', name: 'x' };
     expect(refusal(start, { do: 'change', cell: other })).toContain('keeps its kind');
   });
 });

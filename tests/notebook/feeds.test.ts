@@ -11,23 +11,23 @@ import {
   type Notebook,
 } from '../../src/notebook';
 import { edited } from './edited';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
-const start = smock();
+const start = vNeck();
 const after = (edit: Edit): Notebook => edited(start, edit);
 
 describe('what a cell feeds', () => {
-  it('the body swatch feeds the back, and through its width the length of the sleeve', () => {
+  it('the body swatch feeds the back, and through its slope the band', () => {
     const reached = downstream(start, 'body');
     expect(reached).toEqual(
-      expect.arrayContaining(['back-sts', 'back', 'armhole-rows', 'sleeve-wanted', 'sleeve']),
+      expect.arrayContaining(['back-sts', 'back', 'armhole-rows', 'band', 'band-worked']),
     );
     expect(reached).not.toContain('bust');
   });
 
-  it('the sleeve’s swatch feeds the sleeve alone', () => {
-    const reached = downstream(start, 'sleeve-fabric');
-    expect(reached).toContain('sleeve');
+  it('the rib’s swatch feeds the band, and no piece of the body fabric', () => {
+    const reached = downstream(start, 'rib');
+    expect(reached).toContain('band-worked');
     expect(reached).not.toContain('back');
   });
 
@@ -39,10 +39,10 @@ describe('what a cell feeds', () => {
 });
 
 describe('what a cell is fed by', () => {
-  it('the back stitches by the bust, its ease and the body swatch, and not by the sleeve’s', () => {
+  it('the back stitches by the bust, its ease and the body swatch, and not by the rib’s', () => {
     const reached = upstream(start, 'back-sts');
     expect(reached).toEqual(expect.arrayContaining(['bust', 'finished-bust', 'body']));
-    expect(reached).not.toContain('sleeve-fabric');
+    expect(reached).not.toContain('rib');
     expect(reached).not.toContain('back-sts');
   });
 
@@ -106,14 +106,16 @@ describe('the changes between two notebooks', () => {
   it('are one cell for one value', () => {
     const changes = changesBetween(
       start,
-      after({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 25 }),
+      after({ do: 'give', cell: 'neck-width', key: 'value', size: 'm', value: 25 }),
     );
-    expect(changes.put.map((cell) => cell.id)).toEqual(['cuff']);
+    expect(changes.put.map((cell) => cell.id)).toEqual(['neck-width']);
     expect(changes).not.toHaveProperty('sizes');
   });
 
   it('tell a removed cell and a removed size', () => {
-    expect(changesBetween(start, after({ do: 'remove cell', cell: 'cuff' })).drop).toEqual(['cuff']);
+    expect(changesBetween(start, after({ do: 'remove cell', cell: 'neck-width' })).drop).toEqual([
+      'neck-width',
+    ]);
     expect(changesBetween(start, after({ do: 'remove size', size: 'm' })).sizes).toHaveLength(8);
   });
 

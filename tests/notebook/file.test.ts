@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cellById, readFile, writeFile } from '../../src/notebook';
 import { starters } from '../../src/starters';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
 const problem = (text: string): string => {
   const read = readFile(text);
@@ -15,7 +15,7 @@ const cell = (file: ReturnType<typeof JSON.parse>, id: string) =>
     .find((candidate: { id: string }) => candidate.id === id);
 
 const altered = (change: (file: ReturnType<typeof JSON.parse>) => void): string => {
-  const file = JSON.parse(writeFile(smock()));
+  const file = JSON.parse(writeFile(vNeck()));
   change(file);
   return JSON.stringify(file);
 };
@@ -52,10 +52,10 @@ describe('a file', () => {
     ['a formula without end', (file) => (cell(file, 'body-length').formula = '1+'.repeat(5000)), 'formula'],
     [
       'two stretches of one name',
-      (file) => (cell(file, 'back').stretches[3].name = 'Lower'),
+      (file) => (cell(file, 'back').stretches[1].name = 'Lower'),
       'the same name',
     ],
-    ['an id that stands twice', (file) => (cell(file, 'hand').id = 'bust'), 'the same id'],
+    ['an id that stands twice', (file) => (cell(file, 'rib').id = 'bust'), 'the same id'],
   ])('with %s is refused and says where', (_what, change, where) => {
     const said = problem(altered(change));
     expect(said).toContain('damaged');
@@ -67,8 +67,8 @@ describe('a file', () => {
       delete file.notebook.settings.craft;
       delete file.notebook.settings.terms;
     });
-    expect(readFile(older)).toEqual({ notebook: smock() });
-    expect(smock().settings).toMatchObject({ craft: 'crochet', terms: 'US' });
+    expect(readFile(older)).toEqual({ notebook: vNeck() });
+    expect(vNeck().settings).toMatchObject({ craft: 'crochet', terms: 'US' });
   });
 
   it('keeps its craft and terms, and refuses others', () => {
@@ -97,7 +97,7 @@ describe('a file', () => {
       file.notebook.sections[0].cells[0].onclick = 'alert(1)';
     }).replace('"title"', '"__proto__":{"polluted":1},"title"');
     const read = readFile(text);
-    expect(read).toEqual({ notebook: smock() });
+    expect(read).toEqual({ notebook: vNeck() });
     expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
   });
 

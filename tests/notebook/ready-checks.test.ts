@@ -18,7 +18,8 @@ import { Results } from '../../src/sheet';
 import { WorkedSheet } from '../../src/sheet/sheet';
 import { asMade } from '../../src/starters/cells';
 import { edited } from './edited';
-import { smock } from '../notebooks/smock';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
+import { vNeck } from '../notebooks/v-neck';
 
 const ready = (id: string): ReadyCheck => readyChecks.find((check) => check.id === id)!;
 
@@ -49,7 +50,19 @@ async function failing(notebook: Notebook, id: string, chosen: Record<string, st
 }
 
 const giving = (cell: string, key: string, size: string | null, value: number) =>
-  edited(smock(), { do: 'give', cell, key, size, value });
+  edited(vNeck(), { do: 'give', cell, key, size, value });
+
+const tassels: Cell = {
+  kind: 'notions',
+  id: 'tassels',
+  label: 'Tassels at the hem',
+  name: 'tassels',
+  sites: { value: 20 },
+  every: { value: 2 },
+  startAt: { value: 1 },
+  each: { value: 30 },
+  waste: { value: 0.1 },
+};
 
 describe('sizes beside each other', () => {
   it('a repeat of 24 brings several sizes of the back to one count', async () => {
@@ -63,34 +76,38 @@ describe('sizes beside each other', () => {
     expect(cell.message).toMatch(/^Back stitches: the same as in the size before/);
   });
 
-  it('the smock’s 8 plus 3 brings M and L both to 83 stitches; on 2 plus 1 all sizes differ', async () => {
-    expect((await failing(smock(), 'differ', { count: 'back_sts' })).sizes).toEqual(['L']);
-    const fine = allCells(smock()).find(({ id }) => id === 'back-sts')!;
+  it('the V-neck’s 8 plus 3 brings M and L both to 83 stitches; on 2 plus 1 all sizes differ', async () => {
+    expect((await failing(vNeck(), 'differ', { count: 'back_sts' })).sizes).toEqual(['L']);
+    const fine = allCells(vNeck()).find(({ id }) => id === 'back-sts')!;
     const cell = { ...fine, multiple: { value: 2 }, plus: { value: 1 } } as Cell;
-    const narrow = edited(smock(), { do: 'change', cell });
+    const narrow = edited(vNeck(), { do: 'change', cell });
     expect((await failing(narrow, 'differ', { count: 'back_sts' })).sizes).toEqual([]);
   });
 
   it('a cuff typed smaller than that of the size before does not grow', async () => {
-    const slip = giving('cuff', 'value', 'l', 24);
-    expect((await failing(slip, 'grow', { value: 'cuff' })).sizes).toEqual(['L']);
+    const sleeve = blouseSleeve();
+    expect((await failing(sleeve, 'grow', { value: 'cuff' })).sizes).toEqual([]);
+    const { id, label } = sleeve.sizes[2]!;
+    const slip = edited(sleeve, { do: 'give', cell: 'cuff', key: 'value', size: id, value: 13.2 });
+    expect((await failing(slip, 'grow', { value: 'cuff' })).sizes).toEqual([label]);
   });
 });
 
 describe('what a body has to pass', () => {
   it('a cuff of 30 stitches is too small for a hand of 23 cm, and the cell says whose hand that is', async () => {
     const chosen = { count: 'STS(30)', rib: 'rib', hand: 'CM(23)' };
-    const { cell, sizes } = await failing(smock(), 'cuff', chosen);
+    const { cell, sizes } = await failing(vNeck(), 'cuff', chosen);
     // 30 stitches at 17 to 10 cm, stretched 1.35 times, are 23.8 cm; 28 are 22.2.
     expect(sizes).toEqual([]);
     expect(cell.note).toMatch(
       /^The hand: 23 cm round; 95 of 100 men measure no more\. From ANSUR II.*Soldiers.*thumb/,
     );
-    expect((await failing(smock(), 'cuff', { ...chosen, count: 'STS(28)' })).sizes).toHaveLength(9);
+    expect((await failing(vNeck(), 'cuff', { ...chosen, count: 'STS(28)' })).sizes).toHaveLength(9);
   });
 
   it('a hand measured in the notebook is taken as it is, with no word of a survey', async () => {
-    const { cell, sizes } = await failing(smock(), 'cuff', { count: 'cuff_sts', rib: 'rib', hand: 'hand' });
+    const chosen = { count: 'cuff_sts', rib: 'rib', hand: 'hand' };
+    const { cell, sizes } = await failing(blouseSleeve(), 'cuff', chosen);
     expect(cell.condition).toBe('PASSES(cuff_sts; rib_sts; rib_stretch; hand)');
     expect(cell).not.toHaveProperty('note');
     expect(sizes).toEqual([]);
@@ -99,37 +116,37 @@ describe('what a body has to pass', () => {
   it('a neck of 70 stitches of rib does not pass a woman’s head, one of 80 does', async () => {
     // 70 stitches are 41.2 cm, stretched 55.6; 80 are 47.1, stretched 63.5. 95 of 100 heads are within 59.7 cm.
     const chosen = { rib: 'rib', head: 'CM(59.7)' };
-    expect((await failing(smock(), 'neck', { ...chosen, count: 'STS(70)' })).sizes).toHaveLength(9);
-    const wide = await failing(smock(), 'neck', { ...chosen, count: 'STS(80)' });
+    expect((await failing(vNeck(), 'neck', { ...chosen, count: 'STS(70)' })).sizes).toHaveLength(9);
+    const wide = await failing(vNeck(), 'neck', { ...chosen, count: 'STS(80)' });
     expect(wide.sizes).toEqual([]);
     expect(wide.cell.note).toMatch(/^The head: 59\.7 cm round; 95 of 100 women/);
   });
 
   it('an upper arm of 60 cm finds no room in the sleeve of its size', async () => {
-    const chosen = { sleeve: 'sleeve_start_width', arm: 'upper_arm', ease: 'CM(5)' };
-    expect((await failing(smock(), 'arm', chosen)).sizes).toEqual([]);
-    const strong = edited(smock(), { do: 'enter', cell: 'upper-arm', key: 'value', entry: { value: 60 } });
-    // The armhole follows the arm; a sleeve whose width is typed does not.
-    expect((await failing(strong, 'arm', { ...chosen, sleeve: 'CM(64)' })).sizes).toHaveLength(9);
-    expect((await failing(strong, 'arm', { ...chosen, sleeve: 'CM(65)' })).sizes).toEqual([]);
+    const chosen = { sleeve: 'sleeve_start_width', arm: 'upper_arm', ease: 'CM(3)' };
+    const sleeve = blouseSleeve();
+    expect((await failing(sleeve, 'arm', chosen)).sizes).toEqual([]);
+    const strong = edited(sleeve, { do: 'enter', cell: 'upper-arm', key: 'value', entry: { value: 60 } });
+    expect((await failing(strong, 'arm', { ...chosen, sleeve: 'CM(62)' })).sizes).toHaveLength(4);
+    expect((await failing(strong, 'arm', { ...chosen, sleeve: 'CM(63)' })).sizes).toEqual([]);
   });
 });
 
 describe('edges', () => {
   it('two shoulders match, and a shoulder and a neck do not', async () => {
-    const match = await failing(smock(), 'join', { one: 'shoulder_sts', other: 'front_end' });
+    const match = await failing(vNeck(), 'join', { one: 'shoulder_sts', other: 'front_end' });
     expect(match.sizes).toEqual([]);
     expect(match.cell.condition).toBe('JOINS(shoulder_sts; front_end)');
-    const apart = await failing(smock(), 'join', { one: 'back_sts', other: 'front_sts' });
+    const apart = await failing(vNeck(), 'join', { one: 'back_sts', other: 'front_sts' });
     expect(apart.sizes).toHaveLength(9);
     expect(apart.cell.message).toMatch(/^Back stitches and front stitches do not have the same count/);
   });
 
   it('a sleeve is compared with its armhole measured once round, or twice from underarm to shoulder', async () => {
-    const chosen = { count: 'STS(56)', fabric: 'sleeve_fabric', within: '8%' };
-    // 56 stitches at 16 to 10 cm are 35 cm.
+    const chosen = { count: 'STS(49)', fabric: 'body', within: '8%' };
+    // 49 stitches at 14 to 10 cm are 35 cm.
     const from = async (armhole: string, sides: string) =>
-      (await failing(smock(), 'armhole', { ...chosen, armhole, sides })).sizes.length;
+      (await failing(vNeck(), 'armhole', { ...chosen, armhole, sides })).sizes.length;
     expect(await from('CM(33)', '1')).toBe(0);
     expect(await from('CM(32)', '1')).toBe(9);
     expect(await from('CM(16.5)', '2')).toBe(0);
@@ -137,24 +154,18 @@ describe('edges', () => {
   });
 
   it('how far they may be apart can be chosen', async () => {
-    const chosen = { count: 'STS(56)', fabric: 'sleeve_fabric', armhole: 'CM(32)', sides: '1' };
-    expect((await failing(smock(), 'armhole', { ...chosen, within: '10%' })).sizes).toEqual([]);
-    expect((await failing(smock(), 'armhole', { ...chosen, within: '5%' })).sizes).toHaveLength(9);
+    const chosen = { count: 'STS(49)', fabric: 'body', armhole: 'CM(32)', sides: '1' };
+    expect((await failing(vNeck(), 'armhole', { ...chosen, within: '10%' })).sizes).toEqual([]);
+    expect((await failing(vNeck(), 'armhole', { ...chosen, within: '5%' })).sizes).toHaveLength(9);
   });
 });
 
 describe('notions', () => {
   const child: Size = { id: 'eight', label: '8', chart: { name: 'child', size: '8' } };
   const withSize = (size: Size): Notebook => ({
-    ...smock(),
-    sizes: [...smock().sizes, size],
-    sections: smock().sections.map((section) => ({
-      ...section,
-      // Of the whole cardigan only the tassels are wanted here.
-      cells: section.cells
-        .filter(({ id }) => id === 'tassels')
-        .map((cell) => ({ ...cell, sites: { value: 20 } })),
-    })) as Notebook['sections'],
+    ...vNeck(),
+    sizes: [...vNeck().sizes, size],
+    sections: [{ id: 'supplies', label: 'Notions', cells: [tassels] }],
   });
 
   it('a child’s size with tassels fails, with the caution as its message', async () => {
@@ -177,8 +188,8 @@ describe('what there is to choose', () => {
   const none = () => undefined;
 
   it('counts are stitches and rows, and never those of a swatch', async () => {
-    const results = await work(smock());
-    const choices = choicesFor(smock(), need('differ', 'count'), (cell, key) => results.unit(cell, key));
+    const results = await work(vNeck());
+    const choices = choicesFor(vNeck(), need('differ', 'count'), (cell, key) => results.unit(cell, key));
     const names = choices.map(({ formula }) => formula);
     expect(names).toContain('back_sts');
     expect(names).toContain('lower_rows');
@@ -187,9 +198,9 @@ describe('what there is to choose', () => {
   });
 
   it('the other edge of a join is counted as the first: rows to rows', async () => {
-    const results = await work(smock());
+    const results = await work(vNeck());
     const unitAt = (cell: string, key: string) => results.unit(cell, key);
-    const names = choicesFor(smock(), need('join', 'other'), unitAt, { one: 'lower_rows' }).map(
+    const names = choicesFor(vNeck(), need('join', 'other'), unitAt, { one: 'lower_rows' }).map(
       ({ formula }) => formula,
     );
     expect(names).toContain('back_rows');
@@ -197,18 +208,18 @@ describe('what there is to choose', () => {
   });
 
   it('a formula that is not worked yet has no unit, so it is not offered', () => {
-    const names = choicesFor(smock(), need('differ', 'count'), none).map(({ formula }) => formula);
+    const names = choicesFor(vNeck(), need('differ', 'count'), none).map(({ formula }) => formula);
     expect(names).toContain('back_sts');
     expect(names).not.toContain('lower_rows');
   });
 
   it('only a swatch that says how far it stretches can be of an opening', () => {
-    expect(choicesFor(smock(), need('cuff', 'rib'), none).map(({ label }) => label)).toEqual(['Rib']);
+    expect(choicesFor(vNeck(), need('cuff', 'rib'), none).map(({ label }) => label)).toEqual(['Rib']);
   });
 
   it('a hand of the notebook is likelier than the survey’s, and the survey’s than any other length', () => {
     const hand = need('cuff', 'hand');
-    const choices = choicesFor(smock(), hand, none);
+    const choices = choicesFor(blouseSleeve(), hand, none);
     expect(likelyChoice(choices, hand)?.formula).toBe('hand');
     const without = choices.filter(({ formula }) => formula !== 'hand');
     expect(likelyChoice(without, hand)?.formula).toBe('CM(20.2)');
@@ -216,20 +227,20 @@ describe('what there is to choose', () => {
 
   it('with no likely words, what is of the cell at hand comes first', () => {
     const count = need('differ', 'count');
-    const choices = choicesFor(smock(), count, none);
+    const choices = choicesFor(vNeck(), count, none);
     expect(likelyChoice(choices, count, 'front-sts')?.formula).toBe('front_sts');
     expect(likelyChoice(choices, count)).toBe(choices[0]);
   });
 
   it('offers are written in the notebook’s own units', () => {
-    const inches = { ...smock(), settings: { ...usualSettings, length: 'in' } } as Notebook;
+    const inches = { ...vNeck(), settings: { ...usualSettings, length: 'in' } } as Notebook;
     const labels = choicesFor(inches, need('arm', 'ease'), none).map(({ label }) => label);
     expect(labels[0]).toMatch(/^2 in$/);
     expect(labels).toContain('none');
   });
 });
 
-/** The smock with its bust as made, which may be so many stitches off what is wanted. */
+/** The V-neck with its bust as made, which may be so many stitches off what is wanted. */
 function withMade(stitches: number): Notebook {
   const cell = asMade(
     'Finished bust',
@@ -242,7 +253,7 @@ function withMade(stitches: number): Notebook {
     `STS(${stitches}) / body_sts / 2`,
     { name: 'made_bust' },
   );
-  return edited(smock(), { do: 'add cell', section: 'joins-section', at: 0, cell });
+  return edited(vNeck(), { do: 'add cell', section: 'joins-section', at: 0, cell });
 }
 
 describe('checks of how sizes are graded', () => {
@@ -255,8 +266,8 @@ describe('checks of how sizes are graded', () => {
 
   it('a neck stays between two numbers, the numbers included', async () => {
     const chosen = { width: 'neck_width', least: 'CM(17)', most: 'CM(20)' };
-    expect((await failing(smock(), 'band', chosen)).sizes).toEqual(['5X']);
-    expect((await failing(smock(), 'band', { ...chosen, most: 'CM(18)' })).sizes).toEqual([
+    expect((await failing(vNeck(), 'band', chosen)).sizes).toEqual(['5X']);
+    expect((await failing(vNeck(), 'band', { ...chosen, most: 'CM(18)' })).sizes).toEqual([
       'XL',
       '2X',
       '3X',
@@ -267,19 +278,19 @@ describe('checks of how sizes are graded', () => {
 
   it('fronts with their bands reach the back, or are further apart than they may be', async () => {
     const chosen = { back: 'back_start_width', front: 'front_start_width', band: 'band_worked_length' };
-    expect((await failing(smock(), 'fronts', { ...chosen, within: 'CM(15)' })).sizes).toEqual([]);
-    expect((await failing(smock(), 'fronts', { ...chosen, within: 'CM(0.5)' })).sizes).toHaveLength(9);
+    expect((await failing(vNeck(), 'fronts', { ...chosen, within: 'CM(15)' })).sizes).toEqual([]);
+    expect((await failing(vNeck(), 'fronts', { ...chosen, within: 'CM(0.5)' })).sizes).toHaveLength(9);
   });
 
   it('fronts that do not meet are told of with the gap or the overlap, as the pieces are worked', async () => {
-    const cell = ready('fronts').make(smock(), 'made', {
+    const cell = ready('fronts').make(vNeck(), 'made', {
       back: 'back_start_width',
       front: 'front_start_width',
       band: 'band_worked_length',
       within: 'CM(4)',
     });
     expect(cell.across).toBe('meet');
-    const notebook = edited(smock(), { do: 'add cell', section: 'joins-section', at: 0, cell });
+    const notebook = edited(vNeck(), { do: 'add cell', section: 'joins-section', at: 0, cell });
     const results = await work(notebook);
     const number = (size: string, of: string, key: string) => results.number(size, of, key)!;
     const expected = notebook.sizes.flatMap(({ id, label }) => {
@@ -300,7 +311,7 @@ describe('checks of how sizes are graded', () => {
   it('a band is as wide as its piece is long, and no stretch of the edge it is picked up along', () => {
     const band = ready('fronts').needs.find(({ key }) => key === 'band')!;
     const unitAt = () => undefined;
-    expect(likelyChoice(choicesFor(smock(), band, unitAt), band)?.formula).toBe('band_worked_length');
+    expect(likelyChoice(choicesFor(vNeck(), band, unitAt), band)?.formula).toBe('band_worked_length');
   });
 
   it('a gap is told as one, and of the only size without its name', () => {
@@ -321,16 +332,17 @@ describe('checks of how sizes are graded', () => {
 
   it('yarn is among what can be asked to grow', () => {
     const [need] = ready('grow').needs;
-    const labels = choicesFor(smock(), need!, () => undefined).map(({ formula }) => formula);
+    const labels = choicesFor(vNeck(), need!, () => undefined).map(({ formula }) => formula);
     expect(labels).toContain('yarn');
   });
 });
 
 describe('every ready-made check', () => {
   it.each(readyChecks.map((check) => [check.label, check] as const))(
-    '“%s” is worked in the smock with the likely choices, beside a second of its kind',
+    '“%s” is worked in the V-neck with the likely choices, beside a second of its kind',
     async (_label, check) => {
-      let notebook = withMade(8);
+      const section = 'joins-section';
+      let notebook = edited(withMade(8), { do: 'add cell', section, at: 0, cell: tassels });
       const results = await work(notebook);
       const unitAt = (cell: string, key: string) => results.unit(cell, key);
       const chosen: Record<string, string> = {};
@@ -342,7 +354,7 @@ describe('every ready-made check', () => {
       for (const id of ['first', 'second']) {
         const cell: CheckCell = check.make(notebook, id, chosen);
         expect(cell.id).toBe(id);
-        notebook = edited(notebook, { do: 'add cell', section: 'joins-section', at: 0, cell });
+        notebook = edited(notebook, { do: 'add cell', section, at: 0, cell });
       }
       const worked = await work(notebook);
       for (const id of ['first', 'second']) {

@@ -1,29 +1,29 @@
 import { describe, expect, it } from 'vitest';
 import { allCells, apply, cellById, nameTable, namesOf, type Edit, type Notebook } from '../../src/notebook';
 import { edited } from './edited';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
-const start = smock();
+const start = vNeck();
 
 const order = (notebook: Notebook, section: string): string[] =>
   notebook.sections.find(({ id }) => id === section)!.cells.map(({ id }) => id);
 
 describe('moving a cell', () => {
   it('within its section puts it before the one that is there', () => {
-    const after = edited(start, { do: 'move cell', cell: 'hand', section: 'measurements', at: 0 });
-    expect(order(after, 'measurements')[0]).toBe('hand');
-    expect(order(after, 'measurements').toSorted()).toEqual(order(start, 'measurements').toSorted());
+    const after = edited(start, { do: 'move cell', cell: 'neck-width', section: 'across-section', at: 0 });
+    expect(order(after, 'across-section')[0]).toBe('neck-width');
+    expect(order(after, 'across-section').toSorted()).toEqual(order(start, 'across-section').toSorted());
   });
 
   it('to another section takes it out of its own, and every formula still finds it', () => {
-    const after = edited(start, { do: 'move cell', cell: 'cuff', section: 'measurements', at: 2 });
-    expect(order(after, 'measurements')[2]).toBe('cuff');
-    expect(order(after, 'sleeve-section')).not.toContain('cuff');
-    expect(nameTable(after).get('cuff')?.cell).toBe('cuff');
+    const after = edited(start, { do: 'move cell', cell: 'neck-width', section: 'down-section', at: 2 });
+    expect(order(after, 'down-section')[2]).toBe('neck-width');
+    expect(order(after, 'across-section')).not.toContain('neck-width');
+    expect(nameTable(after).get('neck_width')?.cell).toBe('neck-width');
   });
 
   it('leaves the other sections the very same', () => {
-    const after = edited(start, { do: 'move cell', cell: 'hand', section: 'measurements', at: 0 });
+    const after = edited(start, { do: 'move cell', cell: 'neck-width', section: 'across-section', at: 0 });
     expect(after.sections[0]).toBe(start.sections[0]);
   });
 });
@@ -38,14 +38,13 @@ describe('a copy', () => {
   });
 
   it('of a section works from its own cells where the section did', () => {
-    const after = edited(start, { do: 'duplicate section', section: 'sleeve-section', id: 'second' });
+    const after = edited(start, { do: 'duplicate section', section: 'across-section', id: 'second' });
     const copy = after.sections.find(({ id }) => id === 'second')!;
-    expect(copy.cells).toHaveLength(order(start, 'sleeve-section').length);
+    expect(copy.cells).toHaveLength(order(start, 'across-section').length);
     const text = JSON.stringify(copy.cells);
-    expect(text).toContain('cuff_2 * rib_sts');
-    expect(text).toContain('cuff_sts_2');
-    expect(text).toContain('neck_to_wrist');
-    expect(text).not.toMatch(/"formula":"cuff \* /);
+    expect(text).toContain('finished_bust_2 / 2 * body_sts');
+    expect(text).toContain('back_sts_2 / body_sts');
+    expect(text).not.toMatch(/"formula":"finished_bust \/ 2/);
   });
 });
 
@@ -81,7 +80,7 @@ describe('sizes', () => {
       sizes: [start.sizes[2]!, { id: 'me', label: 'For me' }],
     });
     expect(after.sizes).toHaveLength(2);
-    expect(cellById(after, 'cuff')).toBe(cellById(start, 'cuff'));
+    expect(cellById(after, 'neck-width')).toBe(cellById(start, 'neck-width'));
   });
 
   it('are at most a hundred, at least one, and each a different one', () => {

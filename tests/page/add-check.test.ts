@@ -5,7 +5,8 @@ import { allCells, readyChecks, type CheckCell, type Notebook } from '../../src/
 import AddCheck from '../../src/page/dialogs/AddCheck.svelte';
 import { measure, notebookOf, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';
-import { smock } from '../notebooks/smock';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
+import { vNeck } from '../notebooks/v-neck';
 
 async function open(notebook: Notebook, at?: string) {
   const { desk, settled } = deskWith(notebook);
@@ -28,7 +29,7 @@ async function open(notebook: Notebook, at?: string) {
 }
 
 it('every ready-made check is offered, with a line on what it is for', async () => {
-  const { dialog } = await open(smock());
+  const { dialog } = await open(vNeck());
   expect(dialog.getAllByRole('radio')).toHaveLength(readyChecks.length);
   expect(
     dialog.getByRole('radio', { name: /The hand passes the cuff.*stretch over the hand/ }),
@@ -36,14 +37,14 @@ it('every ready-made check is offered, with a line on what it is for', async () 
 });
 
 it('a hand through a cuff is asked for its cuff, its rib and the hand, and added after the cell in focus', async () => {
-  const { desk, take, dialog, added } = await open(smock(), 'cuff-sts');
+  const { desk, take, dialog, added } = await open(blouseSleeve(), 'cuff-sts');
   await take(/The hand passes the cuff/);
   expect(dialog.getByRole('combobox', { name: 'Stitches of the cuff' })).toHaveProperty('value', 'cuff_sts');
   expect(dialog.getByRole('combobox', { name: 'Hand, round the knuckles' })).toHaveProperty('value', 'hand');
   const cell = await added();
   expect(cell).toMatchObject({
     kind: 'check',
-    // The smock has a check of this label already.
+    // The sleeve has a check of this label already.
     name: 'hand_through_the_cuff_2',
     condition: 'PASSES(cuff_sts; rib_sts; rib_stretch; hand)',
   });
@@ -55,7 +56,7 @@ it('a hand through a cuff is asked for its cuff, its rib and the hand, and added
 });
 
 it('a survey’s hand can be taken instead of the notebook’s, and is named as such', async () => {
-  const { take, choose, added } = await open(smock());
+  const { take, choose, added } = await open(blouseSleeve());
   await take(/The hand passes the cuff/);
   await choose('Hand, round the knuckles', '23.0 cm: 95 of 100 men of a survey');
   const cell = await added();
@@ -64,7 +65,7 @@ it('a survey’s hand can be taken instead of the notebook’s, and is named as 
 });
 
 it('with no cell in focus the check comes at the end of the last section', async () => {
-  const { desk, take, choose, added } = await open(smock());
+  const { desk, take, choose, added } = await open(vNeck());
   await take(/Neighbouring sizes differ/);
   await choose('Which count', 'Front stitches');
   const cell = await added();
@@ -73,7 +74,7 @@ it('with no cell in focus the check comes at the end of the last section', async
 });
 
 it('the other edge of a join offers only what is counted as the first', async () => {
-  const { take, choose, dialog, added } = await open(smock());
+  const { take, choose, dialog, added } = await open(vNeck());
   await take(/Two edges that are joined match/);
   await choose('One edge', 'Rows to the underarm');
   const other = dialog.getByRole('combobox', { name: 'The other edge' });
@@ -96,7 +97,7 @@ it('what a check needs and the notebook lacks is said, and nothing can be added'
 });
 
 it('leaving it changes nothing', async () => {
-  const { desk, user, dialog } = await open(smock());
+  const { desk, user, dialog } = await open(vNeck());
   const before = desk.notebook;
   await user.click(dialog.getByRole('button', { name: 'Leave it' }));
   expect(desk.notebook).toBe(before);

@@ -8,7 +8,8 @@ import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
 import { edited } from '../notebook/edited';
-import { smock } from '../notebooks/smock';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
+import { vNeck } from '../notebooks/v-neck';
 
 async function open(notebook: Notebook) {
   const { desk, settled } = deskWith(notebook);
@@ -43,11 +44,11 @@ const typed = (name: string, values: (number | null)[]) =>
 
 describe('the line that sums up all checks', () => {
   it('says nothing before the notebook is worked, and then that all hold', async () => {
-    const { settled } = await open(smock());
+    const { settled } = await open(vNeck());
     expect(said()).toBeUndefined();
     await settled();
     await tick();
-    expect(said()).toBe('All 7 checks hold in every size.');
+    expect(said()).toBe('All 3 checks hold in every size.');
   });
 
   it('says nothing where there is nothing to check and nothing wrong', async () => {
@@ -126,7 +127,7 @@ describe('the line that sums up all checks', () => {
   });
 
   it('goes to the check on pressing its name', async () => {
-    const large = edited(smock(), { do: 'enter', cell: 'hand', key: 'value', entry: { value: 30 } });
+    const large = edited(blouseSleeve(), { do: 'enter', cell: 'hand', key: 'value', entry: { value: 30 } });
     const { desk, settled, user } = await open(large);
     render(Leaf, { desk, folded: false });
     await settled();

@@ -6,7 +6,8 @@ import ClassSheet from '../../src/page/class-sheet/ClassSheet.svelte';
 import { blank, lessons } from '../../src/starters';
 import { formula, measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
-import { smock } from '../notebooks/smock';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
+import { vNeck } from '../notebooks/v-neck';
 
 async function open(notebook: Notebook) {
   const { desk, settled } = deskWith(notebook);
@@ -77,7 +78,7 @@ describe('the class sheet', () => {
 
   it('speaks of a step that is covered by its number, in a later step of the same working', async () => {
     const results = [{ cell: 'armhole', key: 'value' }];
-    const { user } = await open({ ...smock(), classSheet: { results, size: 'm' } });
+    const { user } = await open({ ...vNeck(), classSheet: { results, size: 'm' } });
     const steps = () => screen.getAllByRole('listitem').map(({ textContent }) => textContent.trim());
     expect(steps().at(-1)).toBe('the larger of 18.42 cm in the chart and step 1 =');
     await user.click(screen.getByRole('button', { name: 'Armhole, step 1: answer covered' }));
@@ -86,18 +87,18 @@ describe('the class sheet', () => {
 
   it('heads each stretch of a piece by its name, and tells none of its counts before they are uncovered', async () => {
     const results = [{ cell: 'sleeve', key: 'piece' }];
-    const { user } = await open({ ...smock(), classSheet: { results, size: 'm' } });
+    const { user } = await open({ ...blouseSleeve(), classSheet: { results, size: 'c4' } });
     const item = screen.getByRole('heading', { name: 'Sleeve, stretch by stretch' }).closest('li')!;
-    const labels = smock()
+    const labels = blouseSleeve()
       .sections.flatMap(({ cells }) => cells)
       .flatMap((cell) => (cell.id === 'sleeve' && cell.kind === 'piece' ? cell.stretches : []))
       .map(({ label }) => label);
     const told = within(item);
     for (const label of labels) expect(told.getByText(label)).toBeDefined();
     expect(item.textContent).toContain('Sleeve, armhole to wrist, over');
-    expect(item.textContent).not.toContain('61 rows');
+    expect(item.textContent).not.toContain('41 rows');
     await user.click(screen.getByRole('button', { name: 'Uncover all' }));
-    expect(item.textContent).toContain('61 rows ÷ 8');
+    expect(item.textContent).toContain('41 rows ÷ 8');
   });
 
   it('says above its results, once, what a section of lessons has to say', async () => {
@@ -155,14 +156,14 @@ describe('the class sheet', () => {
   });
 
   it('says that a result is on the sheet only where it could be put there', async () => {
-    const { desk, user } = await open(smock());
+    const { desk, user } = await open(vNeck());
     desk.readOnly = 'Another window has this notebook.';
     await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));
     expect(desk.said).toBe('Another window has this notebook.');
   });
 
   it('says what it is for while it is empty, and takes a result there', async () => {
-    const { desk, user } = await open(smock());
+    const { desk, user } = await open(vNeck());
     expect(screen.getByText(/nothing on the class sheet yet/)).toBeDefined();
     await user.selectOptions(screen.getByLabelText('Cell'), 'armhole');
     await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));

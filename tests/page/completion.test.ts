@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { deepestBrackets, longestFormula } from '../../src/notebook';
 import { callAround, completions, wordBefore, wrongAlready } from '../../src/page/formula/completion';
 import { partsOf } from '../../src/page/formula/formula-parts';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
-const start = smock();
+const start = vNeck();
 const texts = (word: string): string[] => completions(start, word).map(({ text }) => text);
 
 describe('the word at the caret', () => {

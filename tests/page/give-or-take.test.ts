@@ -7,7 +7,7 @@ import CellDoubt from '../../src/page/doubt/CellDoubt.svelte';
 import GiveOrTake from '../../src/page/doubt/GiveOrTake.svelte';
 import { formula, measure, notebookOf, swatch } from '../sheet/notebook-of';
 import { deskWith } from './desk';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
 const width = (): Notebook =>
   notebookOf([
@@ -89,8 +89,8 @@ describe('give or take', () => {
     expect(screen.getByText(/There is no result here to be sure of yet: add a swatch/)).toBeDefined();
   });
 
-  it('of the smock shows the bust as worked in nine sizes, and the chance of another count beside a count', async () => {
-    const { user } = await open(smock());
+  it('of the V-neck shows the bust as worked in nine sizes, and the chance of another count beside a count', async () => {
+    const { user } = await open(vNeck());
     const bust = await row('Bust as worked');
     expect(bust).toHaveLength(9);
     for (const each of bust) expect(each).toMatch(/^\d+\.\d ± [3-7]\.\d$/);
@@ -110,7 +110,7 @@ describe('give or take', () => {
 
 describe('under a cell', () => {
   it('stands the give or take of what it works out, in the size in focus', async () => {
-    const { desk, settled } = deskWith(smock());
+    const { desk, settled } = deskWith(vNeck());
     await settled();
     desk.spot = { cell: 'back', key: 'start_width', size: 'xs' };
     render(CellDoubt, { desk, cell: desk.cell('back')! });

@@ -2,17 +2,17 @@ import { expect, test } from 'vitest';
 import { gradables, gradedOf, usualGradables } from '../../src/page/pictures/graded';
 import { deskWith } from './desk';
 import { measured, small } from './small-notebook';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
-test('every length of the smock can be graded: body measurements, finished ones, what pieces work out', async () => {
-  const { desk, settled } = deskWith(smock());
+test('every length of the V-neck can be graded: body measurements, finished ones, what pieces work out', async () => {
+  const { desk, settled } = deskWith(vNeck());
   await settled();
   const all = gradables(desk);
   const of = (id: string) => all.find((one) => one.id === id);
   expect(of('bust value')).toMatchObject({ label: 'Bust', of: 'body' });
   expect(of('finished-bust finished')).toMatchObject({ of: 'finished', over: 'bust value' });
-  expect(of('sleeve length')).toMatchObject({ label: 'Sleeve, length', of: 'finished' });
-  expect(of('cuff value')).toMatchObject({ of: 'finished' });
+  expect(of('front length')).toMatchObject({ label: 'Front, length', of: 'finished' });
+  expect(of('neck-width value')).toMatchObject({ of: 'finished' });
   expect(of('armhole value')).toMatchObject({ of: 'finished' });
   // Stitches, rows, areas and gauges are no lengths.
   for (const id of ['back rows', 'back area', 'back-sts count', 'body gauge']) expect(of(id)).toBeUndefined();
@@ -20,7 +20,7 @@ test('every length of the smock can be graded: body measurements, finished ones,
 });
 
 test('until something is chosen the body and the finished measurement of the first ease are drawn', async () => {
-  const { desk, settled } = deskWith(smock());
+  const { desk, settled } = deskWith(vNeck());
   await settled();
   const all = gradables(desk);
   expect(usualGradables(all)).toEqual(['bust value', 'finished-bust finished']);

@@ -7,7 +7,7 @@ import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { deskWith } from './desk';
 import { measured, small } from './small-notebook';
 import { until } from '../until';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
 /** The field that is being typed in, once it is there. */
 async function openField(): Promise<HTMLInputElement> {
@@ -15,7 +15,7 @@ async function openField(): Promise<HTMLInputElement> {
   return document.activeElement as HTMLInputElement;
 }
 
-async function open(notebook: Notebook = smock()) {
+async function open(notebook: Notebook = vNeck()) {
   const { desk, settled } = deskWith(notebook);
   await settled();
   const user = userEvent.setup();
@@ -50,10 +50,10 @@ describe('a value', () => {
   it('is left as it was with Escape', async () => {
     const { desk, user, retype, place } = await open();
     const before = desk.notebook;
-    await retype('Round of the cuff, size M: 24.0 cm', '99');
+    await retype('Width of the neck, size M: 17.5 cm', '99');
     await user.keyboard('{Escape}');
     expect(desk.notebook).toBe(before);
-    expect(place('Round of the cuff, size M: 24.0 cm')).toBeDefined();
+    expect(place('Width of the neck, size M: 17.5 cm')).toBeDefined();
   });
 
   it('of the body that no chart comes near stands, and is asked about for its size until it is mended', async () => {
@@ -72,7 +72,7 @@ describe('a value', () => {
   it('that is no number stays in the editor with a sentence, and nothing is changed', async () => {
     const { desk, user, retype } = await open();
     const before = desk.notebook;
-    await retype('Round of the cuff, size M: 24.0 cm', 'wide');
+    await retype('Width of the neck, size M: 17.5 cm', 'wide');
     await user.keyboard('{Enter}');
     expect((await screen.findByRole('alert')).textContent).toMatch(/Type a number, such as 26 cm/);
     expect(screen.getByRole('textbox')).toHaveProperty('value', 'wide');
@@ -81,11 +81,11 @@ describe('a value', () => {
 
   it('left empty says on the cells after it what is missing', async () => {
     const { settled, user, retype } = await open();
-    await retype('Round of the cuff, size M: 24.0 cm', '{Backspace}');
+    await retype('Width of the neck, size M: 17.5 cm', '{Backspace}');
     await user.keyboard('{Enter}');
     await settled();
-    const cuff = document.querySelector<HTMLElement>('[data-cell-rows="wrist-sts"]')!;
-    expect(await within(cuff).findByText(/Waits for Round of the cuff/)).toBeDefined();
+    const shoulder = document.querySelector<HTMLElement>('[data-cell-rows="shoulder-sts"]')!;
+    expect(await within(shoulder).findByText(/Waits for Width of the neck/)).toBeDefined();
   });
 });
 
@@ -119,9 +119,9 @@ describe('a name', () => {
   it('that is taken is refused; a free one changes the formulas on the leaf', async () => {
     const { settled, user, retype, place } = await open();
     await user.click(place('Bust: all that is worked out, and how'));
-    await retype(/^Bust is called bust/, 'cuff');
+    await retype(/^Bust is called bust/, 'neck_width');
     await user.keyboard('{Enter}');
-    expect((await screen.findByRole('alert')).textContent).toMatch(/is taken by "Round of the cuff"/);
+    expect((await screen.findByRole('alert')).textContent).toMatch(/is taken by "Width of the neck"/);
     await user.clear(await openField());
     await user.keyboard('chest{Enter}');
     await settled();
@@ -152,16 +152,17 @@ describe('by keyboard', () => {
 
 it('every kind of cell has its lines', async () => {
   const notebook: Notebook = {
-    ...smock(),
+    ...vNeck(),
     sections: [
-      ...smock().sections,
+      ...vNeck().sections,
       {
         id: 'more',
         label: 'More',
         cells: [
           { kind: 'note', id: 'n', label: 'Note', name: 'note', text: 'Try it <b>on</b>.' },
-          freshCell(smock(), 'spacing', 'Yoke', 'yoke'),
-          freshCell(smock(), 'as made', 'Made', 'made'),
+          freshCell(vNeck(), 'notions', 'Tassels', 'tassels'),
+          freshCell(vNeck(), 'spacing', 'Yoke', 'yoke'),
+          freshCell(vNeck(), 'as made', 'Made', 'made'),
         ],
       },
     ],
@@ -212,9 +213,9 @@ it('a flat piece says which side its first row is on, and one in the round has n
 describe('a large notebook', () => {
   /** So many cells, each of one size. */
   const large = (cells: number): Notebook => {
-    const { sizes, settings } = smock();
+    const { sizes, settings } = vNeck();
     const all = Array.from({ length: cells }, (_, at) => ({
-      ...freshCell(smock(), 'note', `Note ${at}`, `note-${at}`),
+      ...freshCell(vNeck(), 'note', `Note ${at}`, `note-${at}`),
       name: `note_${at}`,
     }));
     return { title: 'Large', sizes, settings, sections: [{ id: 'all', label: 'All', cells: all }] };

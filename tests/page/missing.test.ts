@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import GiveOrTake from '../../src/page/doubt/GiveOrTake.svelte';
 import { missingAt } from '../../src/page/missing';
 import { deskWith } from './desk';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
-/** The smock, one of the body fabric's numbers taken out. */
+/** The V-neck, one of the body fabric's numbers taken out. */
 async function without(key: string) {
-  const { desk, settled } = deskWith(smock());
+  const { desk, settled } = deskWith(vNeck());
   await settled();
   desk.do({ do: 'give', cell: 'body', key, size: null, value: null });
   await settled();
@@ -36,10 +36,10 @@ describe('what results wait for', () => {
   });
 
   it('is nothing where all is worked, and names the sizes where it is so in some', async () => {
-    const whole = deskWith(smock());
+    const whole = deskWith(vNeck());
     await whole.settled();
     expect(missingAt(whole.desk, [backStitches])).toEqual([]);
-    const notebook = smock();
+    const notebook = vNeck();
     const [first, second] = notebook.sizes;
     const each = Object.fromEntries(
       notebook.sizes.map((size) => [size.id, size === first || size === second ? null : 90]),

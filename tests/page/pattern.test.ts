@@ -6,7 +6,7 @@ import Pattern from '../../src/page/pattern/Pattern.svelte';
 import { fillField, putIn, templateIn, tokenOf } from '../../src/page/pattern/template-field';
 import { blank, hatCrown, singleSleeve, starters } from '../../src/starters';
 import { deskWith } from './desk';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
 async function open(notebook: Notebook) {
   const { desk, settled } = deskWith(notebook);
@@ -30,9 +30,8 @@ describe('the written pattern', () => {
   );
 
   it('of a piece that cannot be worked in a size leaves that size out and tells the designer, not the maker', async () => {
-    const { desk, settled } = await open(smock());
-    desk.do({ do: 'give', cell: 'wrist-sts', key: 'value', size: null, value: 0 });
-    desk.do({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 200 });
+    const { desk, settled } = await open(vNeck());
+    desk.do({ do: 'give', cell: 'neck-width', key: 'value', size: 'm', value: 200 });
     await settled();
     expect(await screen.findByText('For you, not for the maker')).toBeDefined();
     const article = screen.getByRole('article');
@@ -40,18 +39,18 @@ describe('the written pattern', () => {
     const measured = within(article).getByRole('group', { name: 'The schematic in centimetres' });
     expect(within(measured).queryByRole('columnheader', { name: 'M' })).toBeNull();
     expect(within(measured).getByRole('columnheader', { name: 'L' })).toBeDefined();
-    expect(within(measured).getByRole('row', { name: /Back: width at the start/ }).textContent).not.toContain(
-      '–',
-    );
+    expect(
+      within(measured).getByRole('row', { name: /Front: width at the start/ }).textContent,
+    ).not.toContain('–');
   });
 
   it('measures a piece in one place: at the letters of its schematic', async () => {
-    await open(smock());
+    await open(vNeck());
     const article = screen.getByRole('article');
     const rows = within(article)
       .getAllByRole('rowheader')
       .map(({ textContent }) => textContent ?? '');
-    expect(rows.filter((label) => /Back\W+width at the start/.test(label))).toHaveLength(1);
+    expect(rows.filter((label) => /Front\W+width at the start/.test(label))).toHaveLength(1);
     expect(rows).toContain('Finished bust');
   });
 
@@ -82,7 +81,7 @@ describe('the written pattern', () => {
   });
 
   it('of one size, where it has a sentence that all sizes have not, leads to where theirs stand', async () => {
-    const { user, desk } = await open(smock());
+    const { user, desk } = await open(vNeck());
     await user.selectOptions(screen.getByLabelText('Sizes'), 's');
     const [own] = screen.getAllByRole('button', { name: /^Reword in all sizes: Dec 1 st at the neck/ });
     await user.click(own!);

@@ -5,7 +5,7 @@ import { inEverySize, wholeRepeats } from '../../src/page/range/whole-repeats';
 import { trialNumber } from '../../src/sheet';
 import { trialsOf } from '../../src/sheet/trials-in-turn';
 import { fit, measure, notebookOf, swatch } from '../sheet/notebook-of';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
 const ease = { cell: 'ease', key: 'value', size: null };
 
@@ -93,8 +93,8 @@ describe('the eases at which a count has nothing to round', () => {
     expect(await of([80, 90, 111])).toEqual([]);
   });
 
-  it('of the smock’s back are found for each of its nine sizes, and the sheet rounds nothing there', async () => {
-    const notebook = smock();
+  it('of the V-neck’s back are found for each of its nine sizes, and the sheet rounds nothing there', async () => {
+    const notebook = vNeck();
     const sizes = notebook.sizes.map(({ id }) => id);
     const work = await trialsOf(notebook);
     const input = { cell: 'finished-bust', key: 'ease', size: null };
@@ -108,7 +108,7 @@ describe('the eases at which a count has nothing to round', () => {
     found.forEach(({ size }, at) =>
       expect(Math.abs(trialNumber(again, at, sizes.indexOf(size), 0)!)).toBeLessThan(1e-9),
     );
-    expect(allCells(notebook)).toEqual(allCells(smock()));
+    expect(allCells(notebook)).toEqual(allCells(vNeck()));
   });
 
   it('are none where the count does not depend on what moves, or cannot be worked', async () => {

@@ -6,7 +6,7 @@ import type { CheckCell, Notebook } from '../../src/notebook';
 import WorkBack from '../../src/page/work-back/WorkBack.svelte';
 import { formula, measure, notebookOf } from '../sheet/notebook-of';
 import { deskWith } from './desk';
-import { smock } from '../notebooks/smock';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
 
 async function open(notebook: Notebook, spot?: { cell: string; key: string }) {
   const { desk, settled } = deskWith(notebook);
@@ -182,8 +182,8 @@ describe('all checks hold', () => {
     await waitFor(async () => expect(await sum()).toMatch(/from 15(\.0\d*)? to 60 cm/));
   }, 20_000);
 
-  it('of the smock, from the sleeve’s own swatch', async () => {
-    const { user } = await open({ ...smock(), sizes: smock().sizes.slice(2, 4) });
+  it('of the blouse sleeve, from its own swatch', async () => {
+    const { user } = await open({ ...blouseSleeve(), sizes: blouseSleeve().sizes.slice(2, 4) });
     await user.selectOptions(screen.getByLabelText('gives'), 'All checks hold');
     await user.selectOptions(screen.getByLabelText('Which'), 'Sleeve fabric: stitches counted');
     expect(await sum()).toMatch(/serves every size|serves 1 of 2 sizes/);

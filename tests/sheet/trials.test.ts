@@ -13,7 +13,7 @@ import { trialsOf } from '../../src/sheet/trials-in-turn';
 import { everythingTold } from './everything-told';
 import { fit, formula, measure, notebookOf, swatch } from './notebook-of';
 import { cells, formulas, numbers } from './random-cells';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
 const sizes = [
   { id: 's', label: 'S' },
@@ -234,7 +234,7 @@ test('what keeps a trial from being made is a sentence in each of its results, a
 });
 
 test('trials tell how far they are, stop when told to, and end when the notebook is edited', async () => {
-  const notebook = smock();
+  const notebook = vNeck();
   const { sheet } = await sheetOf(notebook);
   const asked = {
     trials: Array.from({ length: 50 }, (_, at): Change[] => [

@@ -14,12 +14,16 @@ import { WorkedSheet } from '../../src/sheet/sheet';
 import { blank, hatCrown, lessons, singleSleeve, starters } from '../../src/starters';
 import { edited } from '../notebook/edited';
 import { blouseSleeve } from '../notebooks/blouse-sleeve';
-import { smock } from '../notebooks/smock';
-import { vest } from '../notebooks/vest';
+import { motifBorder } from '../notebooks/motif-border';
+import { narrowing } from '../notebooks/narrowing';
+import { underarm } from '../notebooks/underarm';
+import { vNeck } from '../notebooks/v-neck';
 
 const others = [
-  { label: 'the test notebook vest', make: vest },
-  { label: 'the test notebook smock', make: smock },
+  { label: 'the test notebook V-neck', make: vNeck },
+  { label: 'the test notebook underarm', make: underarm },
+  { label: 'the test notebook narrowing', make: narrowing },
+  { label: 'the test notebook motif border', make: motifBorder },
   { label: 'the test notebook blouse sleeve', make: blouseSleeve },
 ];
 

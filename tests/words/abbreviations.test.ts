@@ -3,7 +3,9 @@ import { hatCrown } from '../../src/starters';
 import { patternOf, stitchChoices } from '../../src/words';
 import { abbreviationsIn } from '../../src/words/abbreviations';
 import { sourceOf } from './source-of';
-import { smock } from '../notebooks/smock';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
+import { underarm } from '../notebooks/underarm';
+import { vNeck } from '../notebooks/v-neck';
 
 const shorts = (texts: string[], craft: 'crochet' | 'knitting', terms: 'US' | 'UK' = 'US') =>
   abbreviationsIn(texts, craft, terms).map(([short]) => short);
@@ -33,7 +35,9 @@ describe('the abbreviations of a pattern', () => {
   });
 
   it.each([
-    [smock(), ['ch', 'dec', 'rep', 'RS', 'sc', 'sc2tog', 'sl st', 'st', 'sts']],
+    [vNeck(), ['ch', 'dec', 'RS', 'sc', 'st', 'sts']],
+    [underarm(), ['ch', 'rep', 'RS', 'sc', 'sl st', 'st', 'sts']],
+    [blouseSleeve(), ['dec', 'rep', 'sc', 'sc2tog', 'st', 'sts']],
     [hatCrown(), ['dec', 'k', 'k2tog', 'rep', 'st', 'sts']],
   ])('stand in the pattern of a starter', async (notebook, list) => {
     const part = patternOf(await sourceOf(notebook)).parts.find(({ kind }) => kind === 'abbreviations')!;

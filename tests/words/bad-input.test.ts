@@ -6,35 +6,35 @@ import { usualSettings } from '../../src/notebook';
 import { patternOf, plainText, prove, sentencesOf } from '../../src/words';
 import { sourceOf } from './source-of';
 import { edited } from '../notebook/edited';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
 const given = (notebook: Notebook, cell: string, size: string | null, value: number | null): Notebook =>
   edited(notebook, { do: 'give', cell, key: 'value', size, value });
 
 describe('what cannot be worked is not printed wrong', () => {
   it('a size with an error is left out, with a note, and the others stay proven', async () => {
-    const source = await sourceOf(given(smock(), 'cuff', 'm', null));
+    const source = await sourceOf(given(vNeck(), 'neck-width', 'm', null));
     const document = patternOf(source);
     expect(document.sizes.map(({ label }) => label)).toEqual(['XS', 'S', 'L', 'XL', '2X', '3X', '4X', '5X']);
     expect(document.notes).toHaveLength(1);
-    expect(document.notes[0]!.text).toMatch(/^Size M is left out: in Sleeve, /u);
+    expect(document.notes[0]!.text).toMatch(/^Size M is left out: in Front, /u);
     expect(prove(document, source)).toEqual({ proven: true });
   });
 
   it('a piece that works in no size is left out, and the other pieces stay', async () => {
-    const source = await sourceOf(given(smock(), 'cuff-length', null, null));
+    const source = await sourceOf(
+      edited(vNeck(), { do: 'give', cell: 'rib', key: 'rows.0.count', size: null, value: null }),
+    );
     const document = patternOf(source);
     expect(document.parts.filter(({ kind }) => kind === 'piece').map(({ heading }) => heading)).toEqual([
       'Back',
       'Front',
-      'Band, worked',
-      'Hem border, worked',
     ]);
-    expect(document.notes[0]!.text).toMatch(/^Sleeve is left out: it works out in no size\./u);
+    expect(document.notes[0]!.text).toMatch(/^Band, worked is left out: it works out in no size\./u);
   });
 
   it('a join that does not match is noted with its message', async () => {
-    const source = await sourceOf(smock());
+    const source = await sourceOf(vNeck());
     const failing = {
       ...source,
       truth: (size: string, cell: string, key: string) =>
@@ -62,7 +62,7 @@ describe('what cannot be worked is not printed wrong', () => {
   });
 
   it('sizes of the same label are noted, since a maker could not tell them apart', async () => {
-    const notebook = smock();
+    const notebook = vNeck();
     const source = await sourceOf({
       ...notebook,
       sizes: notebook.sizes.map((size) => ({ ...size, label: 'One' })),

@@ -3,16 +3,16 @@ import { workPiece } from '../../src/craft';
 import { readFile, writeFile, type Notebook, type PieceCell, type Settings } from '../../src/notebook';
 import { linesOf, patternOf, prove, type PatternDocument } from '../../src/words';
 import { sourceOf } from './source-of';
-import { smock } from '../notebooks/smock';
+import { vNeck } from '../notebooks/v-neck';
 
-/** The smock with the first row of one piece on the wrong side, as it comes out of a file. */
+/** The V-neck with the first row of one piece on the wrong side, as it comes out of a file. */
 function begunOnWrongSide(
   label: string,
   craft: Settings['craft'],
   change: Partial<PieceCell> = {},
   startsOn: 'RS' | 'WS' | 'unsaid' = 'WS',
 ): Notebook {
-  const made = smock();
+  const made = vNeck();
   const notebook: Notebook = {
     ...made,
     settings: { ...made.settings, craft },

@@ -4,7 +4,10 @@ import { adaptedPullover, hatCrown, cardigan, singleSleeve } from '../../src/sta
 import { patternOf, plainText, prove, sentencesOf } from '../../src/words';
 import { edited } from '../notebook/edited';
 import { blouseSleeve } from '../notebooks/blouse-sleeve';
-import { smock } from '../notebooks/smock';
+import { motifBorder } from '../notebooks/motif-border';
+import { narrowing } from '../notebooks/narrowing';
+import { underarm } from '../notebooks/underarm';
+import { vNeck } from '../notebooks/v-neck';
 import { badGrammar } from './grammar';
 import { sourceOf } from './source-of';
 
@@ -29,8 +32,14 @@ const read: readonly (readonly [string, () => Notebook, Partial<Settings>])[] = 
     cardigan,
     { craft: 'knitting', terms: 'UK', length: 'in', gaugeOver: '4 in' },
   ],
-  ['smock, crochet, US', smock, {}],
-  ['smock, knitting, US', smock, { craft: 'knitting' }],
+  ['V-neck, crochet, US', vNeck, {}],
+  ['V-neck, knitting, US', vNeck, { craft: 'knitting' }],
+  ['underarm, crochet, US', underarm, {}],
+  ['underarm, knitting, US', underarm, { craft: 'knitting' }],
+  ['narrowing, crochet, US', narrowing, {}],
+  ['narrowing, knitting, US', narrowing, { craft: 'knitting' }],
+  ['motif border, crochet, US', motifBorder, {}],
+  ['motif border, knitting, US', motifBorder, { craft: 'knitting' }],
   ['blouse sleeve, crochet, US', blouseSleeve, {}],
   ['sleeve, crochet, UK', singleSleeve, { terms: 'UK' }],
   ['sleeve, knitting, US', singleSleeve, { craft: 'knitting' }],

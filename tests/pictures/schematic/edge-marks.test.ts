@@ -5,10 +5,10 @@ import { silhouetteDrawn } from '../../../src/pictures/schematic';
 import { edgeMarks } from '../../../src/pictures/schematic/edge-marks';
 import { outlineOf } from '../../../src/pictures/schematic/outline';
 import { specOf } from './spec-of';
-import { smock } from '../../notebooks/smock';
+import { vNeck } from '../../notebooks/v-neck';
 
 it('the marks of twelve sizes stand on the edges of their rows, no two at one height', async () => {
-  const spec = await specOf(smock());
+  const spec = await specOf(vNeck());
   const { plan } = spec.pieces.find(({ id }) => id === 'back')!.sizes[0]!;
   const outline = outlineOf(workPiece(plan!), plan!);
   const heights = Array.from({ length: distinctSizes }, (_, place) => {
@@ -24,7 +24,7 @@ it('the marks of twelve sizes stand on the edges of their rows, no two at one he
 });
 
 it('the widths by row of all sizes bear the mark of each, in the drawing and in its key', async () => {
-  const spec = await specOf(smock());
+  const spec = await specOf(vNeck());
   const { svg } = silhouetteDrawn({ ...spec, pieces: spec.pieces.filter(({ id }) => id === 'back') });
   const told = spec.sizes.map((_, place) => {
     const { mark, colour } = sizeStyle(place, 'light');

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { allCells } from '../../../src/notebook';
 import { allDecisions, decisionsOf, outermost, wholeCall } from '../../../src/sheet/doubt/decisions';
 import { formula, measure } from '../notebook-of';
-import { smock } from '../../notebooks/smock';
+import { vNeck } from '../../notebooks/v-neck';
 
 const keys = (id: string): string[] =>
-  decisionsOf(allCells(smock()).find((cell) => cell.id === id)!).map(({ key }) => key);
+  decisionsOf(allCells(vNeck()).find((cell) => cell.id === id)!).map(({ key }) => key);
 
 describe('what is a decision', () => {
   test('the count of a repeat fit, and not what was wanted or how far off it is', () => {
@@ -27,11 +27,10 @@ describe('what is a decision', () => {
   });
 
   test('the rows and counts a piece is told by a formula; not its widths and lengths', () => {
-    expect(keys('back')).toEqual(
-      expect.arrayContaining(['start', 'lower.rows', 'underarm.atStart', 'narrowed.repeats']),
-    );
+    expect(keys('back')).toEqual(expect.arrayContaining(['start', 'lower.rows', 'upper.rows']));
     expect(keys('back')).not.toContain('start_width');
     expect(keys('back')).not.toContain('length');
+    expect(keys('front')).toEqual(expect.arrayContaining(['neck.to', 'neck.over']));
   });
 
   test('a count that is rounded, and whole balls; not grams', () => {
@@ -49,7 +48,7 @@ describe('what is a decision', () => {
   });
 
   test('every place that is held is one of the notebook’s', () => {
-    expect(allDecisions(smock()).length).toBeGreaterThan(20);
+    expect(allDecisions(vNeck()).length).toBeGreaterThan(20);
   });
 });
 

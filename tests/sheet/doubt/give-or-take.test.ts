@@ -10,7 +10,7 @@ import { worksByTrials } from '../../../src/sheet/doubt/works-by-trials';
 import { trialsOf } from '../../../src/sheet/trials-in-turn';
 import { fit, formula, measure, notebookOf, swatch } from '../notebook-of';
 import { edited } from '../../notebook/edited';
-import { smock } from '../../notebooks/smock';
+import { vNeck } from '../../notebooks/v-neck';
 
 const place = (cell: string, key: string, isLength = true) => ({ cell, key, isLength });
 
@@ -214,7 +214,7 @@ function random(seed: number): () => number {
   };
 }
 
-describe('against 20,000 draws of the smock in size M, counts held', () => {
+describe('against 20,000 draws of the V-neck in size M, counts held', () => {
   const draws = 20_000;
   const results: [string, string, string][] = [
     ['the bust as worked', 'bust-as-worked', 'value'],
@@ -223,18 +223,18 @@ describe('against 20,000 draws of the smock in size M, counts held', () => {
     ['the length of the back', 'back', 'length'],
     ['the width of a front before its count is fitted', 'front-width', 'value'],
     ['the back stitches that are wanted', 'back-sts', 'target'],
-    ['the sleeve that is wanted', 'sleeve-wanted', 'value'],
-    ['the length of the sleeve', 'sleeve', 'length'],
-    ['the area of the sleeve', 'sleeve', 'area'],
+    ['the length of the body', 'body-length', 'value'],
+    ['the length of a front', 'front', 'length'],
+    ['the area of a front', 'front', 'area'],
     ['the band before it is fitted', 'band', 'unfitted'],
     ['the yarn', 'yarn', 'grams'],
   ];
-  const lengths = new Set(['bust-as-worked', 'back', 'front-width', 'sleeve-wanted', 'finished-bust']);
+  const lengths = new Set(['bust-as-worked', 'back', 'front-width', 'body-length', 'finished-bust']);
   let found: Doubt[];
   let spread: number[];
 
   beforeAll(async () => {
-    const notebook = smock();
+    const notebook = vNeck();
     const sizes = ['m'];
     const wanted = results.map(([, cell, key]) => place(cell, key, lengths.has(cell) || key === 'length'));
     const trials = await trialsOf(notebook);
@@ -250,7 +250,7 @@ describe('against 20,000 draws of the smock in size M, counts held', () => {
     const uOf = (source: Source, at: number): number => {
       if (source.inChart?.m) return source.inChart.m.u;
       if (source.u !== undefined) return source.u;
-      // Every swatch of the smock is one reading over 10 cm.
+      // Every swatch of the V-neck is one reading over 10 cm.
       expect(asIs![decided.length + at]![0]).toBeGreaterThan(0);
       return 0.5 / Math.sqrt(3) / 10;
     };
@@ -289,8 +289,8 @@ describe('against 20,000 draws of the smock in size M, counts held', () => {
   );
 });
 
-it('gives every number of the smock a doubt, in every size, at no more tries than twice its sources', async () => {
-  const notebook = smock();
+it('gives every number of the V-neck a doubt, in every size, at no more tries than twice its sources', async () => {
+  const notebook = vNeck();
   const sizes = notebook.sizes.map(({ id }) => id);
   const wanted = allCells(notebook).flatMap((cell) =>
     [...inputsOf(cell), ...outputsOf(cell)].map(({ key }) => place(cell.id, key, false)),

@@ -5,15 +5,15 @@ import { isDimension } from '../../../src/notebook/units';
 import { tradeFunctions } from '../../../src/sheet/functions';
 import { Worked } from '../worked';
 import { exampleOf, withExamples } from './with-examples';
-import { smock } from '../../notebooks/smock';
+import { vNeck } from '../../notebooks/v-neck';
 
 describe('every function that is offered', () => {
   const sheet = new Worked();
-  const sizes = smock().sizes.map(({ id }) => id);
+  const sizes = vNeck().sizes.map(({ id }) => id);
   beforeAll(async () => void (await sheet.show(withExamples())));
 
   test.each(toldFunctions.map((entry) => [entry.example, entry] as const))(
-    'works its example in every size of the smock: %s',
+    'works its example in every size of the V-neck: %s',
     (_example, { name, gives, arguments: asked }) => {
       const place = [exampleOf(name), 'value'] as const;
       for (const size of sizes) expect(sheet.results.trouble(size, ...place)).toBeUndefined();

@@ -1,18 +1,23 @@
 import { nameTable, sameName, type Notebook } from '../../../src/notebook';
 import { functions } from '../../../src/notebook/functions';
 import { toldFunctions } from '../../../src/notebook/functions/told';
-import { formula, measure } from '../notebook-of';
-import { smock } from '../../notebooks/smock';
+import { even, piece } from '../../../src/starters/cells';
+import { formula, measure, swatch } from '../notebook-of';
+import { vNeck } from '../../notebooks/v-neck';
 
 /** The id of the cell in which the example of a function stands. */
 export const exampleOf = (name: string): string => `example_${name.toLowerCase()}`;
 
-/** The smock, what examples speak of beside it, and the example of every function in a cell of its own. */
+/** The V-neck, what examples speak of beside it, and the example of every function in a cell of its own. */
 export function withExamples(): Notebook {
-  const notebook = smock();
+  const notebook = vNeck();
   const known = nameTable(notebook);
   const beside = [
     measure('hips', 'length', 104),
+    measure('neck_to_wrist', 'length', 75),
+    measure('sleeve_sts', 'stitches', 74),
+    swatch('sleeve_fabric', 16, 14),
+    piece('Sleeve', 'round', 'sleeve_sts', [even('All', 'sleeve_fabric', 'ROWS(60)')]),
     measure('back_width', 'length', 52),
     measure('left_front', 'length', 26),
     measure('right_front', 'length', 26),

@@ -6,7 +6,7 @@ import { notebookFrom } from '../../../src/starters/adapted';
 import { markdown, patternOf, plainText, type PatternSource } from '../../../src/words';
 import { readPattern } from '../../../src/words/printed';
 import { sourceOf } from '../../words/source-of';
-import { smock } from '../../notebooks/smock';
+import { vNeck } from '../../notebooks/v-neck';
 
 /** The counts of every row of a piece, by size. */
 function rowsOf(source: PatternSource, cell: string, sizes: readonly string[]): (number[] | string)[] {
@@ -52,8 +52,8 @@ async function there(
 
 describe('a pattern that is written out and put in again has the same rows in every size', () => {
   test.each([
-    ['the smock', smock, plainText],
-    ['the smock, as Markdown', smock, markdown],
+    ['the V-neck', vNeck, plainText],
+    ['the V-neck, as Markdown', vNeck, markdown],
     ['the sleeve', singleSleeve, plainText],
     ['the hat', hatCrown, plainText],
   ] as const)('%s', async (_name, make, write) => {

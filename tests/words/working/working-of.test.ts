@@ -5,7 +5,9 @@ import { inText, workingOf, type WorkingSource } from '../../../src/words/workin
 import { exampleOf, withExamples } from '../../sheet/functions/with-examples';
 import { fit, formula, measure, notebookOf, swatch } from '../../sheet/notebook-of';
 import { workedSource } from './worked-source';
-import { smock } from '../../notebooks/smock';
+import { blouseSleeve } from '../../notebooks/blouse-sleeve';
+import { narrowing } from '../../notebooks/narrowing';
+import { vNeck } from '../../notebooks/v-neck';
 
 const lessons = () => starters.find(({ label }) => label.includes('lessons'))!.make();
 
@@ -55,8 +57,8 @@ describe('a working', () => {
   });
 
   test('tells once what two functions work in the same way: stitches picked up, and along how many rows', async () => {
-    expect(sentence(await workedSource(smock()), 'sleeve-sts', 'value')).toBe(
-      '16 sts / 10 cm ÷ (12 rows / 10 cm) = 1.333 sts to a row end → nearest fraction over 8 rows or fewer = 4/3 → picked up = 4 sts → along every = 3 rows → 2 × 8 sts = 16 sts → one side: 22 rows × 4 sts / 3 rows = 29.33 sts → nearest whole number = 29 sts → 2 × 29 sts + 16 sts at the underarm = 74 sts',
+    expect(sentence(await workedSource(blouseSleeve()), 'sleeve-sts', 'value', 'c8')).toBe(
+      '18 sts / 10 cm ÷ (13 rows / 10 cm) = 1.385 sts to a row end → nearest fraction over 8 rows or fewer = 11/8 → picked up = 11 sts → along every = 8 rows → 2 × 4 sts = 8 sts → one side: 18 rows × 11 sts / 8 rows = 24.75 sts → nearest whole number = 25 sts → 2 × 25 sts + 8 sts at the underarm = 58 sts',
     );
   });
 
@@ -76,7 +78,7 @@ describe('a working', () => {
   });
 
   test('takes a row from rows', async () => {
-    expect(sentence(await workedSource(smock()), 'back', 'upper.rows')).toMatch(
+    expect(sentence(await workedSource(narrowing()), 'panel', 'upper.rows')).toMatch(
       /^\d+ rows − 1 row = \d+ rows$/,
     );
   });
@@ -122,12 +124,14 @@ describe('a working', () => {
   });
 });
 
-describe('in the smock, size M', () => {
+describe('in the V-neck, size M, and in the blouse sleeve', () => {
   let source: WorkingSource;
   let examples: WorkingSource;
+  let sleeve: WorkingSource;
   beforeAll(async () => {
-    source = await workedSource(smock());
+    source = await workedSource(vNeck());
     examples = await workedSource(withExamples());
+    sleeve = await workedSource(blouseSleeve());
   });
 
   test('an armhole shows both depths and which is larger', () => {
@@ -175,14 +179,14 @@ describe('in the smock, size M', () => {
   });
 
   test('a piece is worked stretch by stretch', () => {
-    const text = sentence(source, 'sleeve', 'piece');
+    const text = sentence(sleeve, 'sleeve', 'piece', 'c4');
     expect(text).toContain('16 sts ÷ 2 sts a shaping row = 8 shaping rows');
-    expect(text).toContain('61 rows ÷ 8 = 7, remainder 5');
-    expect(text).toMatch(/74 rows in all, at the end = 40 sts$/);
+    expect(text).toContain('41 rows ÷ 8 = 5, remainder 1');
+    expect(text).toMatch(/51 rows in all, at the end = 28 sts$/);
   });
 
   test('what a part of a cell only takes over from another result has no line of its own', () => {
-    const working = workingOf(source, { cell: 'sleeve', key: 'piece' }, 'm');
+    const working = workingOf(sleeve, { cell: 'sleeve', key: 'piece' }, 'c4');
     if ('trouble' in working) throw new Error(working.trouble);
     // The stitches to begin with, and those to end on, are other cells' results; rows are rounded here.
     expect(working.lines.map(({ of }) => of.label)).toEqual([
@@ -190,7 +194,7 @@ describe('in the smock, size M', () => {
       'Sleeve, rib, rounds',
       'Sleeve',
     ]);
-    expect(sentence(source, 'sleeve', 'start')).toBe('Sleeve stitches picked up = 74 sts');
+    expect(sentence(sleeve, 'sleeve', 'start', 'c4')).toBe('Sleeve stitches picked up = 52 sts');
   });
 
   test('a band is worked along one front: along the other it is the same', () => {

@@ -9,7 +9,6 @@ import {
   f,
   fit,
   formula,
-  measure,
   pickUp,
   piece,
   swatch,
@@ -17,9 +16,9 @@ import {
 } from '../../src/starters/cells';
 
 /*
- * A garment for tests, invented: a vest with a V-neck, in a fabric that repeats over 8 stitches and 3 more. It has what
- * no starter has: stitches left a whole repeat at a time, one row that narrows inside the repeats, a neck shaped along
- * one edge, a border picked up from motifs. Its widths are not graded well, which is what some tests are about.
+ * A V-neck for tests, invented: a vest of straight pieces, its neck shaped along one edge of each front and its band
+ * picked up along that slope. Its fabric repeats over 8 stitches and 3 more, so that its widths are not graded well,
+ * which is what some tests are about.
  */
 
 const sizes: Size[] = charts.woman.sizes.map((size) => ({
@@ -56,10 +55,6 @@ const widths: Cell[] = [
   fit('Back stitches', 'finished_bust / 2 * body_sts', 8, 3, { name: 'back_sts' }),
   formula('Front width', 'FRONTWIDTH(finished_bust; back_sts / body_sts; band_width; "edge to edge")'),
   fit('Front stitches', 'front_width * body_sts', 8, 3, { name: 'front_sts' }),
-  measure('Stitches left at each underarm', 'stitches', value(8), {
-    name: 'underarm_sts',
-    note: 'One whole repeat, so that the fabric above goes on in its repeat.',
-  }),
   chosen('Width of the neck', 'length', each(sizes, [17, 17, 17.5, 18, 18.5, 19, 19.5, 20, 20.5]), {
     name: 'neck_width',
   }),
@@ -78,55 +73,22 @@ const lengths: Cell[] = [
   formula('Rows of the front neck', 'ROUNDCOUNT(CM(14) * body_rows; "even")', { name: 'neck_rows' }),
 ];
 
-const repeatsAbove = (part: 'back' | 'front', underarms: string): string =>
-  `(${part}_sts - STS(${part}_sts_plus) - ${underarms}) / STS(${part}_sts_multiple)`;
-
-const narrowed = (part: 'back' | 'front') =>
-  ({
-    kind: 'eachRepeat',
-    name: 'narrowed',
-    label: 'Narrowed inside the repeats',
-    fabric: 'body',
-    repeats: f(`${part}_repeats`),
-    by: value(-1),
-  }) as const;
-
-const leave = (label: string, atEnd: Readonly<ReturnType<typeof f>>) =>
-  ({
-    kind: 'leave',
-    name: 'underarm',
-    label,
-    fabric: 'body',
-    atStart: f('underarm_sts'),
-    atEnd,
-  }) as const;
-
 const pieces: Cell[] = [
-  formula('Repeats above the underarm, back', repeatsAbove('back', '2 * underarm_sts'), {
-    name: 'back_repeats',
-  }),
   piece('Back', 'flat', 'back_sts', [
     even('Hem to underarm', 'body', 'lower_rows', 'lower'),
-    leave('Underarms', f('underarm_sts')),
-    narrowed('back'),
-    even('Underarm to shoulder', 'body', 'armhole_rows - 1', 'upper'),
+    even('Underarm to shoulder', 'body', 'armhole_rows', 'upper'),
   ]),
   formula('Shoulder stitches', 'ROUNDCOUNT((back_end - neck_width * body_sts) / 2)', {
     name: 'shoulder_sts',
   }),
   formula('Back neck stitches', 'back_end - 2 * shoulder_sts', { name: 'neck_sts' }),
-  formula('Repeats above the underarm, front', repeatsAbove('front', 'underarm_sts'), {
-    name: 'front_repeats',
-  }),
   piece(
     'Front',
     'flat',
     'front_sts',
     [
       even('Hem to underarm', 'body', 'lower_rows', 'lower'),
-      leave('Underarm', value(0)),
-      narrowed('front'),
-      even('Underarm to neck', 'body', 'armhole_rows - neck_rows - 1', 'upper'),
+      even('Underarm to neck', 'body', 'armhole_rows - neck_rows', 'upper'),
       {
         kind: 'taper',
         name: 'neck',
@@ -165,33 +127,6 @@ const edges: Cell[] = [
   ),
   piece('Band, worked', 'flat', 'band', [even('Rib', 'rib', 'ROUNDCOUNT(band_width * rib_rows)', 'rib')]),
   formula('Bust as worked', '(back_sts + 2 * front_sts) / body_sts + 2 * band_worked_length'),
-  formula(
-    'Repeats along the hem',
-    '(back_sts - STS(back_sts_plus)) / STS(back_sts_multiple) + 2 * (front_sts - STS(front_sts_plus)) / STS(front_sts_multiple)',
-    { name: 'repeats_at_hem' },
-  ),
-  pickUp(
-    'Hem border',
-    [
-      {
-        kind: 'motifs',
-        name: 'repeats',
-        label: 'Repeats of the foundation',
-        motifs: f('repeats_at_hem'),
-        each: value(10),
-      },
-      {
-        kind: 'stitches',
-        name: 'edges',
-        label: 'Edge stitches between them',
-        count: f('STS(back_sts_plus) + 2 * STS(front_sts_plus)'),
-      },
-    ],
-    4,
-    2,
-    { name: 'hem' },
-  ),
-  piece('Hem border, worked', 'flat', 'hem', [even('Rib', 'rib', 'ROWS(4)', 'rib')]),
 ];
 
 const supplies: Cell[] = [
@@ -202,22 +137,11 @@ const supplies: Cell[] = [
     name: 'yarn',
     uses: [
       { area: f('back_area + 2 * front_area'), fabric: 'body' },
-      { area: f('band_worked_area + hem_border_worked_area'), fabric: 'rib' },
+      { area: f('band_worked_area'), fabric: 'rib' },
     ],
     reserve: value(0.1),
     ballGrams: value(50),
     ballLength: value(10_000),
-  },
-  {
-    kind: 'notions',
-    id: 'tassels',
-    label: 'Tassels at the hem',
-    name: 'tassels',
-    sites: f('repeats_at_hem'),
-    every: value(2),
-    startAt: value(1),
-    each: value(30),
-    waste: value(0.1),
   },
 ];
 
@@ -240,8 +164,8 @@ const checks: Cell[] = [
   ),
 ];
 
-/** A vest with a V-neck in nine sizes: stitches left, narrowing inside repeats, a picked-up band and a hem of motifs. */
-export function vest(): Notebook {
+/** A vest with a V-neck and the band along it, in nine sizes. */
+export function vNeck(): Notebook {
   return {
     title: 'Skerry vest',
     settings: usualSettings,
@@ -251,8 +175,8 @@ export function vest(): Notebook {
       { id: 'across-section', label: 'Widths', cells: widths },
       { id: 'down-section', label: 'Lengths', cells: lengths },
       { id: 'body-section', label: 'Back and fronts', cells: pieces },
-      { id: 'edge-section', label: 'Bands and borders', cells: edges },
-      { id: 'supplies-section', label: 'Yarn and notions', cells: supplies },
+      { id: 'edge-section', label: 'Band', cells: edges },
+      { id: 'supplies-section', label: 'Yarn', cells: supplies },
       { id: 'joins-section', label: 'Joins', cells: checks },
     ],
   };

@@ -14,16 +14,19 @@ import {
 import { measuresOf } from '../../../src/pictures/schematic/measures';
 import { hatCrown } from '../../../src/starters/hat-crown';
 import { specOf } from './spec-of';
-import { smock } from '../../notebooks/smock';
+import { blouseSleeve } from '../../notebooks/blouse-sleeve';
+import { motifBorder } from '../../notebooks/motif-border';
+import { underarm } from '../../notebooks/underarm';
+import { vNeck } from '../../notebooks/v-neck';
 
 let spec: SchematicSpec;
 beforeAll(async () => {
-  spec = await specOf(smock());
+  spec = await specOf(vNeck());
 });
 
 const pieceOf = (id: string) => spec.pieces.find((piece) => piece.id === id)!;
 
-describe('the measurements of the smock', () => {
+describe('the measurements of the V-neck', () => {
   it('are said to have letters where letters stand on the lines: for all sizes, and not for one', () => {
     expect(schematicDrawn({ ...spec, size: 'all' }).about).toContain('a capital letter stands for a line');
     expect(schematicDrawn({ ...spec, size: 'm', width: 960 }).about).not.toContain('letter');
@@ -58,8 +61,11 @@ describe('the measurements of the smock', () => {
     }
   });
 
-  it('the depth of the armhole is told from where the underarm is left to the shoulder', () => {
-    const back = measuresOf(pieceOf('back')).map(({ label }) => label.replace(/[\u2068\u2069]/g, ''));
+  it('the depth of the armhole is told from where the underarm is left to the shoulder', async () => {
+    const top = await specOf(underarm());
+    const back = measuresOf(top.pieces.find(({ id }) => id === 'back')!).map(({ label }) =>
+      label.replace(/[\u2068\u2069]/g, ''),
+    );
     expect(back).toEqual([
       'Width at the start',
       'Width at the end',
@@ -70,16 +76,19 @@ describe('the measurements of the smock', () => {
     ]);
   });
 
-  it('8 stitches at 14 to 10 cm left at an underarm are 5.7 cm', () => {
-    const line = schematicTable(spec).rows.find(([, label]) => label!.includes('Underarms'));
+  it('8 stitches at 14 to 10 cm left at an underarm are 5.7 cm', async () => {
+    const line = schematicTable(await specOf(underarm())).rows.find(([, label]) =>
+      label!.includes('Underarms'),
+    );
     expect(new Set(line!.slice(2))).toEqual(new Set(['5.7']));
   });
 
-  it('a sleeve in the round has both its round and half of it, as it lies flat', () => {
-    const rows = schematicTable({ ...spec, size: 'xl' }).rows.filter(([, label]) =>
+  it('a sleeve in the round has both its round and half of it, as it lies flat', async () => {
+    const sleeve = await specOf(blouseSleeve());
+    const rows = schematicTable({ ...sleeve, size: 'c4' }).rows.filter(([, label]) =>
       /Sleeve.*at the start/.test(label!),
     );
-    const { plan } = pieceOf('sleeve').sizes.find(({ id }) => id === 'xl')!;
+    const { plan } = sleeve.pieces[0]!.sizes.find(({ id }) => id === 'c4')!;
     const round = workPiece(plan!)[0]!.width;
     expect(rows.map((row) => row[2])).toEqual([round.toFixed(1), (round / 2).toFixed(1)]);
   });
@@ -96,17 +105,29 @@ describe('the measurements of the smock', () => {
   });
 });
 
-describe('the joins of the smock', () => {
-  it('are those its checks, its pick-ups and its sleeve tell of', () => {
-    const words = joinsInWords(spec).map(({ letter, label, words: said }) =>
-      `${letter} ${label}: ${said}`.replace(/[\u2068\u2069]/g, ''),
+describe('the joins', () => {
+  const told = (of: SchematicSpec) =>
+    joinsInWords(of).map(({ letter, label, words }) =>
+      `${letter} ${label}: ${words}`.replace(/[\u2068\u2069]/g, ''),
     );
-    expect(words).toEqual([
-      'a Sleeve: Back, row ends of Underarm to shoulder – Front, row ends of Underarm to neck – Back, stitches of Underarms – Front, stitches of Underarm – Sleeve, first round',
-      'b Band: Front, row ends – Front, row ends of Neck to shoulder – Back, last row – Band, worked, first row',
-      'c Hem border: Back, first row – Front, first row – Hem border, worked, first row',
-      'd Side seams: Back, row ends of Hem to underarm – Front, row ends of Hem to underarm',
-      'e Shoulders: Back, last row – Front, last row',
+
+  it('of the V-neck are those its checks and its pick-up tell of', () => {
+    expect(told(spec)).toEqual([
+      'a Band: Front, row ends – Front, row ends of Neck to shoulder – Back, last row – Band, worked, first row',
+      'b Side seams: Back, row ends of Hem to underarm – Front, row ends of Hem to underarm',
+      'c Shoulders: Back, last row – Front, last row',
+    ]);
+  });
+
+  it('of a sleeve are the row ends and the stitches it is picked up from', async () => {
+    expect(told(await specOf(underarm()))[0]).toBe(
+      'a Sleeve: Back, row ends of Underarm to shoulder – Front, row ends of Underarm to shoulder – Back, stitches of Underarms – Front, stitches of Underarm – Sleeve, first round',
+    );
+  });
+
+  it('of a border picked up from motifs are the first rows it goes along', async () => {
+    expect(told(await specOf(motifBorder()))).toEqual([
+      'a Border: Shawl, first row – Border, worked, first row',
     ]);
   });
 
@@ -114,12 +135,15 @@ describe('the joins of the smock', () => {
     expect(joinsOf(hatCrown())).toEqual([]);
   });
 
-  it('each is marked on every edge it is of', () => {
-    const svg = schematicSvg({ ...spec, size: 'm' });
-    const marks = [...svg.matchAll(/class="mark-text"[^>]*>([a-z]+)</g)].map(([, letter]) => letter);
+  it('each is marked on every edge it is of', async () => {
+    const marks = (of: SchematicSpec, join: string) => {
+      const svg = schematicSvg({ ...of, size: 'm' });
+      const letters = [...svg.matchAll(/class="mark-text"[^>]*>([a-z]+)</g)].map(([, letter]) => letter);
+      return letters.filter((letter) => letter === join).length;
+    };
     // Both row ends of the back, its two underarms, one row end and one underarm of the front, and the sleeve.
-    expect(marks.filter((letter) => letter === 'a')).toHaveLength(2 + 2 + 1 + 1 + 1);
-    expect(marks.filter((letter) => letter === 'e')).toHaveLength(2);
+    expect(marks(await specOf(underarm()), 'a')).toBe(2 + 2 + 1 + 1 + 1);
+    expect(marks(spec, 'c')).toBe(2);
   });
 });
 
@@ -163,7 +187,7 @@ describe('the drawings as SVG', () => {
     expect(schematicSvg(broken)).toContain('The back is too short.');
     const one = schematicSvg({ ...broken, size: 'xl' });
     expect(one).toContain('Not drawn in XL');
-    expect(one.match(/class="outline"/g)).toHaveLength(4);
+    expect(one.match(/class="outline"/g)).toHaveLength(2);
   });
 
   it('one size has its numbers on the lines, all of nine sizes their letters', () => {
