@@ -1,9 +1,12 @@
 import { allCells, type Notebook } from '../notebook';
+import { fileVersion } from '../notebook/file-head';
 import { isEmptyPatch, patchBetween, type NotebookPatch } from './patch';
 
 /** An edit in the journal. */
 export interface JournalEntry {
   readonly version: 1;
+  /** The version of the file in whose form its cells are written; 2 where it is not said, as it was before this was. */
+  readonly file?: number;
   /** Milliseconds since 1970. */
   readonly at: number;
   /** Of a writer's first edit: the revision it was made over; 0 where nothing was in the store, so that it holds all. */
@@ -126,6 +129,7 @@ export class Journal {
     const { revision: over, replayed } = this.#base;
     const entry: JournalEntry = {
       version: 1,
+      file: fileVersion,
       at: Date.now(),
       ...(this.#number === 1 ? { over, ...(replayed ? { replayed } : {}) } : {}),
       patch: patch ?? patchBetween(null, next),

@@ -11,6 +11,8 @@ export interface Recovered {
   readonly apart: readonly string[];
   /** The title of the notebook, where some of its edits could not be read. */
   readonly unread?: string;
+  /** The title of the notebook, where a newer version of the page made some of its edits: they wait for that. */
+  readonly newer?: string;
 }
 
 /** The title of work that another window had gone past. */
@@ -41,8 +43,8 @@ export async function recover(shelf: Shelf, id: string, chains: readonly Chain[]
   const read = found && readFile(found.text);
   // A damaged record keeps its edits: they may fit what is left of it.
   if (read && 'problem' in read) return { apart: [] };
-  const stored = found && read ? { ...found.kept, notebook: read.notebook } : null;
-  const { notebook, made, apart, unread, keys } = replay(stored, chains);
+  const stored = found && read ? { ...found.kept, notebook: read.notebook, text: found.text } : null;
+  const { notebook, made, apart, unread, newer, keys } = replay(stored, chains);
   const last = await shelf.last();
   if (notebook && Object.keys(made).length > 0) {
     const edits = heldAfter(stored?.edits, made);
@@ -58,10 +60,8 @@ export async function recover(shelf: Shelf, id: string, chains: readonly Chain[]
   }
   if (last !== undefined) await shelf.setLast(last);
   forgetEntries(keys);
-  return {
-    apart: titles,
-    ...(unread ? { unread: (notebook ?? stored?.notebook)?.title ?? 'A notebook' } : {}),
-  };
+  const title = (notebook ?? stored?.notebook)?.title ?? 'A notebook';
+  return { apart: titles, ...(unread ? { unread: title } : {}), ...(newer ? { newer: title } : {}) };
 }
 
 async function writeNew(shelf: Shelf, notebook: Notebook): Promise<void> {

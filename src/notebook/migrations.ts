@@ -9,9 +9,9 @@ export const migrations: Readonly<Record<number, (file: File) => File>> = {
   1: (file) => file,
 };
 
-/** What was read from a file of a version, as a file of the newest version. */
-export function migrated(file: unknown, version: number, steps = migrations): unknown {
+/** What was read from a file of a version, as a file of the version `to`, or of the newest. */
+export function migrated(file: unknown, version: number, steps = migrations, to = Infinity): unknown {
   let now = file as File;
-  for (let at = version; steps[at]; at++) now = { ...steps[at]!(now), version: at + 1 };
+  for (let at = version; at < to && steps[at]; at++) now = { ...steps[at]!(now), version: at + 1 };
   return now;
 }

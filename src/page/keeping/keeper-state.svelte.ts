@@ -20,6 +20,9 @@ export const apartSays = (title: string): string =>
 export const unreadSays = (title: string): string =>
   `Some of the last changes to “${title}” were damaged where they were saved, and are not in it.`;
 
+export const newerSays = (title: string): string =>
+  `Some of the last changes to “${title}” were made by a newer version of this page. They are kept: reload the page to get that version.`;
+
 /** How things stand with what is kept, for the page to show. */
 export abstract class KeeperState {
   looking: Looking | null = $state.raw(null);
@@ -94,9 +97,10 @@ export abstract class KeeperState {
       if (id === this.desk.id || this.unsaved.of(id)) continue;
       try {
         await alone(id, async () => {
-          const { apart, unread } = await recover(this.shelf, id, chains);
+          const { apart, unread, newer } = await recover(this.shelf, id, chains);
           for (const title of apart) this.tell(apartSays(title));
           if (unread !== undefined) this.tell(unreadSays(unread));
+          if (newer !== undefined) this.tell(newerSays(newer));
           return undefined;
         });
       } catch {

@@ -23,6 +23,7 @@ import {
   followsSays,
   KeeperState,
   looksSays,
+  newerSays,
   unreadSays,
   type Looking,
 } from './keeper-state.svelte';
@@ -324,6 +325,7 @@ export class Keeper extends KeeperState {
       this.tell(apartSays(title));
     }
     if (replayed?.unread) this.tell(unreadSays(this.#pen.notebook.title));
+    if (replayed?.newer) this.tell(newerSays(this.#pen.notebook.title));
     this.#pen.goOn();
   }
 

@@ -22,7 +22,7 @@ export async function findOn(
   if (read && 'problem' in read) return read;
   const chains = journalled().get(id);
   if (!chains) return there && read ? { id, notebook: read.notebook, kept: there.kept } : undefined;
-  const stored = there && read ? { ...there.kept, notebook: read.notebook } : null;
+  const stored = there && read ? { ...there.kept, notebook: read.notebook, text: there.text } : null;
   const replayed = replay(stored, chains);
   if (!replayed.notebook) return undefined;
   return { id, notebook: replayed.notebook, kept: there?.kept, stored: stored?.notebook, replayed };

@@ -60,7 +60,7 @@ async function lastOne(): Promise<Opening | Omit<Opening, 'notebook'>> {
     }
     const own = chains.get(id);
     if (!journal || !own) return read ? { id, kept, notebook: read.notebook } : {};
-    const stored = read && kept ? { ...kept, notebook: read.notebook } : null;
+    const stored = read && kept ? { ...kept, notebook: read.notebook, text } : null;
     const replayed = journal.replay(stored, own);
     if (!replayed.notebook) return {};
     return { id, kept, notebook: replayed.notebook, stored: stored?.notebook, replayed };
