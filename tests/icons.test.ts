@@ -10,7 +10,7 @@ const sizeOf = (file: string): string => {
 };
 const page = readFileSync(new URL('../src/index.html', import.meta.url), 'utf8');
 const { icons } = JSON.parse(read('manifest.webmanifest').toString()) as {
-  icons: { src: string; sizes: string; type: string }[];
+  icons: { src: string; sizes: string; type: string; purpose?: string }[];
 };
 
 describe('the icon', () => {
@@ -21,6 +21,17 @@ describe('the icon', () => {
     const [, apple, sizes] = /rel="apple-touch-icon" href="\.\/([^"]+)" sizes="([^"]+)"/.exec(page)!;
     expect(sizeOf(apple!)).toBe(sizes);
     expect(sizes).toBe('180x180');
+  });
+
+  it('is drawn in lines for every size, on the page’s tab too, and once more whole for a mask', () => {
+    const [, tab] = /rel="icon" href="\.\/([^"]+)" type="image\/svg\+xml"/.exec(page)!;
+    const drawn = icons.filter(({ type }) => type === 'image/svg+xml');
+    expect(drawn.map(({ src, sizes }) => [src.slice(2), sizes])).toEqual([[tab, 'any']]);
+    expect(read(tab!).toString()).toMatch(/^<svg /);
+    // The W3C's Web Application Manifest, "purpose": a maskable icon may lose its edges, so it has a file of its own.
+    const masked = icons.filter(({ purpose }) => purpose === 'maskable');
+    expect(masked.map(({ sizes }) => sizes)).toEqual(['512x512']);
+    expect(icons.filter(({ src }) => src === masked[0]!.src)).toHaveLength(1);
   });
 
   it('is in the blue of the page, on which nothing else stands out', () => {

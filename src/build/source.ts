@@ -24,14 +24,19 @@ const leftBehind = /^\.|^(node_modules|dist|reports|coverage)$|\.log$/;
 
 /** The project's own files as a clone of it has them, by their way from its top, with "/" between folders. */
 export function projectFiles(): string[] {
+  return filesIn(top, parts);
+}
+
+/** The files that some files and folders of a root come to, without what tools leave behind in them. */
+export function filesIn(root: string, paths: readonly string[]): string[] {
   const within = (path: string): string[] =>
-    statSync(join(top, path)).isDirectory()
-      ? readdirSync(join(top, path))
+    statSync(join(root, path)).isDirectory()
+      ? readdirSync(join(root, path))
           .filter((name) => !leftBehind.test(name))
           .sort()
           .flatMap((name) => within(`${path}/${name}`))
       : [path];
-  return parts.flatMap(within);
+  return paths.flatMap(within);
 }
 
 /**

@@ -133,6 +133,14 @@ describe('a patch', () => {
     expect(isEmptyPatch(patchBetween(after, after))).toBe(true);
   });
 
+  it('of a cell that goes to another section holds no cell: it is there already', () => {
+    const before = cardigan();
+    const section = before.sections.at(-1)!.id;
+    const after = edited(before, { do: 'move cell', cell: 'hand', section, at: 0 });
+    expect(Object.keys(patchBetween(before, after))).toEqual(['sections']);
+    expect(patched(before, asText(patchBetween(before, after)))).toEqual(after);
+  });
+
   it('from nothing holds the whole notebook', () => {
     const notebook = cardigan();
     expect(patched(null, asText(patchBetween(null, notebook)))).toEqual(asText(notebook));
@@ -148,6 +156,10 @@ describe('a patch', () => {
     const before: Notebook = { ...cardigan(), wording };
     const after = edited(before, { do: 'reword', key: '7', wording: { template: 'Knit.', terms: 'US' } });
     expect(patchBetween(before, after)).toEqual({ wording: { 7: { template: 'Knit.', terms: 'US' } } });
+    const back = edited(after, { do: 'reword', key: '7', wording: null });
+    const patch = asText(patchBetween(after, back));
+    expect(patch).toEqual({ wording: { 7: null } });
+    expect(Object.keys(patched(after, patch)!.wording!)).toHaveLength(499);
   });
 
   it.each<[string, NotebookPatch]>([

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { charts } from '../../src/craft';
 import { usualSettings, type Cell, type Settings, type Size } from '../../src/notebook';
 import { questionsAbout } from '../../src/notebook/asked-of-measures';
-import { measure, value } from '../../src/starters/cells';
+import { chosen, measure, value } from '../../src/starters/cells';
 
 const sizes: Size[] = [
   { id: 's', label: 'S' },
@@ -62,5 +62,25 @@ describe('a body measurement that no chart comes near', () => {
     expect(ask({ ...ease, body: { formula: 'bust' } })).toEqual([]);
     expect(ask(measure('Length of the cuff', 'length', value(3)))).toEqual([]);
     expect(ask(measure('Bust', 'stitches', value(3)))).toEqual([]);
+    expect(ask(chosen('Bust', 'length', value(3)))).toEqual([]);
+  });
+
+  it.each(['My waist', 'Waist measurement', 'Waist girth', 'Waist circumference', 'Waist size'])(
+    'is known as “%s” too',
+    (label) =>
+      expect(ask(measure(label, 'length', value(7)))).toEqual([expect.stringMatching(/^Is the waist /)]),
+  );
+
+  it('is spoken of as one or as several', () => {
+    expect(ask(measure('Hips', 'length', value(9)))).toEqual([
+      expect.stringMatching(/^Are the hips 9\.0 cm\?/),
+    ]);
+  });
+
+  it('is asked where a size has its own in place of its chart’s; what the chart itself has is not', () => {
+    const of = (own: Record<string, number>): Cell =>
+      measure('Round me', 'length', { chart: 'bust', point: 'middle', own });
+    expect(ask(of({ m: 9.4 }))).toEqual([expect.stringMatching(/^M: Is the bust 9\.4 cm\?/)]);
+    expect(ask(of({}))).toEqual([]);
   });
 });
