@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { yarnWeights, yarnWeightsFor } from '../../src/craft/yarn-weights';
 
 const source =
-  'Craft Yarn Council Standard Yarn Weight System, as reprinted in Crochet World, October 2018, page 64, and at 222handspun.com';
+  'Craft Yarn Council, Standards & Guidelines for Crochet and Knitting: Standard Yarn Weight System';
 
 const stockinette: Record<string, [number, number]> = {
   lace: [33, 40],
