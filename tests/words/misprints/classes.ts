@@ -333,6 +333,12 @@ export const classes: readonly MisprintClass[] = [
   }),
   blocksOfPieces('a line dropped', (block) => (isLine(block) ? [] : undefined)),
   blocksOfPieces('a line doubled', (block) => (isLine(block) ? [block, block] : undefined)),
+  blocksOfPieces('a line on the first of several rounds dropped', (block) =>
+    block.kind === 'line' && block.text.startsWith('The first of these') ? [] : undefined,
+  ),
+  blocksOfPieces('a line on how an edge comes out even dropped', (block) =>
+    block.kind === 'line' && block.text.startsWith('To come out even') ? [] : undefined,
+  ),
   // In which order sizes are told what is theirs changes nothing.
   blocksOfPieces(
     'two lines swapped',
