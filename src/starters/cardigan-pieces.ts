@@ -11,6 +11,12 @@ const alongHem = (label: string, sts: string, rows: string, name: string): Cell 
     { name },
   );
 
+/**
+ * Where rows begin decides at which edge stitches are left, so it is not left to the craft: knitted too, a right front
+ * has to have its neck at the right edge.
+ */
+const onRightSide = { startsOn: 'RS' } as const;
+
 /** A front from its hem; seen from the right side, its armhole is where rows begin, or where they end. */
 function front(label: string, armhole: 'start' | 'end'): Cell {
   const at = (where: 'start' | 'end', sts: string) => ({
@@ -25,7 +31,7 @@ function front(label: string, armhole: 'start' | 'end'): Cell {
     fabric: 'body',
     ...ends,
   });
-  return piece(label, 'flat', 'front_along_hem', [
+  const stretches: PieceStretch[] = [
     even('Hem to underarm', 'body', 'lower_rows', 'lower'),
     leave('underarm', 'Underarm', at(armhole, 'underarm_sts')),
     even('Underarm to neck', 'body', 'upper_rows', 'upper'),
@@ -47,7 +53,8 @@ function front(label: string, armhole: 'start' | 'end'): Cell {
       after: value(2),
       order: 'shortFirst',
     },
-  ]);
+  ];
+  return piece(label, 'flat', 'front_along_hem', stretches, onRightSide);
 }
 
 /** Hems, back and fronts. */
@@ -72,7 +79,10 @@ export const backAndFronts: readonly Cell[] = [
       },
       even('Underarm to shoulder', 'body', 'armhole_rows - back_neck_rows', 'upper'),
     ],
-    { note: 'The stitches between the shoulders are the back neck: mark the first and the last of them.' },
+    {
+      ...onRightSide,
+      note: 'The stitches between the shoulders are the back neck: mark the first and the last of them.',
+    },
   ),
   piece('Front hem', 'flat', 'hem_sts', [even('Rib', 'rib', hemRows('front_sts'))], {
     note: 'Make two, one for each front.',
