@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { joinsOf } from '../../../src/pictures/schematic/joins-of';
-import { cardigan } from '../../../src/starters/cardigan';
+import { joinsOf } from '../../src/notebook/joins-told';
+import { cardigan } from '../../src/starters/cardigan';
 
 test('the neckband of the cardigan goes along the neck of a front, stretch by stretch, and its first row', () => {
   const band = joinsOf(cardigan()).find(({ id }) => id === 'neckband-sts')!;
