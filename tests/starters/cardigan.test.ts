@@ -55,6 +55,21 @@ describe.each(crafts)('the cardigan in %s', (craft) => {
     }
   });
 
+  test('its bust is the back, both fronts and one band, since one lies on the other, as its fronts’ check has it', async () => {
+    const source = await turnedTo(craft);
+    for (const { id } of source.notebook.sizes) {
+      const sts = ['back', 'right-front', 'left-front'].reduce(
+        (sum, piece) => sum + rowsOf(source, id, piece)[0]!.count,
+        0,
+      );
+      const band = rowsOf(source, id, 'button-band').length / 1.8;
+      expect(rowsOf(source, id, 'buttonhole-band').length / 1.8).toBe(band);
+      expect(source.number(id, 'bust-made', 'made')).toBeCloseTo(sts / 1.4 + band, 9);
+      const [back, front] = ['back', 'right-front'].map((piece) => rowsOf(source, id, piece)[0]!.count / 1.4);
+      expect(source.truth(id, 'fronts-meet', 'holds')).toBe(Math.abs(2 * front! + band - back!) <= 1.5);
+    }
+  });
+
   test('is proven as it is printed', async () => {
     const source = await turnedTo(craft);
     expect(prove(patternOf(source), source)).toEqual({ proven: true });
