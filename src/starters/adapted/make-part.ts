@@ -61,11 +61,19 @@ export function makePart(making: Making, part: Part): MadePart {
  * How many are made; where a piece is shaped at one edge, the second is its mirror image: common practice calls that
  * reversing the shaping.
  */
-function makeNote({ made }: Making, { piece: { make }, shapes, base }: Part): string {
+function makeNote({ made, parts }: Making, part: Part): string {
+  const {
+    piece: { make },
+    shapes,
+    base,
+  } = part;
   const ends = shapes.filter(({ kind }) => kind === 'leave' || kind === 'add').length;
   const atOneEdge = shapes.some((shape) => shape.kind === 'taper' && shape.perRow === 1) || ends % 2 === 1;
+  // What is picked up at the armhole and worked flat is joined to nothing but itself, so no join tells of its seam.
+  if (part === parts.pickedUp?.part && part.piece.worked === 'flat')
+    return `Make ${make}. Sew the seam of each from the underarm to the cuff, after the side seams.`;
   if (make !== 2 || !atOneEdge) return `Make ${make}.`;
-  return made.some(({ part, parting }) => part === base && parting)
+  return made.some((one) => one.part === base && one.parting)
     ? 'Make 2: work the second on the last stitches, reversing the shaping.'
     : 'Make 2, reversing the shaping of the second.';
 }

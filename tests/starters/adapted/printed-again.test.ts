@@ -46,6 +46,13 @@ describe('the adapted pullover, printed, can be followed', () => {
     );
   });
 
+  test('the seam of a sleeve is told, since no join of two pieces tells of it', async () => {
+    const of = await printed();
+    expect(of('Sleeves').at(-1)).toBe(
+      'Make 2. Sew the seam of each from the underarm to the cuff, after the side seams.',
+    );
+  });
+
   test('a sleeve is picked up before the side seam: half the underarm, up, down, the other half', async () => {
     const of = await printed();
     const edge = of('Sleeves').flatMap((text) => /^([^:]+): \d+ sts(?: over|, one)/u.exec(text)?.[1] ?? []);
