@@ -94,12 +94,19 @@ function isFinished(cell: Cell): boolean {
 class Pieces {
   readonly #pieces: readonly PieceCell[];
   readonly number: NumberAt;
+  /** Whether it has buttons or buttonholes. */
+  readonly isButtoned: boolean;
 
   constructor(cells: readonly Cell[], number: NumberAt) {
     this.#pieces = cells.filter(
       (cell): cell is PieceCell => cell.kind === 'piece' && cell.aside === undefined,
     );
     this.number = number;
+    this.isButtoned = cells.some(
+      (cell) =>
+        ((cell.kind === 'piece' || cell.kind === 'notions') && /\bbutton/iu.test(cell.label)) ||
+        (cell.kind === 'formula' && /\bBUTTONHOLES\s*\(/iu.test(cell.formula)),
+    );
   }
 
   all(name: RegExp): readonly PieceCell[] {
@@ -113,7 +120,7 @@ class Pieces {
   }
 
   get back(): PieceCell | undefined {
-    return this.#one(/^back\b(?!.*\b(?:neck|band)\b)/iu);
+    return this.#one(/^back\b(?!.*\b(?:neck|band|hem)\b)/iu);
   }
 
   get body(): PieceCell | undefined {
@@ -142,7 +149,7 @@ function round(found: Pieces, at: 'bust' | 'hip'): readonly Part[] | undefined {
     times,
   });
   if (body && !back) return [across(body), ...bands(found)];
-  const fronts = found.all(/^(?:(?:left|right) )?fronts?\b(?!.*\b(?:band|neck)\b)/iu);
+  const fronts = found.all(/^(?:(?:left|right) )?fronts?\b(?!.*\b(?:band|neck|hem)\b)/iu);
   if (!back || fronts.length === 0 || fronts.length > 2) return undefined;
   if (fronts.length === 2) return [across(back), ...fronts.map((front) => across(front)), ...bands(found)];
   const front = fronts[0]!;
@@ -154,10 +161,17 @@ function round(found: Pieces, at: 'bust' | 'hip'): readonly Part[] | undefined {
     : [across(back), across(front)];
 }
 
-/** A band is picked up along its edge, and as wide as it is long. */
+/**
+ * A band is picked up along its edge, and as wide as it is long. With buttons one band lies on the other when the garment
+ * is closed, so that they go round once; without, they meet edge to edge.
+ *
+ * Source: common practice.
+ */
 function bands(found: Pieces): Part[] {
-  const [band, ...others] = found.all(/^(?:front |button ?)?bands?\b/iu);
-  return band && others.length === 0 ? [{ piece: band, formula: `${band.name}_length`, times: 2 }] : [];
+  const all = found.all(/^(?:front |button ?|buttonhole ?)?bands?\b/iu);
+  const [band] = all;
+  if (!band || all.length > (found.isButtoned ? 2 : 1)) return [];
+  return [{ piece: band, formula: `${band.name}_length`, times: found.isButtoned ? 1 : 2 }];
 }
 
 /** The width before the first stitches are left for an armhole, or the neck is shaped; at the start where nothing shapes. */

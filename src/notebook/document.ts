@@ -368,8 +368,8 @@ export interface CheckCell extends CellBase {
   readonly message: string;
   /**
    * A formula works within one size. With 'differ' the value has to be another than in the size before it in the
-   * notebook, with 'grow' more, with 'steady' no more than 1 away from it. With 'meet' it is the length by which the fronts
-   * overlap, less than 0 where they leave a gap, and has to be 0; with 'no child' it has to be 0 in a size of a child's or
+   * notebook, with 'grow' more, with 'steady' no more than 1 away from it. With 'meet' it is the length by which the fronts,
+   * closed, are wider than the back, less than 0 where they are narrower, and has to be 0; with 'no child' it has to be 0 in a size of a child's or
    * a baby's chart.
    */
   readonly across?: 'differ' | 'grow' | 'steady' | 'meet' | 'no child';

@@ -165,7 +165,7 @@ export const readyChecks: readonly ReadyCheck[] = [
     id: 'fronts',
     label: 'The fronts meet',
     about:
-      'Two fronts and their bands have to reach the width of the back, or they leave a gap or overlap. Fails where they do by more than they may, and says by how much.',
+      'Closed, two fronts and their bands have to be as wide as the back, or the side seams do not hang at the sides. A button band under the other counts once. Fails where they are further apart than they may be, and says by how much.',
     needs: [
       { key: 'back', label: 'Width of the back', from: 'lengths', likely: [/back.*start/i, /back/i] },
       { key: 'front', label: 'Width of one front', from: 'lengths', likely: [/front.*start/i, /front/i] },
@@ -175,15 +175,24 @@ export const readyChecks: readonly ReadyCheck[] = [
         // A band is picked up along its edge, and as wide as its piece is long.
         likely: [/^(?:\w+_)?band_(?:worked_|piece_)?length$/i, /width.*band|band_width/i, /band/i],
       },
+      {
+        key: 'bands',
+        label: 'Closed, the bands lie',
+        offers: () => [
+          { label: 'one on the other', formula: '1' },
+          { label: 'edge to edge', formula: '2' },
+        ],
+      },
       lengths('within', 'Apart at most', [5, 2.5, 7.5, 10]),
     ],
     make: (notebook, id, chosen) => {
-      const overlap = `2 * ${told(chosen, 'front')} + 2 * ${told(chosen, 'band')} - ${told(chosen, 'back')}`;
+      const band = `${chosen['bands'] === '2' ? '2 * ' : ''}${told(chosen, 'band')}`;
+      const beyond = `2 * ${told(chosen, 'front')} + ${band} - ${told(chosen, 'back')}`;
       return made(notebook, id, {
         label: 'The fronts meet',
-        condition: `IF(ABS(${overlap}) <= ${told(chosen, 'within')}; CM(0); ${overlap})`,
+        condition: `IF(ABS(${beyond}) <= ${told(chosen, 'within')}; CM(0); ${beyond})`,
         message: 'Fit back and fronts together, or change the band.',
-        note: 'How far the fronts overlap; less than 0 where they leave a gap, and 0 where they meet as nearly as is allowed.',
+        note: 'How much wider than the back the fronts are, closed; less than 0 where they are narrower, and 0 where they meet as nearly as is allowed.',
         across: 'meet',
       });
     },

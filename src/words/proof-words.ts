@@ -46,10 +46,13 @@ export function proofWords(proof: Proof, written: Written): string {
 export function notProven({ notProven: unread = [] }: Proof, { parts }: Pick<Written, 'parts'>): string[] {
   const own = [...new Set(unread.filter(({ reworded }) => reworded).map(({ part }) => part))];
   const other = unread.filter(({ reworded }) => !reworded).map(({ text }) => `“${shortened(text)}”`);
-  const drawn = parts.some(({ blocks }) => blocks.some(({ kind }) => kind === 'picture slot'));
+  const blocks = parts.flatMap((part) => part.blocks);
+  // The tables beside it are proven, where they are there.
+  const measured = blocks.some(({ key, kind }) => kind === 'table' && key === 'schematic measurements');
+  const drawn = blocks.some(({ kind }) => kind === 'picture slot');
   return [
     'the fit',
-    ...(drawn ? ['the schematic'] : []),
+    ...(drawn ? [measured ? 'the drawing of the schematic' : 'the schematic'] : []),
     `the designer’s own words${own.length > 0 ? ` (in ${some(own)})` : ''}`,
     ...(other.length > 5 ? [...other.slice(0, 5), `${other.length - 5} more lines`] : other),
   ];

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Cell, EaseCell, Notebook } from '../../src/notebook';
+import { allCells, type Cell, type EaseCell, type Notebook } from '../../src/notebook';
 import { asMadeSuggested } from '../../src/notebook/as-made-suggested';
-import { asMade, chosen, even, fit, measure, piece, value } from '../../src/starters/cells';
+import { cardigan } from '../../src/starters/cardigan';
+import { asMade, chosen, even, fit, formula, measure, piece, value } from '../../src/starters/cells';
 import { singleSleeve } from '../../src/starters/single-sleeve';
 import { notebookOf } from '../sheet/notebook-of';
 
@@ -40,6 +41,30 @@ describe('measurements as made that are suggested', () => {
       'Finished bust: Back + Left front + Right front',
     ]);
     expect(said([bust, flat('Back', '60'), flat('Front', '30')])).toEqual([]);
+  });
+
+  it('bands meet edge to edge, so both go round; with buttons one lies on the other, and one goes round', () => {
+    const cells = [bust, flat('Back', '60'), flat('Left front', '30'), flat('Right front', '30')];
+    const fronts = 'Finished bust: Back + Left front + Right front';
+    expect(said([...cells, flat('Band', '90')])).toEqual([`${fronts} + 2 × Band`]);
+    expect(said([...cells, flat('Button band', '90')])).toEqual([`${fronts} + Button band`]);
+    const holes = formula('Places', 'BUTTONHOLES(band_body_last; STS(3); 5; STS(2))');
+    expect(said([...cells, flat('Band', '90'), holes])).toEqual([`${fronts} + Band`]);
+  });
+
+  it('the cardigan’s own bust is what would be suggested of it', () => {
+    const whole = cardigan();
+    const own = allCells(whole).find((cell) => cell.kind === 'as made')!;
+    const without: Notebook = {
+      ...whole,
+      sections: whole.sections.map((section) => ({
+        ...section,
+        cells: section.cells.filter(({ kind }) => kind !== 'as made'),
+      })),
+    };
+    const found = asMadeSuggested(without, () => undefined).find((one) => one.of === 'Finished bust')!;
+    expect(found.said).toBe('Back + Right front + Left front + Button band');
+    expect(found.cell).toMatchObject({ of: own.of, closes: own.closes });
   });
 
   it('a body worked in one is the bust and the hip, and a neckband is the neck', () => {

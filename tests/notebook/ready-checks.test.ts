@@ -16,6 +16,7 @@ import {
 import { frontsSaid } from '../../src/notebook/fronts-said';
 import { Results } from '../../src/sheet';
 import { WorkedSheet } from '../../src/sheet/sheet';
+import { cardigan } from '../../src/starters/cardigan';
 import { asMade } from '../../src/starters/cells';
 import { edited } from './edited';
 import { blouseSleeve } from '../notebooks/blouse-sleeve';
@@ -277,16 +278,22 @@ describe('checks of how sizes are graded', () => {
   });
 
   it('fronts with their bands reach the back, or are further apart than they may be', async () => {
-    const chosen = { back: 'back_start_width', front: 'front_start_width', band: 'band_worked_length' };
+    const chosen = {
+      back: 'back_start_width',
+      front: 'front_start_width',
+      band: 'band_worked_length',
+      bands: '2',
+    };
     expect((await failing(vNeck(), 'fronts', { ...chosen, within: 'CM(15)' })).sizes).toEqual([]);
     expect((await failing(vNeck(), 'fronts', { ...chosen, within: 'CM(0.5)' })).sizes).toHaveLength(9);
   });
 
-  it('fronts that do not meet are told of with the gap or the overlap, as the pieces are worked', async () => {
+  it('fronts that do not meet the back are told of, wider or narrower, as the pieces are worked', async () => {
     const cell = ready('fronts').make(vNeck(), 'made', {
       back: 'back_start_width',
       front: 'front_start_width',
       band: 'band_worked_length',
+      bands: '2',
       within: 'CM(4)',
     });
     expect(cell.across).toBe('meet');
@@ -297,15 +304,34 @@ describe('checks of how sizes are graded', () => {
       // Stitches at 14 to 10 cm, and the rows of the band at 18.
       const back = number(id, 'back-sts', 'count') / 1.4;
       const front = number(id, 'front-sts', 'count') / 1.4;
-      const overlap = 2 * front + 2 * number(id, 'band-worked', 'length') - back;
-      if (Math.abs(overlap) <= 4) return [];
-      const how = overlap > 0 ? 'overlap by' : 'leave a gap of';
-      return [`In ${label} the fronts ${how} ${Math.abs(overlap).toFixed(1)}\u00a0cm.`];
+      const beyond = 2 * front + 2 * number(id, 'band-worked', 'length') - back;
+      if (Math.abs(beyond) <= 4) return [];
+      const how = beyond > 0 ? 'wider' : 'narrower';
+      return [
+        `In ${label} the fronts, closed, are ${Math.abs(beyond).toFixed(1)}\u00a0cm ${how} than the back.`,
+      ];
     });
     const said = frontsSaid(notebook.sizes, usualSettings, (size) => results.number(size, 'made', 'holds'));
     expect(said).toEqual(expected);
-    expect(said.some((one) => one.includes('overlap'))).toBe(true);
+    expect(said.some((one) => one.includes('wider'))).toBe(true);
     expect(said.length).toBeLessThan(notebook.sizes.length);
+  });
+
+  it('bands that lie one on the other go round once: the cardigan meets its back within 1.5 cm in every size', async () => {
+    const chosen = {
+      back: 'back_start_width',
+      front: 'right_front_start_width',
+      band: 'button_band_length',
+      within: 'CM(1.5)',
+    };
+    const bands = ready('fronts').needs.find(({ key }) => key === 'bands')!;
+    const usual = likelyChoice(
+      choicesFor(cardigan(), bands, () => undefined),
+      bands,
+    )!.formula;
+    expect((await failing(cardigan(), 'fronts', { ...chosen, bands: usual })).sizes).toEqual([]);
+    // A second band is 2.8 cm more, which no size has room for.
+    expect((await failing(cardigan(), 'fronts', { ...chosen, bands: '2' })).sizes.length).toBeGreaterThan(5);
   });
 
   it('a band is as wide as its piece is long, and no stretch of the edge it is picked up along', () => {
@@ -321,11 +347,11 @@ describe('checks of how sizes are graded', () => {
     ];
     const overlaps: Record<string, number> = { m: -1.25, l: 3.1 };
     expect(frontsSaid(sizes, usualSettings, (size) => overlaps[size])).toEqual([
-      'In M the fronts leave a gap of 1.3\u00a0cm.',
-      'In L the fronts overlap by 3.1\u00a0cm.',
+      'In M the fronts, closed, are 1.3\u00a0cm narrower than the back.',
+      'In L the fronts, closed, are 3.1\u00a0cm wider than the back.',
     ]);
     expect(frontsSaid(sizes.slice(1), { ...usualSettings, length: 'in' }, () => 2.54)).toEqual([
-      'The fronts overlap by 1\u00a0in.',
+      'The fronts, closed, are 1\u00a0in wider than the back.',
     ]);
     expect(frontsSaid(sizes, usualSettings, () => 0)).toEqual([]);
   });

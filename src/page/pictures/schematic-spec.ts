@@ -1,6 +1,7 @@
 import { allCells, type PieceCell } from '../../notebook';
+import { joinsOf } from '../../notebook/joins-told';
 import type { PlannedSize, SchematicSpec } from '../../pictures/schematic';
-import { joinsOf, layOf } from '../../pictures/schematic';
+import { layOf } from '../../pictures/schematic';
 import type { Desk } from '../desk.svelte';
 import { surroundings } from '../surroundings.svelte';
 import { workedPiece } from '../worked-rows';

@@ -1,6 +1,6 @@
 import type { Side } from '../../craft/types';
+import type { JoinEdge } from '../../notebook/joins-told';
 import type { Outline } from './outline';
-import type { JoinEdge } from './types';
 
 const both = ['left', 'right'] as const;
 const otherSide = { left: 'right', right: 'left' } as const;

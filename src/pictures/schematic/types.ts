@@ -1,4 +1,5 @@
 import type { Piece } from '../../craft/types';
+import type { ToldJoin } from '../../notebook/joins-told';
 import type { Shown, WorkedSize } from '../types';
 
 /** One size of a piece, with the plan it was worked from: the plan says at which edge stitches were left or added. */
@@ -18,35 +19,11 @@ export interface SchematicPiece {
   readonly hangs?: boolean | undefined;
 }
 
-/** An edge of a piece, or a part of it, that is joined to another. */
-export interface JoinEdge {
-  readonly piece: string;
-  /**
-   * 'start' and 'end' are the first and the last row, 'row' is the last row of a stretch, 'side' the row ends of a
-   * stretch (of the whole piece without one), 'left' the stitches left or added by a stretch.
-   */
-  readonly edge: 'start' | 'end' | 'row' | 'side' | 'left';
-  /** The index of the stretch in the plan. */
-  readonly stretch?: number | undefined;
-  /**
-   * Which row ends, of a piece whose two sides differ: those below and above the stitches left at one side ('stepped'),
-   * or the others ('other'). Where a stretch is shaped at one edge alone, 'other' is that edge.
-   */
-  readonly side?: 'stepped' | 'other' | undefined;
-}
-
-/** Edges that are sewn together, or of which one is picked up along the others. */
-export interface SchematicJoin {
-  readonly id: string;
-  readonly label: string;
-  readonly edges: readonly JoinEdge[];
-}
-
 /** What a schematic or the silhouettes are drawn from. */
 export interface SchematicSpec extends Shown {
   readonly title: string;
   readonly pieces: readonly SchematicPiece[];
-  readonly joins: readonly SchematicJoin[];
+  readonly joins: readonly ToldJoin[];
   /** The id of the one size that is drawn, or all of them. */
   readonly size: string | 'all';
   readonly sizes: readonly { readonly id: string; readonly label: string }[];

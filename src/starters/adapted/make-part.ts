@@ -8,6 +8,7 @@ import type { BothWays, MadePart, Making } from './making';
 import type { Part, RowZone } from './parts';
 import { PieceCells } from './piece-cells';
 import { PieceRows } from './piece-rows';
+import { shouldersFollow } from './shoulders';
 import { firstSideOf } from './shape-of';
 import { shortName } from './shelf';
 
@@ -20,7 +21,8 @@ export function makePart(making: Making, part: Part): MadePart {
   // Said, since the count of a pattern's piece is a number and tells nothing of an edge.
   const startsOn =
     firstSideOf(part.piece, making.adapting.pattern.craft) === 'WS' ? { startsOn: 'WS' as const } : {};
-  const stretches = stretchesOf(making, part, cells, start.mine.name);
+  const begins = startFormula(making, part, start.mine);
+  const stretches = stretchesOf(making, part, cells, begins.count);
   const asPrinted = piece(
     `${label}, as printed`,
     worked,
@@ -34,7 +36,7 @@ export function makePart(making: Making, part: Part): MadePart {
     piece(
       label,
       worked,
-      startFormula(making, part, start.mine),
+      begins.formula,
       stretches.map((one) => one.mine),
       {
         name: `${cells.short}_again`,
@@ -59,11 +61,19 @@ export function makePart(making: Making, part: Part): MadePart {
  * How many are made; where a piece is shaped at one edge, the second is its mirror image: common practice calls that
  * reversing the shaping.
  */
-function makeNote({ made }: Making, { piece: { make }, shapes, base }: Part): string {
+function makeNote({ made, parts }: Making, part: Part): string {
+  const {
+    piece: { make },
+    shapes,
+    base,
+  } = part;
   const ends = shapes.filter(({ kind }) => kind === 'leave' || kind === 'add').length;
   const atOneEdge = shapes.some((shape) => shape.kind === 'taper' && shape.perRow === 1) || ends % 2 === 1;
+  // What is picked up at the armhole and worked flat is joined to nothing but itself, so no join tells of its seam.
+  if (part === parts.pickedUp?.part && part.piece.worked === 'flat')
+    return `Make ${make}. Sew the seam of each from the underarm to the cuff, after the side seams.`;
   if (make !== 2 || !atOneEdge) return `Make ${make}.`;
-  return made.some(({ part, parting }) => part === base && parting)
+  return made.some((one) => one.part === base && one.parting)
     ? 'Make 2: work the second on the last stitches, reversing the shaping.'
     : 'Make 2, reversing the shaping of the second.';
 }
@@ -110,29 +120,38 @@ function stretchesOf(
   });
 }
 
-/** Stitches that are gone on with are told by the piece they were left on, so that the words can name it. */
-function startFormula({ made }: Making, part: Part, start: Cell): string {
+/**
+ * Stitches that are gone on with are told by the piece they were left on, so that the words can name it.
+ *
+ * @returns the formula of the piece's start, and the name of the cell that has the count
+ */
+function startFormula({ made }: Making, part: Part, start: Cell): { formula: string; count: string } {
   const base = made.find((one) => one.part === part.base);
   const parting = base?.parting;
   const side = base?.part.piece.parted?.side;
   const same = side && part.piece.start.count.every((count, size) => count === side[size]);
-  return base && parting && same ? `(${base.mine.name}_end - ${parting.middle.name}) / 2` : start.name;
+  if (!base || !parting || !same) return { formula: start.name, count: start.name };
+  return {
+    formula: `(${base.mine.name}_end - ${parting.middle.name}) / 2`,
+    count: parting.side.name,
+  };
 }
 
 /** Where the last row is parted for a neck: the stitches of each side, and those between them. */
-function partingOf(
-  { adapting: { sections, shelf } }: Making,
-  part: Part,
-  cells: PieceCells,
-  mine: PieceCell,
-): MadePart['parting'] {
+function partingOf(making: Making, part: Part, cells: PieceCells, mine: PieceCell): MadePart['parting'] {
+  const { sections, shelf } = making.adapting;
   const { parted } = part.piece;
   if (!parted) return undefined;
   const zone = part.startZone;
   const [ofSide, ofMiddle] = ['each side of the last row', 'middle of the last row'];
   const printedSide = cells.count(parted.side, zone, ofSide, 'side');
-  const side = cells.fitted(printedSide, zone, { multiple: 1, plus: 0 }, ofSide, 'side');
   const printedMiddle = cells.count(parted.middle, zone, ofMiddle, 'middle');
+  // The body's whole repeats make it wider by leaps; a neck that took them up would grow and shrink from size to size,
+  // so the shoulders do.
+  const target = shouldersFollow(making.parts)
+    ? `(${mine.name}_end - ${printedMiddle.name} * ${cells.across(zone)}) / 2`
+    : undefined;
+  const side = cells.fitted(printedSide, zone, { multiple: 1, plus: 0 }, ofSide, 'side', target);
   const middle = shelf.put(
     sections.again,
     formula(cells.labelled(ofMiddle), `${mine.name}_end - 2 * ${side.name}`, {

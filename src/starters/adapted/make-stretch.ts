@@ -1,4 +1,4 @@
-import type { Entry, PieceStretch } from '../../notebook';
+import type { Cell, Entry, PieceStretch } from '../../notebook';
 import type { PerSize } from '../../words/printed';
 import { f, formula, value } from '../cells';
 import { fabricOf, type Fabric } from './fabrics';
@@ -10,6 +10,7 @@ import type { Part, RowZone, StitchZone } from './parts';
 import type { PieceCells } from './piece-cells';
 import type { MadeRows, PieceRows } from './piece-rows';
 import type { Shape } from './shape-of';
+import { shouldersFollow, shoulderTaper } from './shoulders';
 
 /** What a stretch of a piece is made with. */
 export interface StretchOf<Of extends Shape = Shape> {
@@ -93,9 +94,13 @@ function taper(of: StretchOf<ShapeOf<'taper'>>): Own {
   const what = `${said(of)}, to`;
   const printed = cells.count(shape.ends, stitchZone, what, `${name}_to`);
   const rule = { ...cells.ruleFor(shape.ends), ...ribRule(of), from: { count: from, perRow } };
-  const to = shape.fixed
-    ? `${from} ${shape.way === 'dec' ? '-' : '+'} STS(${perRow})`
-    : cells.fitted(printed, stitchZone, rule, what, `${name}_to`).name;
+  const shoulder = shoulderOf(of);
+  if (shoulder) cells.besides(what, printed, shoulder);
+  const to = shoulder
+    ? shoulder.name
+    : shape.fixed
+      ? `${from} ${shape.way === 'dec' ? '-' : '+'} STS(${perRow})`
+      : cells.fitted(printed, stitchZone, rule, what, `${name}_to`).name;
   const shapings = `ABS(${from} - ${to}) / STS(${perRow})`;
   const rows = rowsOf(of, `${shapings} * ROWS(${every})`);
   const before = plainRows(of, rows, 'before');
@@ -110,6 +115,12 @@ function taper(of: StretchOf<ShapeOf<'taper'>>): Own {
     order,
   });
   return { printed: own('printed'), mine: own('mine'), to };
+}
+
+/** The count of a shoulder, where the taper ends on one: it is as many as the body's, to which it is joined. */
+function shoulderOf({ making: { parts, made }, part, shape }: StretchOf): Cell | undefined {
+  if (!shouldersFollow(parts) || shape !== shoulderTaper(part, parts)) return undefined;
+  return made.find((one) => one.part === parts.body)?.parting?.side;
 }
 
 /**

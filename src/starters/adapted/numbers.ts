@@ -38,22 +38,19 @@ export interface CountRule {
   readonly from?: { readonly count: string; readonly perRow: number };
 }
 
-/** A count of the pattern, fitted again: near its width at the other gauge and measurement, under the same rule. */
+/**
+ * A count of the pattern, fitted again: near its width at the other gauge and measurement, under the same rule.
+ *
+ * @param of `target` is what it is to be near, where that is not its own width
+ */
 export function fittedCell(
   adapting: Adapting,
-  of: { printed: Cell; across: string; rule: CountRule; label: string; name: string },
+  of: { printed: Cell; across: string; rule: CountRule; label: string; name: string; target?: string },
 ): Cell {
   const { multiple, plus, from } = of.rule;
+  const target = of.target ?? `${of.printed.name} * ${of.across}`;
   const parity = from && from.perRow > 1 ? from : undefined;
-  const key = [
-    'fit',
-    of.printed.name,
-    of.across,
-    multiple,
-    plus,
-    parity?.count ?? '',
-    parity?.perRow ?? '',
-  ].join(' ');
+  const key = ['fit', target, multiple, plus, parity?.count ?? '', parity?.perRow ?? ''].join(' ');
   return adapting.shelf.once(
     key,
     adapting.sections.again,
@@ -63,7 +60,7 @@ export function fittedCell(
       label: of.label,
       name: of.name,
       counts: 'stitches',
-      target: f(`${of.printed.name} * ${of.across}`),
+      target: f(target),
       multiple: value(multiple),
       plus: value(plus),
       rule: 'nearest',

@@ -46,12 +46,25 @@ export class PieceCells {
     });
   }
 
-  /** A printed count, fitted again under a rule: a cell beside the printed one. */
-  fitted(printed: Cell, zone: StitchZone, rule: CountRule, what: string, called: string): Cell {
-    const { adapting, fabrics, scales } = this.#making;
+  /** How many of my stitches stand for one of the pattern's: the name of a cell. */
+  across(zone: StitchZone): string {
+    return this.#making.scales.across(zone, fabricOf(this.#part, this.#making.fabrics));
+  }
+
+  /** A printed count, fitted again under a rule: a cell beside the printed one. It may have a target of its own. */
+  fitted(
+    printed: Cell,
+    zone: StitchZone,
+    rule: CountRule,
+    what: string,
+    called: string,
+    target?: string,
+  ): Cell {
+    const { adapting } = this.#making;
     const cell = fittedCell(adapting, {
       printed,
-      across: scales.across(zone, fabricOf(this.#part, fabrics)),
+      across: this.across(zone),
+      ...(target === undefined ? {} : { target }),
       rule,
       label: this.labelled(what),
       name: `${this.short}_${called}_sts`,

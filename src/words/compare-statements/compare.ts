@@ -65,9 +65,10 @@ export function compareStatements(
   const known: Partial<Record<PrintedKind, readonly Expected[]>> = {
     cautions: cautionsMeant(garment),
     gauge: gaugeMeant(garment),
-    measurements: measurementsMeant(garment),
+    measurements: measurementsMeant(garment, 'alone'),
     'making up': makingUpMeant(garment),
   };
+  let drawn: readonly Expected[] | undefined;
   const piece = comparePiece(garment);
   return (read, inOwnWords) => {
     const { printed } = read;
@@ -86,8 +87,9 @@ export function compareStatements(
         );
         return;
       }
-      const meant =
-        known[printed.parts[at]!.kind] ?? meantFromText(garment, printed, printed.parts[at]!.kind);
+      const meant = hasSchematic(part.read)
+        ? (drawn ??= measurementsMeant(garment, 'with its schematic'))
+        : (known[printed.parts[at]!.kind] ?? meantFromText(garment, printed, printed.parts[at]!.kind));
       const found = matched(part.read.statements, withoutOwn(meant, part.read, own), garment.sizes.length);
       wrong.push(
         ...found.wrong.map(({ statement, size, problem }) => ({
@@ -105,6 +107,9 @@ export function compareStatements(
     return { wrong: [...whole, ...missingParts(garment, known, printed), ...wrong], unknown };
   };
 }
+
+const hasSchematic = ({ statements }: PartRead): boolean =>
+  statements.some(({ name }) => name === 'measurement of the schematic');
 
 const textAt = ({ blocks }: PrintedPart, at: number): string => {
   const block = blocks[at];

@@ -29,7 +29,7 @@ export function edgeSays(says: readonly Said[], edge: readonly EdgeMeant[], unit
         `it is picked up over another ${one.by === 'curve' ? 'length' : 'number'} than in the notebook.`,
       );
     }
-    if (one.groups === undefined || here.groups === one.groups) return [];
+    if (here.groups === one.groups) return [];
     return wrong(
       one.groups
         ? 'it does not say how it comes out even.'

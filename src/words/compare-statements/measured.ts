@@ -2,13 +2,14 @@ import { uncapital } from '../../notebook/capital';
 import { allCells, cellById, namesIn, ownColumn, sameName, type EaseCell } from '../../notebook';
 import { asRead, lengths, type Expected } from './expected';
 import type { Garment, MeantPiece } from './garment';
+import { schematicMeant } from './schematic';
 import { asMadeCells, isMadeOf, madeOf } from './made';
 
 /**
  * What the tables of measurements have to say: what is wished, or in place of it what is made where the notebook has that,
- * and what the rows of every piece come to.
+ * and what the rows of every piece come to: by the letters of the schematic, where it stands there.
  */
-export function measurementsMeant(garment: Garment): Expected[] {
+export function measurementsMeant(garment: Garment, schematic: 'with its schematic' | 'alone'): Expected[] {
   const { source, sizes, pieces } = garment;
   const labels = sizes.map(({ label }) => asRead(label));
   const eases = allCells(source.notebook).filter((cell): cell is EaseCell => cell.kind === 'ease');
@@ -22,7 +23,7 @@ export function measurementsMeant(garment: Garment): Expected[] {
     ...eases.map((cell) => row(garment, `To fit: ${uncapital(bodyOf(garment, cell))}`, wished(cell, 'body'))),
     ...unmade.map((cell) => row(garment, asRead(cell.label), wished(cell, 'finished'))),
     ...made.map((cell) => row(garment, madeLabel(asRead(cell.label)), madeOf(garment, cell))),
-    ...pieces.flatMap((piece) => pieceRows(garment, piece)),
+    ...(schematic === 'alone' ? pieces.flatMap((piece) => pieceRows(garment, piece)) : []),
   ];
   const told = rows.filter(({ known }) => known).map(({ expected }) => expected);
   return [
@@ -30,6 +31,7 @@ export function measurementsMeant(garment: Garment): Expected[] {
     { name: 'sizes of a table', of: '', facts: { sizes: labels.join(' | ') }, anyTimes: true },
     // A body measure that several wishes go out from is one line.
     ...new Map(told.map((one) => [JSON.stringify(one), one])).values(),
+    ...(schematic === 'alone' ? [] : schematicMeant(garment)),
   ];
 }
 

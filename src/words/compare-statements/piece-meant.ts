@@ -33,6 +33,8 @@ export interface StretchMeant {
   readonly someRows: boolean;
   readonly oneRow: boolean;
   readonly isEnds: boolean;
+  /** Whether it is a taper whose first round is told stitch by stitch, where one line tells its shaping. */
+  readonly tellsFirstRound: boolean;
 }
 
 /** A stretch of an edge that a piece is picked up along. */
@@ -42,8 +44,8 @@ export interface EdgeMeant {
   readonly by: 'rows' | 'stitches' | 'motifs' | 'curve';
   /** Rows, stitches or repeats; the cm of a curve. */
   readonly amount: number | undefined;
-  /** Whether it is told how it comes out even; undefined where it may be, as the count was fitted or not. */
-  readonly groups: boolean | undefined;
+  /** Whether it is told how it comes out even. */
+  readonly groups: boolean;
 }
 
 /** What a piece is meant to be in the size at a place. */
@@ -97,7 +99,31 @@ function stretchMeant(garment: Garment, { cell, worked }: MeantPiece, at: number
     someRows: many.some((rows) => rows > 0),
     oneRow: many.every((rows) => rows <= 1),
     isEnds: stretch.kind === 'leave' || stretch.kind === 'add',
+    tellsFirstRound: worked.every((one) => hasEqualWedges(one, at)),
   };
+}
+
+/**
+ * Whether a taper in the round takes three or more wedges that are all alike, with more than one plain stitch in each,
+ * and goes on so: then the other rounds follow from the first.
+ */
+function hasEqualWedges({ plan, rows }: WorkedPiece, at: number): boolean {
+  const stretch = plan.stretches[at]!;
+  if (plan.worked !== 'round' || stretch.kind !== 'taper' || stretch.perRow < 3) return false;
+  const first = rows.findIndex((row) => row.stretch === at);
+  if (first < 0) return false;
+  const from = plan.stretches.reduce(
+    (count, one, before) => {
+      if (before > at || (one.kind !== 'leave' && one.kind !== 'add')) return count;
+      // Those before an earlier row are in its count already.
+      if (rows.slice(0, first).some((row) => row.stretch > before)) return count;
+      return count + (one.kind === 'add' ? 1 : -1) * (one.atStart + one.atEnd);
+    },
+    rows[first - 1]?.count ?? plan.start,
+  );
+  const rounds = Math.abs(stretch.to - from) / stretch.perRow;
+  const plain = from / stretch.perRow - (stretch.to < from ? 2 : 0);
+  return rounds >= 2 && Number.isInteger(plain) && plain > 1;
 }
 
 function edgeMeant(garment: Garment, begins: Beginning, size: string): EdgeMeant[] | undefined {
@@ -105,14 +131,21 @@ function edgeMeant(garment: Garment, begins: Beginning, size: string): EdgeMeant
   if (begins.from !== 'edge') return undefined;
   const { pickUp } = begins;
   return pickUp.edge.map(({ name, label, kind }) => {
-    const of = (key: string) => garment.source.number(size, pickUp.id, `${name}.${key}`);
+    const at = (id: string, key: string) => garment.source.number(id, pickUp.id, `${name}.${key}`);
+    const of = (key: string) => at(size, key);
+    // One line tells it for all sizes, so it is told where any of them has other than one for one, or as many in each.
+    const spread = garment.sizes.some(({ id }) => {
+      const share = at(id, 'share') ?? 0;
+      const asked = kind === 'motifs' ? at(id, 'motifs')! * at(id, 'each')! : at(id, 'count');
+      return share > 0 && share !== asked;
+    });
     const amount = { rows: 'rows', motifs: 'motifs', curve: 'length', stitches: 'count' }[kind];
     return {
       label: asRead(label),
       stitches: of('share') ?? 0,
       by: kind,
       amount: of(amount),
-      groups: kind === 'rows' ? true : kind === 'curve' ? false : undefined,
+      groups: kind === 'rows' ? true : kind === 'curve' ? false : spread,
     };
   });
 }

@@ -47,6 +47,7 @@ export function pieceSays(
       ...endWrong(all(says, 'end'), meant),
       ...all(says, 'stitches').flatMap((said) => (inOwnWords(said.line) ? [] : stitchesWrong(said, meant))),
       ...all(says, 'place').flatMap((said) => (inOwnWords(said.line) ? [] : placeWrong(said, meant))),
+      ...firstRoundsWrong(says, meant, inOwnWords, ownWords),
       ...all(says, 'repeats').flatMap((said) => repeatsWrong(said, meant)),
       ...all(says, 'way of ends').flatMap((said) => (inOwnWords(said.line) ? [] : endsWrong(said, meant))),
       ...holesSay(says, meant, inOwnWords, ownWords),
@@ -220,6 +221,26 @@ function placeWrong(said: Of<'place'>, { rows, plan, stretches }: PieceMeant): O
       problem: `It shapes ${said.each} ${said.where || 'somewhere'}, and in the notebook ${each} ${where}.`,
     },
   ];
+}
+
+/** How the first round of a taper is worked: told once, where all its wedges are alike. */
+function firstRoundsWrong(
+  says: readonly Said[],
+  { rows, stretches }: PieceMeant,
+  inOwnWords: InOwnWords,
+  ownWords: boolean,
+): Otherwise[] {
+  const told = all(says, 'first round');
+  return all(says, 'taper').flatMap(({ line, row }): Otherwise[] => {
+    const at = rows[row - 1]?.stretch;
+    const due = at !== undefined && stretches[at]!.tellsFirstRound;
+    const here = told.filter((one) => one.row === row);
+    if (due && here.length === 0 && !ownWords && !inOwnWords(line))
+      return [{ line, problem: 'It does not say how the first of these rounds is worked.' }];
+    const extra = here[due ? 1 : 0];
+    if (!extra || inOwnWords(extra.line)) return [];
+    return [{ line: extra.line, problem: 'It says how a first round is worked, and that is not told here.' }];
+  });
 }
 
 function repeatsWrong(said: Of<'repeats'>, { rows, plan }: PieceMeant): Otherwise[] {

@@ -359,13 +359,18 @@ class Follower {
   }
 
   #shaping(text: string): void {
-    this.#taper = shapeRows(text, this.tally, (row) => this.#sayPlace(text, row)) ?? this.#taper;
+    this.#taper =
+      shapeRows(text, this.tally, (row) => {
+        this.#sayPlace(text, row);
+        if (!this.#waiting) this.#say({ kind: 'taper' }, row);
+      }) ?? this.#taper;
   }
 
   #firstOfThese(content: string, each: string): void {
     const taper = this.#taper;
     this.#taper = undefined;
     if (!taper) return this.tally.wrong('There is no shaping before it.');
+    this.#say({ kind: 'first round' }, taper.row);
     this.#sayStitches(content, taper.row);
     for (const problem of problemsOfFirst(content, each, taper)) this.tally.wrong(problem);
   }

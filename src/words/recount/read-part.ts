@@ -55,6 +55,8 @@ function readSentence(kind: PrintedKind, text: string): Omit<Statement, 'at'> | 
   return undefined;
 }
 
+const joins = { caption: 'Joins marked on the schematic', head: 'Join,What meets' };
+
 function readTable(kind: PrintedKind, { caption, head, rows }: PrintedTable, block: number): PartRead {
   if (kind === 'abbreviations') {
     return {
@@ -62,6 +64,17 @@ function readTable(kind: PrintedKind, { caption, head, rows }: PrintedTable, blo
         name: 'abbreviation',
         of: short,
         facts: { 'stands for': long },
+        at: { block, row },
+      })),
+      unread: [],
+    };
+  }
+  if (kind === 'measurements' && caption === joins.caption && head.join() === joins.head) {
+    return {
+      statements: rows.map(([label = '', meets = ''], row) => ({
+        name: 'join on the schematic',
+        of: label,
+        facts: { 'what meets': meets },
         at: { block, row },
       })),
       unread: [],
@@ -86,8 +99,8 @@ function readTable(kind: PrintedKind, { caption, head, rows }: PrintedTable, blo
       return;
     }
     statements.push({
-      name: 'measurement',
-      of: label.replace(/^\p{Lu}{1,2}\u2002/u, ''),
+      name: /^The schematic\b/u.test(caption) ? 'measurement of the schematic' : 'measurement',
+      of: label,
       facts: { values: values.map((value) => value![0]!), unit: unit[1] ? 'cm' : 'in' },
       at: { block, row },
     });

@@ -15,6 +15,9 @@ export type Said = { readonly line: number; readonly row: number } & (
   | { readonly kind: 'way of ends'; readonly at: 'start' | 'end'; readonly by: WayOfEnds }
   /** Where on its rows a taper shapes, and how many stitches in each place. */
   | { readonly kind: 'place'; readonly each: number; readonly where: string }
+  /** A taper told in one line for all sizes, and how its first round is worked; the row is the first that is shaped. */
+  | { readonly kind: 'taper' }
+  | { readonly kind: 'first round' }
   /** So many stitches more in each repeat of the row; fewer, where they are less than 0. */
   | { readonly kind: 'repeats'; readonly repeats: number; readonly by: number }
   /** Holes that are chained over the stitches they skip: the chains of each. */

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { joinsInWords, joinsOf, layOf } from '../../../src/pictures/schematic';
+import { joinsOf } from '../../../src/notebook/joins-told';
+import { joinsInWords, layOf } from '../../../src/pictures/schematic';
 import { cardigan } from '../../../src/starters/cardigan';
 import { specOf } from './spec-of';
 

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { workPiece, type Piece, type Stretch } from '../../../src/craft';
 import type { Cell, PieceStretch } from '../../../src/notebook';
+import type { JoinEdge } from '../../../src/notebook/joins-told';
 import { schematicSvg } from '../../../src/pictures/schematic';
 import { outlineOf } from '../../../src/pictures/schematic/outline';
 import { sidesOf } from '../../../src/pictures/schematic/sides-of';
+import { cardigan } from '../../../src/starters/cardigan';
 import { check, even as evenRows, f, piece, value } from '../../../src/starters/cells';
 import { notebookOf, swatch } from '../../sheet/notebook-of';
 import { specOf } from './spec-of';
@@ -37,6 +39,37 @@ describe('the row ends a join is of', () => {
   test('a front without an underarm has its side seam opposite its neck', () => {
     expect(sides('stepped', even(2), neck(16, 'right'))).toEqual(['left']);
     expect(sides('stepped', even(2), leave('Neck', 0, 3), even(2))).toEqual(['right']);
+  });
+});
+
+describe('the letter of a neckband', () => {
+  const at = (edge: Omit<JoinEdge, 'piece' | 'edge'>, stretches: Stretch[], from: number, to: number) => {
+    const plan: Piece = { name: '', worked: 'flat', start: 20, stretches };
+    return sidesOf(outlineOf(workPiece(plan), plan), { piece: 'front', edge: 'side', ...edge }, from, to);
+  };
+
+  test.each(['left', 'right'] as const)('stands on the %s edge where the neck is shaped there', (edge) => {
+    // Both underarms are left, so that only the neck itself says which edge it is.
+    const front = [even(2), leave('Underarms', 2, 2), even(2), neck(12, edge)];
+    expect(at({ side: 'other', stretch: 3 }, front, 4, 7)).toEqual([edge]);
+    // The rows below the neck have no edge of their own, and are told from the underarms alone.
+    expect(at({ side: 'other', stretch: 2 }, front, 2, 3)).toEqual(['left', 'right']);
+  });
+
+  test('stands on the neck edge of each front of the cardigan, along every stretch of it', async () => {
+    const notebook = cardigan();
+    const spec = await specOf(notebook);
+    const band = spec.joins.find(({ id }) => id === 'neckband-sts')!;
+    const along = band.edges.filter(({ piece }) => piece === 'right-front');
+    expect(along.map(({ stretch }) => stretch)).toEqual([4, 6, 7]);
+    for (const side of ['left', 'right'] as const) {
+      for (const { rows, plan } of spec.pieces.find(({ id }) => id === `${side}-front`)!.sizes) {
+        for (const edge of along) {
+          const own = rows!.flatMap((row, index) => (row.stretch === edge.stretch ? [index] : []));
+          expect(sidesOf(outlineOf(rows!, plan), edge, own[0]!, own.at(-1)!)).toEqual([side]);
+        }
+      }
+    }
   });
 });
 

@@ -1,6 +1,7 @@
 import { allCells, type Notebook, type PieceCell } from '../../../src/notebook';
 import { workPiece } from '../../../src/craft';
-import { joinsOf, layOf, type SchematicSpec } from '../../../src/pictures/schematic';
+import { joinsOf } from '../../../src/notebook/joins-told';
+import { layOf, type SchematicSpec } from '../../../src/pictures/schematic';
 import { readPiece } from '../../../src/sheet/piece-text';
 import { Worked } from '../../sheet/worked';
 

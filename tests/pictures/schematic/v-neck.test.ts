@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { lengthOf, workPiece } from '../../../src/craft';
+import { joinsOf } from '../../../src/notebook/joins-told';
 import {
   joinsInWords,
-  joinsOf,
   missingOf,
   schematicDrawn,
   schematicSvg,

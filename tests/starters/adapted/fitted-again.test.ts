@@ -163,6 +163,38 @@ describe('rows at any gauge', () => {
   });
 });
 
+describe('the neck from size to size', () => {
+  test.each([
+    [20, 28],
+    [18, 25],
+    [25, 34],
+    [17, 24],
+  ])(
+    'at %i stitches and %i rows it is the pattern’s to a stitch, and no smaller than in the size before',
+    async (sts, rows) => {
+      await at.show(...gauge(sts, rows));
+      for (const piece of ['back', 'front']) {
+        const necks = printedSizes.map((size) => at.number(size, `${piece}-middle-sts`));
+        const meant = printedSizes.map(
+          (size) => (at.number(size, `printed-${piece}-middle`) / 2.2) * (sts / 10),
+        );
+        necks.forEach((neck, size) => expect(Math.abs(neck - meant[size]!)).toBeLessThanOrEqual(1 + 1e-6));
+        expect(necks).toEqual([...necks].sort((a, b) => a - b));
+      }
+      // Both shoulders stay alike, and the neck's decreases of the front come to what the back has.
+      for (const size of printedSizes) {
+        const [shoulder, side] = ['back', 'front'].map((piece) =>
+          at.number(size, `${piece}-side-sts`, 'count'),
+        );
+        const [back, front] = ['back', 'front'].map((piece) => at.number(size, `${piece}-middle-sts`));
+        expect(back).toBe(front! + 2 * (side! - shoulder!));
+        expect((at.counts(size, 'front-shoulder-again') as number[]).at(-1)).toBe(shoulder);
+      }
+      await at.show();
+    },
+  );
+});
+
 describe('fitted again at another gauge, for another body', () => {
   // Knitted fabrics have some 1.2 to 1.6 rows to the stitch.
   const swatch = fc

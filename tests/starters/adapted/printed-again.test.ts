@@ -35,14 +35,21 @@ describe('the adapted pullover, printed, can be followed', () => {
   test('the neck’s stitches wait on a holder, the second shoulder is worked the other way round', async () => {
     const of = await printed();
     expect(of('Front shoulder')).toContain(
-      'Take up the first 41 sts of the 100 sts left at the end of Front, leaving the 18 sts in the middle on a holder and the last 41 sts for the other side.',
+      'Take up the first 40 sts of the 100 sts left at the end of Front, leaving the 20 sts in the middle on a holder and the last 40 sts for the other side.',
     );
     expect(of('Front shoulder').some((text) => text.startsWith('Dec 1 st at the neck edge'))).toBe(true);
     expect(of('Front shoulder').at(-1)).toBe(
       'Make 2: work the second on the last stitches, reversing the shaping.',
     );
     expect(of('Making up')).toContain(
-      'Front: bind off the 18 sts in the middle, or work them into an edging.',
+      'Front: bind off the 20 sts in the middle, or work them into an edging.',
+    );
+  });
+
+  test('the seam of a sleeve is told, since no join of two pieces tells of it', async () => {
+    const of = await printed();
+    expect(of('Sleeves').at(-1)).toBe(
+      'Make 2. Sew the seam of each from the underarm to the cuff, after the side seams.',
     );
   });
 

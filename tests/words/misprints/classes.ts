@@ -333,6 +333,12 @@ export const classes: readonly MisprintClass[] = [
   }),
   blocksOfPieces('a line dropped', (block) => (isLine(block) ? [] : undefined)),
   blocksOfPieces('a line doubled', (block) => (isLine(block) ? [block, block] : undefined)),
+  blocksOfPieces('a line on the first of several rounds dropped', (block) =>
+    block.kind === 'line' && block.text.startsWith('The first of these') ? [] : undefined,
+  ),
+  blocksOfPieces('a line on how an edge comes out even dropped', (block) =>
+    block.kind === 'line' && block.text.startsWith('To come out even') ? [] : undefined,
+  ),
   // In which order sizes are told what is theirs changes nothing.
   blocksOfPieces(
     'two lines swapped',
@@ -506,6 +512,51 @@ export const classes: readonly MisprintClass[] = [
     'a size above the measurements',
     ({ kind, part, text }) => kind === 'head' && part.kind === 'measurements' && text !== '',
     (text) => [`${text}X`, 'M2'],
+  ),
+  inTexts('a digit beside the schematic', cells('schematic measurements'), each(anyNumber, otherDigit)),
+  inTexts(
+    'an eighth beside the schematic',
+    cells('schematic measurements'),
+    each(/[½¼¾⅛⅜⅝⅞]/gu, ([text]) => (text === '⅛' ? '⅜' : '⅛')),
+  ),
+  inTexts(
+    'the name of a measurement of the schematic',
+    ({ kind, table }) => kind === 'label' && table === 'schematic measurements',
+    (text) => [
+      text.replace('start', 'end'),
+      text.replace(/\bwidth\b/u, 'length'),
+      text.replace(/: .+$/u, ': width'),
+      text.replace(/(?<=^\S+\u2002)[^:]+/u, 'Other'),
+    ],
+  ),
+  inTexts(
+    'a letter of the schematic',
+    ({ kind, table }) => kind === 'label' && table!.startsWith('schematic '),
+    (text) => [
+      text.replace(/^\p{L}+/u, 'Q'),
+      text.replace(/^\p{L}+\u2002/u, ''),
+      text.replace(/^\p{L}+/u, (letter) =>
+        letter === letter.toLowerCase() ? letter.toUpperCase() : letter.toLowerCase(),
+      ),
+    ],
+  ),
+  inTexts('what a join of the schematic joins', cells('schematic joins'), (text) => [
+    text.replace('first', 'last'),
+    text.replace('last', 'first'),
+    text.replace(/^.+? – /u, ''),
+    text.replace(/(.+?) – (.+)/u, '$2 – $1'),
+    text.replace('row ends', 'stitches'),
+    text.replace(/^[^,]+/u, 'Other'),
+  ]),
+  inTexts(
+    'the name of a join of the schematic',
+    ({ kind, table }) => kind === 'label' && table === 'schematic joins',
+    (text) => [`${text}s`, text.replace(/(?<=\u2002).+/u, 'Seam')],
+  ),
+  inTexts(
+    'the caption of a table beside the schematic',
+    ({ kind, table }) => kind === 'caption' && table!.startsWith('schematic '),
+    (text) => [text.replace('schematic', 'drawing'), text.replace(/^The |^Joins /u, '')],
   ),
   inTexts('the order of the sizes', inPart('measurements'), (text) => [
     text.replace(/order: (\S+) \((\S+?)([,)])/u, 'order: $2 ($1$3'),

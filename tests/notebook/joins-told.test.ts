@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { usualSettings, type Cell, type Notebook } from '../../../src/notebook';
-import { joinsOf, layOf } from '../../../src/pictures/schematic';
-import { check, even, f, formula, piece, pickUp, swatch, value } from '../../../src/starters/cells';
+import { usualSettings, type Cell, type Notebook } from '../../src/notebook';
+import { joinsOf } from '../../src/notebook/joins-told';
+import { layOf } from '../../src/pictures/schematic';
+import { check, even, f, formula, piece, pickUp, swatch, value } from '../../src/starters/cells';
 
 const wool = swatch('Wool', { worked: '5 mm hook', stitches: 14, rows: 16 });
 

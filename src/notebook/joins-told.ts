@@ -1,15 +1,31 @@
-import {
-  allCells,
-  type Cell,
-  type Entry,
-  type Notebook,
-  type PickUpCell,
-  type PieceCell,
-} from '../../notebook/document';
-import { namesIn, readFormula, sameName, type Token } from '../../notebook/formula';
-import { inputsOf } from '../../notebook/kinds';
-import { nameTable, type Named } from '../../notebook/names';
-import type { JoinEdge, SchematicJoin } from './types';
+import { allCells, type Cell, type Entry, type Notebook, type PickUpCell, type PieceCell } from './document';
+import { namesIn, readFormula, sameName, type Token } from './formula';
+import { inputsOf } from './kinds';
+import { nameTable, type Named } from './names';
+
+/** An edge of a piece, or a part of it, that is joined to another. */
+export interface JoinEdge {
+  readonly piece: string;
+  /**
+   * 'start' and 'end' are the first and the last row, 'row' is the last row of a stretch, 'side' the row ends of a
+   * stretch (of the whole piece without one), 'left' the stitches left or added by a stretch.
+   */
+  readonly edge: 'start' | 'end' | 'row' | 'side' | 'left';
+  /** The index of the stretch in the plan. */
+  readonly stretch?: number | undefined;
+  /**
+   * Which row ends, of a piece whose two sides differ: those below and above the stitches left at one side ('stepped'),
+   * or the others ('other'). Where a stretch is shaped at one edge alone, 'other' is that edge.
+   */
+  readonly side?: 'stepped' | 'other' | undefined;
+}
+
+/** Edges that are sewn together, or of which one is picked up along the others. */
+export interface ToldJoin {
+  readonly id: string;
+  readonly label: string;
+  readonly edges: readonly JoinEdge[];
+}
 
 /** So far a name is followed through other cells to a piece; beyond that it has little to do with the edge. */
 const deepest = 4;
@@ -25,9 +41,9 @@ const deepest = 4;
  * A name stands for an edge where it is an output or an input of a piece (`back_end`, `front_lower_worked_rows`), the
  * count a piece starts with, or a cell worked from such names. Lengths and widths stand for no edge: they measure.
  */
-export function joinsOf(notebook: Notebook): SchematicJoin[] {
+export function joinsOf(notebook: Notebook): ToldJoin[] {
   const reader = new EdgeReader(notebook);
-  const joins: SchematicJoin[] = [];
+  const joins: ToldJoin[] = [];
   for (const cell of allCells(notebook)) {
     if (cell.kind === 'check') {
       const edges = argumentsOf(cell.condition, 'JOINS').flatMap((argument) =>
@@ -59,39 +75,6 @@ export function joinsOf(notebook: Notebook): SchematicJoin[] {
   }
   return joins;
 }
-
-/** How the pieces of a notebook lie on a schematic, by id. */
-export function layOf(
-  notebook: Notebook,
-  joins: readonly SchematicJoin[],
-): Map<string, { lies: 'middle' | 'beside' | 'along'; hangs: boolean }> {
-  const pickUps = allCells(notebook).filter((cell): cell is PickUpCell => cell.kind === 'pickUp');
-  const pieces = allCells(notebook).filter((cell): cell is PieceCell => cell.kind === 'piece');
-  return new Map(
-    pieces.map((piece) => {
-      const own = pickUps.find(({ name }) => usesMainly(piece.start, name));
-      const strip =
-        own !== undefined && !hemmed(piece, pieces, joins.find(({ id }) => id === own.id)?.edges ?? []);
-      const grows = joins.some(({ id }) => id === piece.id) || strip;
-      // What grows in the round from other pieces is a sleeve, or something that hangs as one does.
-      const lies = strip ? 'along' : grows && piece.worked === 'round' ? 'beside' : 'middle';
-      return [piece.id, { lies, hangs: grows && (strip || piece.worked === 'round') }] as const;
-    }),
-  );
-}
-
-/**
- * Whether the edge a piece is picked up along is a hem or a cuff worked sideways, on which it stands: all row ends of one
- * straight piece, and nothing else. A piece that is straight itself is a band: it may as well be the border of the other.
- */
-function hemmed(piece: PieceCell, pieces: readonly PieceCell[], edges: readonly JoinEdge[]): boolean {
-  if (isStraight(piece)) return false;
-  const [only, ...others] = edges.filter(({ edge }) => edge !== 'start');
-  if (only?.edge !== 'side' || only.stretch !== undefined || others.length > 0) return false;
-  return isStraight(pieces.find(({ id }) => id === only.piece)!);
-}
-
-const isStraight = ({ stretches }: PieceCell): boolean => stretches.every(({ kind }) => kind === 'even');
 
 class EdgeReader {
   readonly pieces: readonly PieceCell[];
@@ -219,7 +202,8 @@ function once(edges: readonly JoinEdge[]): JoinEdge[] {
   return edges.filter((_edge, at) => keys.indexOf(keys[at]!) === at);
 }
 
-function usesMainly(entry: Entry, name: string): boolean {
+/** Whether an entry is the thing of that name and no more. */
+export function usesMainly(entry: Entry, name: string): boolean {
   return 'formula' in entry && sameName(entry.formula.trim()) === sameName(name);
 }
 
