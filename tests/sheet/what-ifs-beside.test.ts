@@ -78,7 +78,7 @@ test('through any edits a what-if has, to the last digit, the results of the not
         }
       },
     ),
-    { numRuns: Number(process.env['RUNS'] ?? 40) },
+    { numRuns: Number(process.env['RUNS'] ?? 25) },
   );
 }, 600_000);
 

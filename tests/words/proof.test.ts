@@ -133,7 +133,7 @@ describe('the text of a pattern recounts to its rows', () => {
     },
   );
 
-  it('in every size of thousands of pieces, of every kind of stretch, in both crafts and both terms', () => {
+  it('in every size of more than 700 pieces, of every kind of stretch, in both crafts and both terms', () => {
     let worked = 0;
     fc.assert(
       fc.property(fc.gen(), (g) => {
@@ -153,9 +153,9 @@ describe('the text of a pattern recounts to its rows', () => {
             ),
           );
       }),
-      { numRuns: 2500 },
+      { numRuns: Number(process.env['RUNS'] ?? 1200) },
     );
-    expect(worked).toBeGreaterThan(1500);
+    expect(worked).toBeGreaterThan(700);
   });
 
   it('a misprint in any count of any row is found, in the size it stands in', () => {
@@ -171,9 +171,9 @@ describe('the text of a pattern recounts to its rows', () => {
         const proof = prove(misprinted.document, garment.source);
         if (proof.proven) throw new Error(`not found: ${misprinted.line}`);
       }),
-      { numRuns: 600 },
+      { numRuns: Number(process.env['RUNS'] ?? 400) },
     );
-    expect(tried).toBeGreaterThan(200);
+    expect(tried).toBeGreaterThan(130);
   });
 });
 

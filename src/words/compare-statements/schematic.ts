@@ -55,7 +55,8 @@ function joinsMeant({ source, pieces }: Garment): Expected[] {
       {
         name: 'join on the schematic',
         of: `${letters.next().value} ${asRead(label)}`,
-        facts: { 'what meets': meets.join(' – ') },
+        // Stretches under one name are one edge to whoever reads of them.
+        facts: { 'what meets': [...new Set(meets)].join(' – ') },
       },
     ];
   });
