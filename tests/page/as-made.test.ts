@@ -1,6 +1,6 @@
 import { render, screen } from '@testing-library/svelte';
 import { tick } from 'svelte';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { Notebook } from '../../src/notebook';
 import Leaf from '../../src/page/leaf/Leaf.svelte';
 import { asMade, even, piece } from '../../src/starters/cells';
@@ -26,6 +26,8 @@ async function open(notebook: Notebook) {
   const { desk, settled } = deskWith(notebook);
   render(Leaf, { desk, folded: false, addCell: () => {} });
   await settled();
+  // What the cell says is fetched beside the leaf.
+  await vi.dynamicImportSettled();
   await tick();
   return { desk, settled };
 }

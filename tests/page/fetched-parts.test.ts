@@ -36,20 +36,33 @@ describe('a part of the page that could not be fetched', () => {
     expect(document.body.textContent).toContain('ROUNDCOUNT');
   });
 
-  it('is fetched after the style sheet that was missing', async () => {
-    const user = userEvent.setup();
-    const link = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/part.css' });
-    // No style sheet is loaded where nothing is drawn: what would be asked for is caught here.
+  /** A style sheet that is missing, and what is asked for in its place: nothing loads where nothing is drawn. */
+  function sheet(href: string) {
     const asked: HTMLLinkElement[] = [];
     const catching = (one: HTMLLinkElement): HTMLLinkElement =>
-      Object.assign(one, { replaceWith: (other: HTMLLinkElement) => asked.push(other) });
-    const load = missing(1, { default: FunctionList } satisfies Part);
+      Object.assign(one, {
+        replaceWith(other: HTMLLinkElement) {
+          asked.push(catching(other));
+        },
+      });
+    const link = catching(Object.assign(document.createElement('link'), { rel: 'stylesheet', href }));
+    return { asked, fail: () => noteMissing({ target: link } as unknown as Event) };
+  }
+
+  it('is fetched after its style sheet that was missing', async () => {
+    const user = userEvent.setup();
+    const { asked, fail } = sheet('/part.css');
+    const load = vi.fn(async (): Promise<Part> => ({ default: FunctionList }));
+    const first = (): void => {
+      fail();
+      throw new Error('Unable to preload CSS for /part.css');
+    };
+    load.mockImplementationOnce(async () => first() as never);
     render(Fetched<{ insert: (put: string) => void }>, { load, given });
-    await alert();
-    noteMissing({ target: catching(link) } as unknown as Event);
     await user.click(await again());
-    expect(asked.map(({ href, rel }) => [href, rel])).toEqual([[link.href, 'stylesheet']]);
-    noteMissing({ target: catching(asked[0]!) } as unknown as Event);
+    expect(asked.map(({ href, rel }) => [new URL(href).pathname, rel])).toEqual([
+      ['/part.css', 'stylesheet'],
+    ]);
     asked[0]!.onerror!('');
     await alert();
     await user.click(await again());
@@ -57,6 +70,21 @@ describe('a part of the page that could not be fetched', () => {
     expect(load).toHaveBeenCalledTimes(1);
     asked[1]!.onload!(new Event('load'));
     await vi.waitFor(() => expect(load).toHaveBeenCalledTimes(2));
+    await vi.waitFor(() => expect(screen.queryByRole('alert')).toBeNull());
+  });
+
+  it('does not keep another part from coming whose style sheets are there', async () => {
+    const { asked, fail } = sheet('/other.css');
+    fail();
+    render(Fetched<{ insert: (put: string) => void }>, {
+      load: async (): Promise<Part> => ({ default: FunctionList }),
+      given,
+    });
+    await vi.waitFor(() => expect(document.body.textContent).toContain('ROUNDCOUNT'));
+    expect(screen.queryByRole('alert')).toBeNull();
+    // The other is asked for all the same, though nobody waits for it.
+    expect(asked.map(({ href }) => new URL(href).pathname)).toEqual(['/other.css']);
+    asked[0]!.onload!(new Event('load'));
   });
 
   it('names what to choose where that fetches it again, and stays as it is once it is there', async () => {
