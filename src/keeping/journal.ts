@@ -25,32 +25,22 @@ export interface JournalBase {
   readonly replayed?: Readonly<Record<string, number>> | undefined;
 }
 
-const prefix = 'easewright edit/';
+/** What the key of every entry begins with. */
+export const journalPrefix = 'easewright edit/';
 
 /** Cells of the largest notebook that is written whole, when it is not in the store yet: some milliseconds. */
 const mostWhole = 1000;
 
 /** The key of an entry. */
 export function journalKey(notebook: string, writer: string, number: number): string {
-  return `${prefix}${notebook}/${writer}/${number}`;
-}
-
-/** What a key says, if it is one of the journal's. */
-export function readJournalKey(
-  key: string,
-): { readonly notebook: string; readonly writer: string; readonly number: number } | undefined {
-  if (!key.startsWith(prefix)) return undefined;
-  const parts = key.slice(prefix.length).split('/');
-  const number = Number(parts.at(-1));
-  if (parts.length < 3 || !Number.isSafeInteger(number) || number < 1) return undefined;
-  return { notebook: parts.slice(0, -2).join('/'), writer: parts.at(-2)!, number };
+  return `${journalPrefix}${notebook}/${writer}/${number}`;
 }
 
 /** The keys of the journal's entries. */
 export function journalKeys(storage: JournalStorage | undefined = journalStorage()): string[] {
   try {
     const keys = Array.from({ length: storage?.length ?? 0 }, (_one, at) => storage!.key(at) ?? '');
-    return keys.filter((key) => key.startsWith(prefix));
+    return keys.filter((key) => key.startsWith(journalPrefix));
   } catch {
     return [];
   }
@@ -167,17 +157,6 @@ export class Journal {
       this.#storage?.removeItem(journalKey(this.notebook, this.writer, number));
     } catch {
       // It is passed over when it is found: the store names the last edit in it.
-    }
-  }
-}
-
-/** Takes entries out of the journal. */
-export function forgetEntries(keys: readonly string[], storage = journalStorage()): void {
-  for (const key of keys) {
-    try {
-      storage?.removeItem(key);
-    } catch {
-      // It is passed over the next time too.
     }
   }
 }

@@ -1,5 +1,6 @@
 import { allCells, writeFile, type Notebook } from '../notebook';
-import { forgetEntries, type Journal } from './journal';
+import type { Journal } from './journal';
+import { forgetEntries } from './journal-entries';
 import type { EditsHeld, Written } from './kept';
 import type { Shelf } from './shelf';
 import { beginsSpan, thinned } from './thinning';

@@ -1,5 +1,5 @@
 import { readFile, type Notebook } from '../notebook';
-import { forgetEntries } from './journal';
+import { forgetEntries } from './journal-entries';
 import type { EditsHeld } from './kept';
 import { writtenOf } from './pen';
 import { heldIn, replay, type Chain } from './replay';

@@ -2,13 +2,8 @@ import { readFile, type Notebook } from '../notebook';
 import { fileFormat, fileVersion, fileVersionOf } from '../notebook/file-head';
 import { migrated, migrations } from '../notebook/migrations';
 import type { EditsHeld } from './kept';
-import {
-  journalKeys,
-  journalStorage,
-  readJournalKey,
-  type JournalEntry,
-  type JournalStorage,
-} from './journal';
+import { journalKeys, journalStorage, type JournalEntry, type JournalStorage } from './journal';
+import { readJournalKey } from './journal-entries';
 import type { NotebookPatch } from './patch';
 import { patched } from './patched';
 

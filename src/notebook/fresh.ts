@@ -1,30 +1,9 @@
-import {
-  allCells,
-  type Cell,
-  type CellKind,
-  type EdgePart,
-  type Notebook,
-  type PieceCell,
-  type PieceStretch,
-} from './document';
+import { allCells, type EdgePart, type Notebook, type PieceCell, type PieceStretch } from './document';
 import { sameName } from './formula';
-import type { Kind } from './kind';
-import { kinds } from './kinds';
-import { nameFrom, withFreeName } from './names';
+import { nameFrom } from './names';
 
 const empty = { value: null };
 const of = (value: number): { value: number } => ({ value });
-
-/** A new cell of a kind, under a name that is free, in the fabric that the notebook has if it needs one. */
-export function freshCell(notebook: Notebook, kind: CellKind, label: string, id: string): Cell {
-  const called = label.trim() || kinds[kind].label;
-  const made = (kinds[kind] as unknown as Kind).fresh({ id, label: called, name: nameFrom(called) });
-  const fabric = firstFabric(notebook);
-  if (made.kind === 'piece')
-    return withFreeName(notebook, { ...made, stretches: [freshStretch(made, 'even', fabric)] });
-  if (made.kind === 'yarn') return withFreeName(notebook, { ...made, uses: [{ area: empty, fabric }] });
-  return withFreeName(notebook, made);
-}
 
 /** The name of the first swatch; a name for one that is still to come where there is none. */
 export function firstFabric(notebook: Notebook): string {

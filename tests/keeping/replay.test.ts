@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, it } from 'vitest';
 import {
-  forgetEntries,
   heldAfter,
   Journal,
   journalKey,
@@ -16,6 +15,7 @@ import {
   type Shelf,
   type Stored,
 } from '../../src/keeping';
+import { forgetEntries } from '../../src/keeping/journal-entries';
 import { allCells, readFile, writeFile, type Notebook } from '../../src/notebook';
 import { cardigan } from '../../src/starters';
 import { edited } from '../notebook/edited';

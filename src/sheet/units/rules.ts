@@ -8,10 +8,10 @@ import {
   stitchGauge,
   stitches,
   timesUnit,
-  unitInWords,
   type Dimension,
   type Unit,
 } from '../../notebook/units';
+import { unitInWords } from '../../notebook/unit-in-words';
 import { expected, of, Problem, same, type Derived, type Known } from './derived';
 import { countOfWhat, numberOfWhat, takesAnother } from './sentences';
 

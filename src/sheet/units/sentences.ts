@@ -10,9 +10,9 @@ import {
   stitchGauge,
   stitches,
   timesUnit,
-  unitInWords,
   type Unit,
 } from '../../notebook/units';
+import { unitInWords } from '../../notebook/unit-in-words';
 import type { Syntax } from './syntax';
 
 /** What a formula does with values that have to be of one unit. */
