@@ -4,32 +4,51 @@ import globals from 'globals';
 import ts from 'typescript-eslint';
 import svelteConfig from './svelte.config.js';
 
-/** What each room of `src/` may import from the others. Imports go one way; nothing else is allowed. */
-const mayImport = {
-  craft: [],
-  notebook: ['craft'],
-  sheet: ['craft', 'notebook'],
-  pictures: ['craft', 'notebook'],
-  words: ['craft', 'notebook'],
-  keeping: ['notebook'],
-  starters: ['craft', 'notebook', 'words'],
-  page: ['craft', 'notebook', 'sheet', 'pictures', 'words', 'keeping', 'starters'],
-};
-const rooms = Object.keys(mayImport);
+/**
+ * The rooms of `src/` in their order: each may import those before it. What a function's working looks like
+ * (`formulas/functions/*.explain.ts`) stands beside the function and is a part of `analysis/`.
+ */
+const order = [
+  'craft',
+  'formulas',
+  'format',
+  'notebook',
+  'engine',
+  'analysis',
+  'worker',
+  'pattern',
+  'pictures',
+  'storage',
+  'starters',
+  'workspace',
+  'ui',
+  'features',
+  'app',
+];
+/** Rooms that do not know each other, whichever comes first. */
+const apart = ['pictures', 'pattern', 'analysis'];
+const explanations = ['src/formulas/functions/*.explain.ts', 'src/formulas/functions/explanations.ts'];
 const buildAlone = 'The build and the page know nothing of each other: see "The rooms" in DEVELOPERS.md.';
 
-const directions = rooms.map((room) => {
-  const barred = rooms.filter((other) => other !== room && !mayImport[room].includes(other));
+const directionsOf = (room) => {
+  const barred = order.filter(
+    (other, at) =>
+      at > order.indexOf(room) || (other !== room && apart.includes(room) && apart.includes(other)),
+  );
   const patterns = barred.map((other) => ({
-    group: [`**/${other}`, `**/${other}/**`],
+    regex: `^(?:\\.\\./)+${other}(?:/|$)`,
     message: `${room}/ does not import from ${other}/: see "The rooms" in DEVELOPERS.md.`,
   }));
   patterns.push({ group: ['**/build/**'], message: buildAlone });
   if (room === 'craft') {
     patterns.push({ regex: '^[^.]', message: 'craft/ imports nothing but its own files.' });
   }
-  return { files: [`src/${room}/**`], rules: { 'no-restricted-imports': ['error', { patterns }] } };
-});
+  return { 'no-restricted-imports': ['error', { patterns }] };
+};
+const directions = [
+  ...order.map((room) => ({ files: [`src/${room}/**`], rules: directionsOf(room) })),
+  { files: explanations, rules: directionsOf('analysis') },
+];
 
 /** What the build does beside Vite imports nothing of the page. */
 const build = {
@@ -41,7 +60,7 @@ const build = {
 
 /** What counts a text again must know nothing of what wrote it. */
 const byItself = {
-  files: ['src/words/recount/**'],
+  files: ['src/pattern/verify/**'],
   rules: {
     'no-restricted-imports': [
       'error',
@@ -49,7 +68,7 @@ const byItself = {
         patterns: [
           {
             regex: '^(?!\\./)',
-            message: 'recount/ reads a text by itself: it imports nothing but its own files.',
+            message: 'verify/ reads a text by itself: it imports nothing but its own files.',
           },
         ],
       },
@@ -59,7 +78,7 @@ const byItself = {
 
 /** What a text is compared with must come about without what wrote it. */
 const withoutTheWriter = {
-  files: ['src/words/compare-statements/**'],
+  files: ['src/pattern/compare-statements/**'],
   rules: {
     'no-restricted-imports': [
       'error',
@@ -67,7 +86,7 @@ const withoutTheWriter = {
         patterns: [
           {
             regex:
-              '^(?!\\./|\\.\\./recount$|\\.\\./source$|\\.\\./told-otherwise$|\\.\\./working/|\\.\\./\\.\\./(?:craft|notebook)(?:/|$))',
+              '^(?!\\./|\\.\\./verify$|\\.\\./source$|\\.\\./\\.\\./analysis/explain/|\\.\\./\\.\\./(?:craft|format|formulas|notebook)(?:/|$))',
             message: 'compare-statements/ imports nothing that has a part in writing a pattern.',
           },
         ],
@@ -89,7 +108,7 @@ export default ts.config(
       eqeqeq: 'error',
       'no-console': 'error',
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
-      // Memos and counters behind explicit versions are plain maps on purpose: see page/desk.svelte.ts.
+      // Memos and counters behind explicit versions are plain maps on purpose: see workspace/workspace.svelte.ts.
       'svelte/prefer-svelte-reactivity': 'off',
     },
   },

@@ -64,7 +64,7 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         codeSplitting: {
-          groups: [{ name: 'page', test: /\/src\/page\/(App\.svelte|keeping\/opening\.ts)$/ }],
+          groups: [{ name: 'page', test: /\/src\/(app\/App\.svelte|features\/notebooks\/opening\.ts)$/ }],
         },
       },
     },
@@ -90,7 +90,7 @@ export default defineConfig({
           hookTimeout: slow,
           include: [
             'tests/*.test.ts',
-            'tests/{craft,notebook,sheet,pictures,words,keeping,starters,published}/**/*.test.ts',
+            'tests/{craft,formulas,format,notebook,engine,analysis,worker,pattern,pictures,storage,starters,published}/**/*.test.ts',
           ],
         },
       },
@@ -100,8 +100,8 @@ export default defineConfig({
         test: {
           name: 'components',
           environment: 'happy-dom',
-          include: ['tests/page/**/*.test.ts'],
-          setupFiles: ['./tests/page/fetched.ts'],
+          include: ['tests/{workspace,ui,features,app}/**/*.test.ts'],
+          setupFiles: ['./tests/workspace/fetched.ts'],
           testTimeout: slow,
           hookTimeout: slow,
         },

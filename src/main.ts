@@ -7,10 +7,10 @@ import '@fontsource/alegreya-sans/latin-ext-400.css';
 import '@fontsource/alegreya-sans/latin-ext-400-italic.css';
 import '@fontsource/alegreya-sans/latin-ext-700.css';
 import { mount } from 'svelte';
-import App from './page/App.svelte';
-import { opening } from './page/keeping/opening';
-import { answerOrExample } from './page/keeping/waiting';
-import './page/page.css';
+import App from './app/App.svelte';
+import { opening } from './features/notebooks/opening';
+import { answerOrExample } from './features/notebooks/waiting';
+import './ui/page.css';
 
 const target = document.getElementById('page')!;
 const opened = await answerOrExample(opening(), target);

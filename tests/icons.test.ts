@@ -35,7 +35,7 @@ describe('the icon', () => {
   });
 
   it('is in the blue of the page, on which nothing else stands out', () => {
-    const css = readFileSync(new URL('../src/page/page.css', import.meta.url), 'utf8');
+    const css = readFileSync(new URL('../src/ui/page.css', import.meta.url), 'utf8');
     const accent = /--accent: (#\w+)/.exec(css)![1]!;
     const leaf = /--leaf: (#\w+)/.exec(css)![1]!;
     const colours = new Set(

@@ -1,5 +1,5 @@
 import { usualSettings, writeFile, type Notebook, type Size } from '../src/notebook';
-import { each, f, formula, measure, piece, swatch, value } from '../src/starters/cells';
+import { each, f, formula, measure, piece, swatch, value } from '../src/notebook/cell-builders';
 
 const sizes: readonly Size[] = Array.from({ length: 9 }, (_, i) => ({
   id: `s${i + 1}`,

@@ -57,7 +57,7 @@ function worker(
       emptyOutDir: false,
       target: 'es2022',
       lib: {
-        entry: fileURLToPath(new URL('../keeping/offline-worker.ts', import.meta.url)),
+        entry: fileURLToPath(new URL('../storage/offline-worker.ts', import.meta.url)),
         formats: ['iife'],
         name: 'offline',
         fileName: () => 'offline-worker.js',

@@ -1,8 +1,8 @@
 import { CraftError } from './craft-error';
-import { greatest, said } from './said';
+import { greatest, said } from './format';
 
 export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './rounding';
-export { counted, greatest, said, saidCm } from './said';
+export { counted, greatest, said, saidCm } from './format';
 
 /*
  * Number types that cannot be mixed by accident. TypeScript lets any two kinds of number meet at a `+`, but what

@@ -12,12 +12,12 @@ import {
   mostWordings,
 } from './edits';
 import { fileFormat, fileVersion } from './file-head';
-import { sameName } from './formula';
+import { sameName } from '../formulas/formula';
 import { tooDeep, tooMuch } from './file-limits';
 import { largestFile } from './limits';
 import { versionOne } from './frozen/version-1';
 import { migrated } from './migrations';
-import { finiteSchema, formulaSchema, labelSchema, nameSchema, shapes } from './shapes';
+import { finiteSchema, formulaSchema, labelSchema, nameSchema, shapes } from './schemas';
 
 const id = v.pipe(v.string(), v.minLength(1), v.maxLength(64));
 

@@ -1,8 +1,8 @@
 import { allCells, type Cell, type Notebook } from './document';
-import { sameName } from './formula';
+import { sameName } from '../formulas/formula';
 import { inputsOf, kinds, outputsOf } from './kinds';
-import { numbered } from './numbered';
-import { remembered } from './remembered';
+import { numbered } from '../format/numbered';
+import { remembered } from './memoize-per-cell';
 
 /** What a name stands for: one input or output of a cell. */
 export interface Named {

@@ -1,9 +1,9 @@
 import { howSurveyed, surveyed, surveySource, type Sample } from '../craft';
-import { measureLabel } from './as-made-said';
+import { measureLabel } from './as-made-message';
 import type { CheckCell, Notebook, Settings } from './document';
 import { nameFrom, nameTable, withFreeName } from './names';
-import { sameName } from './formula';
-import { writeLength, writeNumber } from './quantities';
+import { sameName } from '../formulas/formula';
+import { writeLength, writeNumber } from '../format/quantities';
 import type { ReadyChoice, ReadyNeed } from './ready-choices';
 
 /** A check that is ready made: told what it is of, it makes the cell. */

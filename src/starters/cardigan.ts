@@ -1,6 +1,6 @@
 import { charts } from '../craft';
 import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
-import { charted, chosen, each, f, fit, formula, measure, swatch, value } from './cells';
+import { charted, chosen, each, f, fit, formula, measure, swatch, value } from '../notebook/cell-builders';
 import { checks, edges } from './cardigan-edges';
 import { backAndFronts, sleevesOf } from './cardigan-pieces';
 

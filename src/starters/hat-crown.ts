@@ -1,6 +1,19 @@
 import { bodySurvey } from '../craft';
 import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
-import { asMade, check, chosen, each, even, f, fit, formula, measure, piece, swatch, value } from './cells';
+import {
+  asMade,
+  check,
+  chosen,
+  each,
+  even,
+  f,
+  fit,
+  formula,
+  measure,
+  piece,
+  swatch,
+  value,
+} from '../notebook/cell-builders';
 
 /*
  * A scenario of our own: a hat knit in the round from brim to crown. Swatches, depth and ease are invented; the heads

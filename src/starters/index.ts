@@ -1,5 +1,5 @@
 import type { Notebook } from '../notebook';
-import { adaptedPullover } from './adapted';
+import { adaptedPullover } from './adapted-pullover';
 import { blank } from './blank';
 import { cardigan } from './cardigan';
 import { hatCrown } from './hat-crown';

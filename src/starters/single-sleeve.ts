@@ -1,5 +1,17 @@
 import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
-import { asMade, check, chosen, each, even, f, formula, measure, piece, swatch, value } from './cells';
+import {
+  asMade,
+  check,
+  chosen,
+  each,
+  even,
+  f,
+  formula,
+  measure,
+  piece,
+  swatch,
+  value,
+} from '../notebook/cell-builders';
 
 /*
  * A scenario of our own: one sleeve to learn on, in a size M and in a size of one's own. Every number is invented

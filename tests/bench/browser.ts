@@ -1,7 +1,7 @@
 import type { Page } from 'playwright';
 import { preview } from 'vite';
 import { ensureBrowser, startBrowser } from '../browser/browser';
-import { settled } from '../browser/desk';
+import { settled } from '../browser/workspace';
 
 /** The built page in a browser of its own, served for as long as it is used. `before` runs in it before the page does. */
 export function inPage<T>(use: (page: Page) => Promise<T>, before?: () => void): Promise<T> {

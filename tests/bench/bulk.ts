@@ -1,10 +1,10 @@
 import type { Notebook } from '../../src/notebook/document';
 import { changesBetween } from '../../src/notebook/changes';
 import { withWhatIf } from '../../src/notebook/what-if';
-import { Results } from '../../src/sheet/results';
-import { WorkedSheet } from '../../src/sheet/sheet';
-import { trialNumber } from '../../src/sheet/trial-results';
-import { trialsOf } from '../../src/sheet/trials-in-turn';
+import { Results } from '../../src/engine/results';
+import { WorkedSheet } from '../../src/engine/sheet';
+import { trialNumber } from '../../src/engine/trial-results';
+import { trialsOf } from '../../src/engine/trials-in-turn';
 import { bustOf, garment, lastWidthOf, reswatched } from './garment';
 import { plainGarment } from './plain';
 import { rawEngines } from './raw';

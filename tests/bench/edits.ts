@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { writeFile } from '../../src/notebook';
-import { settled } from '../browser/desk';
+import { settled } from '../browser/workspace';
 import { inPage } from './browser';
 import { garment } from './garment';
 

@@ -1,7 +1,7 @@
 import { changesBetween } from '../../src/notebook/changes';
 import { usualSettings, type Cell, type Notebook } from '../../src/notebook/document';
-import { Results } from '../../src/sheet/results';
-import { WorkedSheet } from '../../src/sheet/sheet';
+import { Results } from '../../src/engine/results';
+import { WorkedSheet } from '../../src/engine/sheet';
 import { rawEngines } from './raw';
 
 /** One edit's milliseconds, ours and of HyperFormula alone, in a notebook of one size. */

@@ -1,6 +1,6 @@
 import type { CDPSession, Page } from 'playwright';
 import { canvasesHeld } from '../browser/canvases-held';
-import { settled } from '../browser/desk';
+import { settled } from '../browser/workspace';
 import { longFile } from '../long-notebook';
 import { inPage } from './browser';
 

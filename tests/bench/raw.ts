@@ -1,9 +1,9 @@
 import { HyperFormula } from 'hyperformula';
 import { allCells, type Notebook } from '../../src/notebook/document';
-import { engineSettings } from '../../src/sheet/engine-functions';
-import { linked, reading } from '../../src/sheet/link';
-import { Names } from '../../src/sheet/names';
-import { isProblem, plansOf } from '../../src/sheet/slot';
+import { engineSettings } from '../../src/engine/engine-functions';
+import { linked, reading } from '../../src/engine/resolve-names';
+import { Names } from '../../src/engine/names';
+import { isProblem, plansOf } from '../../src/engine/slot';
 
 /** HyperFormula alone: one engine for each size, the same formulas with direct references, no more. */
 export function rawEngines(notebook: Notebook): {

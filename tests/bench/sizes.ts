@@ -13,7 +13,7 @@ interface Chunk {
 const opensWith = /starters\/cardigan/;
 /** What loads by itself once the cells can be read: the thread with the engine, and the drawing with its plots. */
 const thread = /(^|\/)worker-/;
-const drawing = /(^|\/)(plot|printed|Beside|client)-/;
+const drawing = /(^|\/)(plot|printed|SidePanel|client)-/;
 
 interface Weight {
   readonly file: string;

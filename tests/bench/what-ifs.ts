@@ -1,11 +1,11 @@
 import type { Notebook, WhatIf } from '../../src/notebook/document';
 import { allCells } from '../../src/notebook/document';
-import { SheetClient } from '../../src/sheet/client';
-import { Results } from '../../src/sheet/results';
-import { trialsBeside } from '../../src/sheet/trials-beside';
-import { followWhatIfs } from '../../src/sheet/what-ifs-beside';
+import { SheetClient } from '../../src/worker/client';
+import { Results } from '../../src/engine/results';
+import { trialsBeside } from '../../src/worker/background-trials';
+import { followWhatIfs } from '../../src/worker/background-what-ifs';
 import { cardigan } from '../../src/starters/cardigan';
-import { threadInNode } from '../sheet/thread-in-node';
+import { threadInNode } from '../worker/thread-in-node';
 import { garment, lastWidthOf, reswatched } from './garment';
 
 const warmUp = 10;

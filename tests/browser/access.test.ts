@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { beforeAll, expect, it } from 'vitest';
-import { begin, settled, type } from './desk';
+import { begin, settled, type } from './workspace';
 import { wrong } from './looks';
 import { day, ownColours, under } from './settings';
 import { visiting } from './visiting';

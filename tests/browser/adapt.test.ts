@@ -3,10 +3,10 @@ import type { Page } from 'playwright';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { workPiece } from '../../src/craft';
 import { allCells, readFile, type Notebook } from '../../src/notebook';
-import { patternOf, prove } from '../../src/words';
-import { heronPullover } from '../../src/starters/adapted';
-import { sourceOf } from '../words/source-of';
-import { settled } from './desk';
+import { patternOf, prove } from '../../src/pattern';
+import { heronPullover } from '../../src/starters/adapted-pullover';
+import { sourceOf } from '../pattern/write/source-of';
+import { settled } from './workspace';
 import { faults } from './faults';
 import { visiting } from './visiting';
 

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright';
-import { settled } from './desk';
+import { settled } from './workspace';
 import { startOn, type Running } from './profile';
 
 /** What a burst of edits came to. */

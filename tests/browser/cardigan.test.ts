@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { numbers, plotted, settled, shown, type } from './desk';
+import { numbers, plotted, settled, shown, type } from './workspace';
 import { visiting } from './visiting';
 
 /**

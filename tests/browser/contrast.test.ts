@@ -1,10 +1,10 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { distinctSizes, sizeStyle } from '../../src/pictures/palette';
-import { themes, type Theme, type ThemeName } from '../../src/pictures/theme';
-import { contrast } from '../pictures/colour-vision';
-import { begin, settled } from './desk';
+import { distinctSizes, sizeStyle } from '../../src/pictures/charts/palette';
+import { themes, type Theme, type ThemeName } from '../../src/pictures/charts/theme';
+import { contrast } from '../pictures/charts/colour-vision';
+import { begin, settled } from './workspace';
 import { day, dark, under } from './settings';
 import { visiting } from './visiting';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
-import { type } from './desk';
+import { type } from './workspace';
 import { hand, ownProfile } from './kept';
 
 const own = ownProfile();

@@ -1,7 +1,7 @@
 import type { BrowserContext, BrowserContextOptions, Page } from 'playwright';
 import { beforeEach, expect, inject } from 'vitest';
 import { opened } from './burst';
-import { settled } from './desk';
+import { settled } from './workspace';
 import { profiles } from './visiting';
 
 /** A profile, and windows in it. */

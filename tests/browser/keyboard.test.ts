@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { beforeAll, expect, it } from 'vitest';
-import { numbers, settled } from './desk';
+import { numbers, settled } from './workspace';
 import { visiting } from './visiting';
 
 const visit = visiting();

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, inject, it } from 'vitest';
-import { begin, settled, type } from './desk';
+import { begin, settled, type } from './workspace';
 import { closeList, hand, kept, listed, notice, ownProfile, title } from './kept';
 import { typeAndLeave } from './leaving';
 import { sickDatabase, toDatabase } from './sick-database';

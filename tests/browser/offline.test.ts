@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { preview } from 'vite';
 import { describe, expect, inject, it, onTestFinished } from 'vitest';
 import { opened } from './burst';
-import { settled, type } from './desk';
+import { settled, type } from './workspace';
 import { watch } from './hostile-files';
 import { hand, kept, notice, ownProfile } from './kept';
 

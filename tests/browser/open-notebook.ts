@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { writeFile, type Notebook } from '../../src/notebook';
-import { settled } from './desk';
+import { settled } from './workspace';
 
 /** Opens a notebook from a file, as a person does: one with what the starters lack. */
 export async function openNotebook(page: Page, notebook: Notebook): Promise<void> {

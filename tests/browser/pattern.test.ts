@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
-import { begin, settled, type } from './desk';
+import { begin, settled, type } from './workspace';
 import { wrong } from './looks';
 import { vNeck } from '../notebooks/v-neck';
 import { openNotebook } from './open-notebook';

@@ -4,13 +4,13 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { workPiece, type Row } from '../../src/craft';
 import { allCells, type Notebook } from '../../src/notebook';
 import type { Plotted } from '../../src/pictures';
-import { readPiece } from '../../src/sheet/piece-text';
+import { readPiece } from '../../src/formulas/piece-text';
 import { longFile } from '../long-notebook';
 import { blouseSleeve } from '../notebooks/blouse-sleeve';
 import { vNeck } from '../notebooks/v-neck';
-import { Worked } from '../sheet/worked';
+import { Worked } from '../engine/worked';
 import { canvasesHeld } from './canvases-held';
-import { plotted, settled, type } from './desk';
+import { plotted, settled, type } from './workspace';
 import { openNotebook } from './open-notebook';
 import { visiting } from './visiting';
 

@@ -4,7 +4,7 @@ import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { lengthOf, workPiece, type Row } from '../../src/craft';
 import { vNeck } from '../notebooks/v-neck';
 import { specOf } from '../pictures/schematic/spec-of';
-import { begin, settled, type } from './desk';
+import { begin, settled, type } from './workspace';
 import { openNotebook } from './open-notebook';
 import { visiting } from './visiting';
 

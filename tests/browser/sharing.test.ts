@@ -6,7 +6,7 @@ import Papa from 'papaparse';
 import { describe, expect, inject, it, onTestFinished } from 'vitest';
 import { handMade, hostileFile } from '../notebook/hostile';
 import { opened } from './burst';
-import { settled, shown, type } from './desk';
+import { settled, shown, type } from './workspace';
 import { answered, given, watch } from './hostile-files';
 import { hand, kept, listed, notice, ownProfile } from './kept';
 

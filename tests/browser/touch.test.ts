@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright';
 import { beforeAll, expect, it } from 'vitest';
-import { settled, toolsWithDialogs } from './desk';
+import { settled, toolsWithDialogs } from './workspace';
 import { visiting } from './visiting';
 
 /** A stand-in for the device's own ways to send something on. */

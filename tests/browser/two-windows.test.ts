@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { settled, type } from './desk';
+import { settled, type } from './workspace';
 import { hand, kept, listed, notice, ownProfile } from './kept';
 
 const own = ownProfile();

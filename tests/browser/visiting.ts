@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright';
 import { afterAll, beforeAll, beforeEach, expect, inject } from 'vitest';
 import { startBrowser } from './browser';
-import { settled } from './desk';
+import { settled } from './workspace';
 
 type Begin<T> = (options?: BrowserContextOptions) => Promise<T>;
 

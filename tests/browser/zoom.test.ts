@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 import { beforeAll, expect, it } from 'vitest';
-import { begin, settled, toolsWithDialogs } from './desk';
+import { begin, settled, toolsWithDialogs } from './workspace';
 import { obscured } from './obscured';
 import { visiting } from './visiting';
 

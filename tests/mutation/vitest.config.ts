@@ -14,6 +14,6 @@ export default defineConfig({
     testTimeout: 60_000,
     // The greatest that is worked out takes minutes with mutants in the code; what is less shows the same.
     testNamePattern: /^(?!.*(a million ways|the greatest gathering)).*$/,
-    include: ['tests/{craft,published,words/recount}/**/*.test.ts', 'tests/words/size-list.test.ts'],
+    include: ['tests/{craft,published,pattern/verify}/**/*.test.ts', 'tests/pattern/write/size-list.test.ts'],
   },
 });

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { allCells, type Cell, type EaseCell, type Notebook } from '../../src/notebook';
 import { asMadeSuggested } from '../../src/notebook/as-made-suggested';
 import { cardigan } from '../../src/starters/cardigan';
-import { asMade, chosen, even, fit, formula, measure, piece, value } from '../../src/starters/cells';
+import { asMade, chosen, even, fit, formula, measure, piece, value } from '../../src/notebook/cell-builders';
 import { singleSleeve } from '../../src/starters/single-sleeve';
-import { notebookOf } from '../sheet/notebook-of';
+import { notebookOf } from '../engine/notebook-of';
 
 const ease = (label: string, name: string): EaseCell => ({
   kind: 'ease',

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { changesBetween, checkHolds, isChilds, type CheckCell, type Size } from '../../src/notebook';
-import { Results } from '../../src/sheet';
-import { WorkedSheet } from '../../src/sheet/sheet';
-import { measure, notebookOf } from '../sheet/notebook-of';
+import { Results } from '../../src/engine';
+import { WorkedSheet } from '../../src/engine/sheet';
+import { measure, notebookOf } from '../engine/notebook-of';
 
 type Across = CheckCell['across'];
 type Value = number | string | undefined;

@@ -1,7 +1,7 @@
 import { toJsonSchema, toJsonSchemaDefs } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { fileFormat, fileVersion } from '../../src/notebook';
-import { entrySchema, formulaSchema, labelSchema, nameSchema, shapes } from '../../src/notebook/shapes';
+import { entrySchema, formulaSchema, labelSchema, nameSchema, shapes } from '../../src/notebook/schemas';
 import { cellBase, cellSchema, notebookSchema } from '../../src/notebook/file';
 
 /** The schema of every kind of cell: what every cell has, and what its kind declares. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { allCells, clashOf, freshCell, type CellKind, type Notebook } from '../../src/notebook';
-import { fit, measure, notebookOf, swatch } from '../sheet/notebook-of';
+import { fit, measure, notebookOf, swatch } from '../engine/notebook-of';
 
 /** What a new cell is called in formulas, beside what the notebook has. */
 const nameOf = (notebook: Notebook, kind: CellKind, label: string): string =>

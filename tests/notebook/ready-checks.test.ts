@@ -13,11 +13,11 @@ import {
   type ReadyCheck,
   type Size,
 } from '../../src/notebook';
-import { frontsSaid } from '../../src/notebook/fronts-said';
-import { Results } from '../../src/sheet';
-import { WorkedSheet } from '../../src/sheet/sheet';
+import { frontsSaid } from '../../src/notebook/fronts-message';
+import { Results } from '../../src/engine';
+import { WorkedSheet } from '../../src/engine/sheet';
 import { cardigan } from '../../src/starters/cardigan';
-import { asMade } from '../../src/starters/cells';
+import { asMade } from '../../src/notebook/cell-builders';
 import { edited } from './edited';
 import { blouseSleeve } from '../notebooks/blouse-sleeve';
 import { vNeck } from '../notebooks/v-neck';

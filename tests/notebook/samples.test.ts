@@ -9,8 +9,8 @@ import {
   writeFile,
   type Notebook,
 } from '../../src/notebook';
-import { plainText, patternOf, prove } from '../../src/words';
-import { sourceOf } from '../words/source-of';
+import { plainText, patternOf, prove } from '../../src/pattern';
+import { sourceOf } from '../pattern/write/source-of';
 import { worked } from './worked-notebook';
 
 /*

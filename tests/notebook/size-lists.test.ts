@@ -10,7 +10,7 @@ import {
 } from '../../src/notebook/size-lists';
 import { cardigan } from '../../src/starters';
 import { edited } from './edited';
-import { measure } from '../sheet/notebook-of';
+import { measure } from '../engine/notebook-of';
 
 const notebook: Notebook = {
   title: 'Sleeve',

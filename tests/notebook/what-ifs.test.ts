@@ -9,7 +9,7 @@ import {
   type Notebook,
   type WhatIf,
 } from '../../src/notebook';
-import { formula, measure, notebookOf } from '../sheet/notebook-of';
+import { formula, measure, notebookOf } from '../engine/notebook-of';
 import { edited, refusal } from './edited';
 
 const change = (more: Partial<Change> = {}): Change => ({

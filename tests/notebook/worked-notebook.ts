@@ -1,6 +1,6 @@
 import { changesBetween, type Notebook } from '../../src/notebook';
-import { Results } from '../../src/sheet';
-import { WorkedSheet } from '../../src/sheet/sheet';
+import { Results } from '../../src/engine';
+import { WorkedSheet } from '../../src/engine/sheet';
 
 /** The results of a notebook, worked in a sheet built for it. */
 export async function worked(notebook: Notebook): Promise<Results> {

@@ -13,7 +13,7 @@ import {
   piece,
   swatch,
   value,
-} from '../../src/starters/cells';
+} from '../../src/notebook/cell-builders';
 
 /*
  * A sleeve for tests, invented: the gathered sleeve of a small child's blouse, picked up round an armhole, worked in the

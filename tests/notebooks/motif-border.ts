@@ -1,5 +1,16 @@
 import { usualSettings, type Cell, type Notebook, type Size } from '../../src/notebook';
-import { chosen, each, even, f, fit, formula, pickUp, piece, swatch, value } from '../../src/starters/cells';
+import {
+  chosen,
+  each,
+  even,
+  f,
+  fit,
+  formula,
+  pickUp,
+  piece,
+  swatch,
+  value,
+} from '../../src/notebook/cell-builders';
 
 /*
  * A border picked up from motifs, for tests, invented: so many stitches along each repeat of the foundation of a shawl,

@@ -1,5 +1,5 @@
 import { usualSettings, type Cell, type Notebook, type Size } from '../../src/notebook';
-import { chosen, each, even, f, fit, formula, piece, swatch, value } from '../../src/starters/cells';
+import { chosen, each, even, f, fit, formula, piece, swatch, value } from '../../src/notebook/cell-builders';
 
 /*
  * Narrowing inside repeats, for tests, invented: the panel of a skirt, each of whose repeats gives up one stitch in the

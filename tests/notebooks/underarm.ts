@@ -11,7 +11,7 @@ import {
   piece,
   swatch,
   value,
-} from '../../src/starters/cells';
+} from '../../src/notebook/cell-builders';
 
 /*
  * Stitches left at the underarm, for tests, invented: of a boxy top, both edges of the back and one edge of each front

@@ -13,7 +13,7 @@ import {
   piece,
   swatch,
   value,
-} from '../../src/starters/cells';
+} from '../../src/notebook/cell-builders';
 
 /*
  * A V-neck for tests, invented: a vest of straight pieces, its neck shaped along one edge of each front and its band

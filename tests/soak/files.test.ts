@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
 import { startBrowser } from '../browser/browser';
 import { opened } from '../browser/burst';
-import { settled, type } from '../browser/desk';
+import { settled, type } from '../browser/workspace';
 import { given, watch } from '../browser/hostile-files';
 import { hostileFile } from '../notebook/hostile';
 

@@ -1,6 +1,6 @@
 import type { BrowserContext, Page } from 'playwright';
 import { afterAll, beforeAll, beforeEach, expect, inject, it } from 'vitest';
-import { settled, type } from '../browser/desk';
+import { settled, type } from '../browser/workspace';
 import { hand, kept, listed, notice } from '../browser/kept';
 import { typeAndLeave } from '../browser/leaving';
 import { sickDatabase, toDatabase } from '../browser/sick-database';

@@ -3,9 +3,9 @@ import type { Browser, BrowserContext, Page } from 'playwright';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { startBrowser } from '../browser/browser';
 import { opened } from '../browser/burst';
-import { begin, settled, type } from '../browser/desk';
+import { begin, settled, type } from '../browser/workspace';
 import { hand } from '../browser/kept';
-import { damages, type Damaging } from '../keeping/damages';
+import { damages, type Damaging } from '../storage/damages';
 
 /** How often: `RECORDS=12 CLOCKS=10 npm run soak -- -t records` for less. */
 const recordRounds = Number(process.env['RECORDS'] ?? 100);

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import type { Browser } from 'playwright';
 import { startBrowser } from '../browser/browser';
-import { numbers, settled } from '../browser/desk';
+import { numbers, settled } from '../browser/workspace';
 
 /*
  * A thread that does not get to run while the starter opens. It is not the thread that is stopped here: what it says,

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Settings } from '../../src/notebook';
 import { cardigan } from '../../src/starters';
-import { patternOf, plainText } from '../../src/words';
-import { sourceOf } from '../words/source-of';
+import { patternOf, plainText } from '../../src/pattern';
+import { sourceOf } from '../pattern/write/source-of';
 
 /*
  * The printed cardigan read by someone with a pencil, in size S and in 3X: every number worked again from the swatches,

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { workPiece, type Piece, type Row } from '../../src/craft';
 import { cardigan } from '../../src/starters';
-import { patternOf, prove, type PatternSource } from '../../src/words';
-import { sourceOf } from '../words/source-of';
+import { patternOf, prove, type PatternSource } from '../../src/pattern';
+import { sourceOf } from '../pattern/write/source-of';
 
 const crafts = ['crochet', 'knitting'] as const;
 const turnedTo = (craft: (typeof crafts)[number]): Promise<PatternSource> => {

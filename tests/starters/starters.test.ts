@@ -9,8 +9,8 @@ import {
   outputsOf,
   type Notebook,
 } from '../../src/notebook';
-import { Results } from '../../src/sheet';
-import { WorkedSheet } from '../../src/sheet/sheet';
+import { Results } from '../../src/engine';
+import { WorkedSheet } from '../../src/engine/sheet';
 import { blank, hatCrown, lessons, singleSleeve, starters } from '../../src/starters';
 import { edited } from '../notebook/edited';
 import { blouseSleeve } from '../notebooks/blouse-sleeve';

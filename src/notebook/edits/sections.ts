@@ -1,5 +1,5 @@
 import type { Notebook, Section } from '../document';
-import { sameName } from '../formula';
+import { sameName } from '../../formulas/formula';
 import { namesOf } from '../names';
 import { added, copyOf, following } from './cells';
 import type { Applied, Edit } from './edit';

@@ -1,7 +1,7 @@
 import type { Cell, Entry, Notebook } from '../document';
 import type { Input } from '../kind';
 import { inputsOf, kindOf, outputsOf } from '../kinds';
-import { wrongValue } from '../must';
+import { wrongValue } from '../constraint';
 import type { Applied } from './edit';
 import { withCell } from './places';
 

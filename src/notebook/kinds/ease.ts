@@ -1,7 +1,7 @@
 import type { EaseCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
-import { length, plain } from '../units';
+import { length, plain } from '../../formulas/units';
 
 export const ease: Kind<EaseCell> = {
   kind: 'ease',

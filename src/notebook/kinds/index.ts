@@ -1,4 +1,4 @@
-import { remembered } from '../remembered';
+import { remembered } from '../memoize-per-cell';
 import type { Cell, CellKind } from '../document';
 import type { Input, Kind, Output } from '../kind';
 import { asMade } from './as-made';

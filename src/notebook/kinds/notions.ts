@@ -1,7 +1,7 @@
 import type { NotionsCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Input, Kind } from '../kind';
-import { length, plain } from '../units';
+import { length, plain } from '../../formulas/units';
 
 const some = { whole: true, least: 1 } as const;
 

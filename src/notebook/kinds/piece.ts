@@ -1,9 +1,9 @@
 import type { Entry, PieceCell, PieceStretch, TaperStretch } from '../document';
-import { edgeTold } from '../edge-told';
+import { edgeTold } from '../shaped-edge';
 import { mapEntry } from '../entry';
 import { howWorked } from '../how-worked';
 import type { Input, Kind, Output } from '../kind';
-import { area, length, plain, rows, stitches } from '../units';
+import { area, length, plain, rows, stitches } from '../../formulas/units';
 
 type Field = Omit<Input, 'key' | 'name' | 'entry'> & { field: string; called: string };
 const count = { whole: true, least: 0 } as const;

@@ -1,7 +1,7 @@
 import type { SpacingCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
-import { plain, stitches } from '../units';
+import { plain, stitches } from '../../formulas/units';
 
 const some = { whole: true, least: 1 } as const;
 

@@ -1,5 +1,5 @@
-import { markSpots } from '../mark-spots';
-import { rowAt } from '../series';
+import { markSpots } from '../charts/mark-spots';
+import { rowAt } from '../charts/series';
 import type { Outline } from './outline';
 import type { Corner } from './outline-path';
 

@@ -1,4 +1,4 @@
-import { wrapped } from '../wrapped';
+import { wrapped } from '../charts/wrapped';
 
 /** A box on the drawing, in px. */
 export interface Box {

@@ -1,5 +1,5 @@
 import { allCells, type Notebook, type PickUpCell, type PieceCell } from '../../notebook/document';
-import { usesMainly, type JoinEdge, type ToldJoin } from '../../notebook/joins-told';
+import { usesMainly, type JoinEdge, type ToldJoin } from '../../notebook/joins';
 
 /** How the pieces of a notebook lie on a schematic, by id. */
 export function layOf(

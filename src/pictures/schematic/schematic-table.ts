@@ -1,6 +1,6 @@
-import { uncapital } from '../../notebook/capital';
-import { unitWord } from '../in-words';
-import type { PlotTable } from '../types';
+import { uncapital } from '../../format/capital';
+import { unitWord } from '../charts/in-words';
+import type { PlotTable } from '../charts/types';
 import { isolated } from './markup';
 import { measuresOf, type Measure } from './measures';
 import { lengthText } from './size-figures';

@@ -1,6 +1,6 @@
-import { capital } from '../../notebook/capital';
-import { unitWord } from '../in-words';
-import { sizeStyle, type SizeStyle } from '../palette';
+import { capital } from '../../format/capital';
+import { unitWord } from '../charts/in-words';
+import { sizeStyle, type SizeStyle } from '../charts/palette';
 import {
   BlockBeingDrawn,
   drawOutline,

@@ -1,6 +1,6 @@
-import { capital } from '../../notebook/capital';
-import { lengthInWords, unitWord } from '../in-words';
-import type { PlotTable } from '../types';
+import { capital } from '../../format/capital';
+import { lengthInWords, unitWord } from '../charts/in-words';
+import type { PlotTable } from '../charts/types';
 import { isDrawable } from './missing';
 import { lengthText } from './size-figures';
 import type { SchematicPiece, SchematicSpec } from './types';

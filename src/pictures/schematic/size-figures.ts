@@ -1,6 +1,6 @@
-import { bySize } from '../../notebook/bracketed';
-import { writeLength } from '../../notebook/quantities';
-import type { Shown } from '../types';
+import { bySize } from '../../format/bracketed';
+import { writeLength } from '../../format/quantities';
+import type { Shown } from '../charts/types';
 
 /** A length of a schematic, without its unit: tenths of a cm, eighths of an inch. */
 export function lengthText(cm: number, { unit, decimal }: Shown): string {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { joinsOf } from '../../../src/notebook/joins-told';
+import { joinsOf } from '../../../src/notebook/joins';
 import { joinsInWords, layOf } from '../../../src/pictures/schematic';
 import { cardigan } from '../../../src/starters/cardigan';
 import { specOf } from './spec-of';

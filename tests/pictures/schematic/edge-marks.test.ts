@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { workPiece } from '../../../src/craft';
-import { distinctSizes, sizeStyle } from '../../../src/pictures/palette';
+import { distinctSizes, sizeStyle } from '../../../src/pictures/charts/palette';
 import { silhouetteDrawn } from '../../../src/pictures/schematic';
 import { edgeMarks } from '../../../src/pictures/schematic/edge-marks';
 import { outlineOf } from '../../../src/pictures/schematic/outline';

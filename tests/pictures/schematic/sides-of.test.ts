@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { workPiece, type Piece, type Stretch } from '../../../src/craft';
 import type { Cell, PieceStretch } from '../../../src/notebook';
-import type { JoinEdge } from '../../../src/notebook/joins-told';
+import type { JoinEdge } from '../../../src/notebook/joins';
 import { schematicSvg } from '../../../src/pictures/schematic';
 import { outlineOf } from '../../../src/pictures/schematic/outline';
 import { sidesOf } from '../../../src/pictures/schematic/sides-of';
 import { cardigan } from '../../../src/starters/cardigan';
-import { check, even as evenRows, f, piece, value } from '../../../src/starters/cells';
-import { notebookOf, swatch } from '../../sheet/notebook-of';
+import { check, even as evenRows, f, piece, value } from '../../../src/notebook/cell-builders';
+import { notebookOf, swatch } from '../../engine/notebook-of';
 import { specOf } from './spec-of';
 
 const fabric = { stitches: 1, rows: 1 };

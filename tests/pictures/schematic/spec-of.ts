@@ -1,9 +1,9 @@
 import { allCells, type Notebook, type PieceCell } from '../../../src/notebook';
 import { workPiece } from '../../../src/craft';
-import { joinsOf } from '../../../src/notebook/joins-told';
+import { joinsOf } from '../../../src/notebook/joins';
 import { layOf, type SchematicSpec } from '../../../src/pictures/schematic';
-import { readPiece } from '../../../src/sheet/piece-text';
-import { Worked } from '../../sheet/worked';
+import { readPiece } from '../../../src/formulas/piece-text';
+import { Worked } from '../../engine/worked';
 
 /** The schematic of a notebook, worked in a sheet without a page. */
 export async function specOf(notebook: Notebook, more: Partial<SchematicSpec> = {}): Promise<SchematicSpec> {

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { lengthOf, workPiece } from '../../../src/craft';
-import { joinsOf } from '../../../src/notebook/joins-told';
+import { joinsOf } from '../../../src/notebook/joins';
 import {
   joinsInWords,
   missingOf,

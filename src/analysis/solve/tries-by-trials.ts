@@ -1,0 +1,134 @@
+import { checkHolds } from '../../notebook/check-results';
+import type { Change, CheckCell, Size } from '../../notebook/document';
+import type { Place } from '../../engine/answers';
+import {
+  trialResult,
+  type TrialResults,
+  type TrialsWatch,
+  type WorkTrials,
+} from '../../engine/trial-results';
+import { TrialsEnded } from '../../engine/trials-ended';
+import type { Asked, Tries } from './intervals';
+import type { Outcome } from './goal';
+
+/** What is looked at: a result, or whether checks hold, all of them. */
+export type Looked = { readonly result: Place } | { readonly checks: readonly CheckCell[] };
+
+export interface TriesByTrials {
+  readonly trials: WorkTrials;
+  /** The value that is moved. */
+  readonly input: Place;
+  /** Every size has the same value of it by its nature, as of a swatch. */
+  readonly shared: boolean;
+  readonly looked: Looked;
+  readonly sizes: readonly Size[];
+  readonly watch?: TrialsWatch;
+  /** Told the first reason why something cannot be worked. */
+  readonly trouble?: (sentence: string) => void;
+}
+
+/**
+ * Tries values of an input as trials of the notebook, the sizes beside each other where they do not hang together.
+ *
+ * @throws TrialsEnded where they are stopped, or the notebook is edited meanwhile
+ */
+export function triesByTrials(o: TriesByTrials): Tries<Outcome> {
+  const { input, looked, sizes } = o;
+  const together = o.shared || ('checks' in looked && looked.checks.some(({ across }) => across));
+  const ids = sizes.map(({ id }) => id);
+  const wanted =
+    'result' in looked ? [looked.result] : looked.checks.map(({ id }) => ({ cell: id, key: 'holds' }));
+
+  return async (asked) => {
+    const rounds = together ? byValue(asked) : besideEachOther(asked);
+    const results = await o.trials({ trials: rounds.map(changes), wanted, sizes: ids }, o.watch);
+    if (results.ended) throw new TrialsEnded(results.ended);
+    const trouble = results.troubles[0];
+    if (trouble) o.trouble?.(trouble[3].message);
+    const outcomes: Outcome[] = Array.from(asked, () => undefined);
+    const read = readerOf(results);
+    rounds.forEach((round, trial) => {
+      for (const { size, at } of round) outcomes[at] = outcomeOf(trial, size, read);
+    });
+    return outcomes;
+  };
+
+  function changes(round: readonly Question[]): Change[] {
+    if (together) return [{ ...input, size: null, value: round[0]!.value }];
+    return round.map(({ size, value }) => ({ ...input, size: ids[size]!, value }));
+  }
+
+  function outcomeOf(trial: number, size: number, read: Read): Outcome {
+    if ('result' in looked) {
+      const found = read(trial, size, 0);
+      return typeof found === 'number' || typeof found === 'boolean' ? found : undefined;
+    }
+    let all = true;
+    for (const [at, check] of looked.checks.entries()) {
+      const holds = checkHolds(check, sizes, size, {
+        valueOf: (id) => valueIn(read(trial, ids.indexOf(id), at)),
+        truthOf: (id) => truthIn(read(trial, ids.indexOf(id), at)),
+      });
+      if (holds === undefined) return undefined;
+      all &&= holds;
+    }
+    return all;
+  }
+}
+
+interface Question extends Asked {
+  /** Its place among what was asked. */
+  readonly at: number;
+}
+
+/** Questions that share a value are one trial. */
+function byValue(asked: readonly Asked[]): Question[][] {
+  const rounds = new Map<number, Question[]>();
+  asked.forEach((one, at) => {
+    const round = rounds.get(one.value);
+    if (round) round.push({ ...one, at });
+    else rounds.set(one.value, [{ ...one, at }]);
+  });
+  return [...rounds.values()];
+}
+
+/** A trial has a question of each size, as long as there are some. */
+function besideEachOther(asked: readonly Asked[]): Question[][] {
+  const rounds: Question[][] = [];
+  const next = new Map<number, number>();
+  asked.forEach((one, at) => {
+    const round = next.get(one.size) ?? 0;
+    next.set(one.size, round + 1);
+    (rounds[round] ??= []).push({ ...one, at });
+  });
+  return rounds;
+}
+
+type Read = (trial: number, size: number, place: number) => ReturnType<typeof trialResult>;
+
+/** Truths by where they stand, since there may be thousands; the rest as it is told. */
+function readerOf(results: TrialResults): Read {
+  const truths = new Map(
+    results.truths.map(([trial, size, place, truth]) => [`${trial} ${size} ${place}`, truth]),
+  );
+  return (trial, size, place) => {
+    const truth = truths.get(`${trial} ${size} ${place}`);
+    if (truth !== undefined) return truth;
+    const number = results.numbers[(trial * results.sizes.length + size) * results.wanted.length + place];
+    return number !== undefined && !Number.isNaN(number) ? number : trialText(results, trial, size, place);
+  };
+}
+
+function trialText(results: TrialResults, trial: number, size: number, place: number): string | undefined {
+  const [, , , text] =
+    results.texts.find((told) => told[0] === trial && told[1] === size && told[2] === place) ?? [];
+  return text;
+}
+
+function valueIn(found: ReturnType<Read>): number | string | undefined {
+  return typeof found === 'number' || typeof found === 'string' ? found : undefined;
+}
+
+function truthIn(found: ReturnType<Read>): boolean | undefined {
+  return typeof found === 'boolean' ? found : undefined;
+}

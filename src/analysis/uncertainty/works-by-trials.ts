@@ -1,0 +1,26 @@
+import type { Change } from '../../notebook/document';
+import { trialNumber, type TrialsWatch, type WorkTrials } from '../../engine/trial-results';
+import { TrialsEnded } from '../../engine/trials-ended';
+import type { Moved, Works } from './works';
+
+/**
+ * Works what give or take asks for as trials of the notebook.
+ *
+ * @throws TrialsEnded where they are stopped, or the notebook is edited meanwhile
+ */
+export function worksByTrials(trials: WorkTrials, sizes: readonly string[], watch: TrialsWatch = {}): Works {
+  const changes = ({ place, values }: Moved): Change[] =>
+    values.flatMap((value, at) =>
+      value === undefined ? [] : [{ cell: place.cell, key: place.key, size: sizes[at]!, value }],
+    );
+  return async ({ held, tries, wanted, instead }) => {
+    const other = instead ? [{ ...instead.place, size: null, formula: instead.formula }] : [];
+    const always = [...other, ...held.flatMap(changes)];
+    const asked = tries.map((moved) => (moved ? [...always, ...changes(moved)] : always));
+    const results = await trials({ trials: asked, wanted, sizes }, watch);
+    if (results.ended) throw new TrialsEnded(results.ended);
+    return tries.map((_moved, trial) =>
+      wanted.map((_place, place) => sizes.map((_size, size) => trialNumber(results, trial, size, place))),
+    );
+  };
+}

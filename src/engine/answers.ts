@@ -1,0 +1,46 @@
+import type { Unit } from '../formulas/units';
+import type { Changes } from '../notebook/changes';
+
+/** One value a cell has in every size: an input or an output, by cell id and key. */
+export interface Place {
+  readonly cell: string;
+  readonly key: string;
+}
+
+/** Why there is no result: a sentence for the person, and where the trouble starts if that is elsewhere. */
+export interface Trouble {
+  readonly message: string;
+  readonly from?: Place;
+}
+
+/**
+ * What changed, after an update. Numbers travel as triples in one transferred array; texts and troubles,
+ * which are few, as lists. A place that has a number has neither text nor trouble, and so on.
+ */
+export interface Answer {
+  /** Slots that are new since the last answer: slot `firstSlot + i` is `slots[i]`. */
+  readonly firstSlot: number;
+  readonly slots: readonly Place[];
+  /** Slots that no longer stand for anything. */
+  readonly gone: readonly number[];
+  /** Ids of the sizes, in the order that size numbers in this answer follow. */
+  readonly sizes: readonly string[];
+  /** size number, slot, value; size number, slot, value; … */
+  readonly numbers: Float64Array;
+  readonly texts: readonly (readonly [size: number, slot: number, text: string])[];
+  readonly truths: readonly (readonly [size: number, slot: number, truth: boolean])[];
+  readonly troubles: readonly (readonly [size: number, slot: number, trouble: Trouble])[];
+  readonly units: readonly (readonly [slot: number, unit: Unit | null])[];
+}
+
+/** What a formula would be, were it put in a place. */
+export type Checked =
+  { readonly unit: Unit } | { readonly problem: string; readonly start?: number; readonly end?: number };
+
+/** A sheet works a notebook. The same interface in a worker, in tests and in the bench. */
+export interface Sheet {
+  /** Brings the sheet to another state of the notebook and tells what that changed. */
+  update(changes: Changes): Promise<Answer>;
+  /** Reads, but does not keep, a stored formula as if it stood at `place` (circles are told too). */
+  check(formula: string, place: Place): Promise<Checked>;
+}

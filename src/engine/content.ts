@@ -1,0 +1,68 @@
+import { CraftError, chartPoint } from '../craft';
+import type { Entry, Size } from '../notebook/document';
+import { wrongValue } from '../notebook/constraint';
+import { own } from './own-functions';
+import type { Content } from './engine';
+import { isProblem, type Slot } from './slot';
+import {
+  circular,
+  emptyValue,
+  followsNoChart,
+  setAside,
+  stillCalculating,
+  unknownToChart,
+  valueSetAside,
+} from './sentences';
+import { misfit } from './units/derive';
+
+/** What is wrong with a slot whatever the size; undefined where nothing is. */
+export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): string | undefined {
+  const { formula, held, plan } = slot;
+  if (held === 'later') return stillCalculating;
+  if (held) return formula ? setAside : valueSetAside;
+  if (!formula) return undefined;
+  if (isProblem(formula.link)) return formula.link.problem;
+  if (formula.circle) return circular(formula.circle, (row) => slots[row]!.plan.name);
+  if (formula.derivation === 'unknown') return undefined;
+  if (isProblem(formula.derivation)) return formula.derivation.problem;
+  return plan.unit === 'any' ? undefined : misfit(formula.derivation, plan.unit);
+}
+
+/**
+ * What goes into the row of a slot in one size.
+ *
+ * @param trouble what is wrong with the slot whatever the size
+ */
+export function contentOf(slot: Slot, size: Size, trouble: string | undefined): Content {
+  const fixed = slot.fixed?.values.get(size.id);
+  if (fixed !== undefined) return fixed;
+  if (trouble !== undefined) return { reason: trouble };
+  const { formula, plan } = slot;
+  if (formula && !isProblem(formula.link)) return formulaContent(slot, formula.link.text);
+  const value = valueOf(plan.entry, plan.label, size);
+  if (typeof value !== 'number') return value;
+  const wrong = wrongValue(plan, value);
+  if (wrong !== undefined) return { reason: wrong };
+  return plan.must?.whole ? Math.round(value) : value;
+}
+
+function formulaContent({ plan: { must } }: Slot, text: string): string {
+  if (!must) return `=${text}`;
+  const limit = (value: number | undefined): string => (value === undefined ? '""' : String(value));
+  return `=${own.checked}(${text};${must.whole ? 1 : 0};${limit(must.above)};${limit(must.least)})`;
+}
+
+function valueOf(entry: Entry, label: string, size: Size): number | { reason: string } {
+  const empty = { reason: emptyValue(label) };
+  if ('value' in entry) return entry.value ?? empty;
+  if ('each' in entry) return entry.each[size.id] ?? empty;
+  if (!('chart' in entry)) return empty;
+  const own = entry.own?.[size.id];
+  if (own !== undefined) return own;
+  if (!size.chart) return { reason: followsNoChart };
+  try {
+    return chartPoint(size.chart.name, size.chart.size, entry.chart, entry.point);
+  } catch (error) {
+    return { reason: error instanceof CraftError ? error.message : unknownToChart };
+  }
+}

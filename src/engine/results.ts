@@ -1,0 +1,134 @@
+import { isDimension, type Unit } from '../formulas/units';
+import type { Answer, Place, Trouble } from './answers';
+
+type Result = number | string | boolean | Trouble;
+
+/** A number that is not what it was before. */
+export interface Move extends Place {
+  readonly size: string;
+  readonly before: number;
+  readonly after: number;
+}
+
+/**
+ * The results of a sheet as they stand, added up from its answers. A place has, in each size, a number, a text, a
+ * truth or a trouble, or nothing yet.
+ */
+export class Results {
+  #slots = new Map<string, Map<string, number>>();
+  #places: (Place | undefined)[] = [];
+  #units: (Unit | null)[] = [];
+  #sizes = new Map<string, (Result | undefined)[]>();
+
+  /**
+   * How the trouble of a cell is told to whoever reads: as the arithmetic says it, unless something else is put here. It
+   * says lengths in cm, whatever they are read in.
+   */
+  told: (sentence: string, cell: string) => string = (sentence) => sentence;
+
+  /**
+   * Takes an answer in and tells the places that are not the same as before in some size, each once.
+   * Numbers that moved are told to `moved` as well.
+   */
+  apply(answer: Answer, moved?: (move: Move) => void): Place[] {
+    const changed = new Set<Place>();
+    // A sheet that begins with its first slot knows nothing of what an earlier one told.
+    if (answer.firstSlot === 0) this.#forget(changed);
+    answer.slots.forEach((place, index) => this.#add(place, answer.firstSlot + index));
+    for (const slot of answer.gone) this.#remove(slot, changed);
+    this.#sizes = new Map(answer.sizes.map((size) => [size, this.#sizes.get(size) ?? []]));
+    const columns = [...this.#sizes.values()];
+    const put = (size: number, slot: number, result: Result): void => {
+      const place = this.#places[slot];
+      if (!place) return;
+      const before = columns[size]![slot];
+      columns[size]![slot] = result;
+      changed.add(place);
+      if (moved && typeof before === 'number' && typeof result === 'number' && before !== result) {
+        moved({ ...place, size: answer.sizes[size]!, before, after: result });
+      }
+    };
+    const { numbers } = answer;
+    for (let i = 0; i + 2 < numbers.length; i += 3) put(numbers[i]!, numbers[i + 1]!, numbers[i + 2]!);
+    for (const list of [answer.texts, answer.truths, answer.troubles]) {
+      for (const [size, slot, result] of list) put(size, slot, result);
+    }
+    for (const [slot, unit] of answer.units) {
+      this.#units[slot] = unit;
+      const place = this.#places[slot];
+      if (place) changed.add(place);
+    }
+    return [...changed];
+  }
+
+  number(size: string, cell: string, key: string): number | undefined {
+    const result = this.#result(size, cell, key);
+    return typeof result === 'number' ? result : undefined;
+  }
+
+  text(size: string, cell: string, key: string): string | undefined {
+    const result = this.#result(size, cell, key);
+    return typeof result === 'string' ? result : undefined;
+  }
+
+  truth(size: string, cell: string, key: string): boolean | undefined {
+    const result = this.#result(size, cell, key);
+    return typeof result === 'boolean' ? result : undefined;
+  }
+
+  trouble(size: string, cell: string, key: string): Trouble | undefined {
+    const result = this.#result(size, cell, key);
+    return typeof result === 'object' ? { ...result, message: this.told(result.message, cell) } : undefined;
+  }
+
+  /** The unit of a place; undefined where it is not known. */
+  unit(cell: string, key: string): Unit | undefined {
+    const slot = this.#slots.get(cell)?.get(key);
+    return slot === undefined ? undefined : (this.#units[slot] ?? undefined);
+  }
+
+  /** Whether a place holds numbers, as far as its unit is known. */
+  isNumber(cell: string, key: string): boolean {
+    const unit = this.unit(cell, key);
+    return unit !== undefined && isDimension(unit);
+  }
+
+  /** Ids of the sizes that have been worked, in their order. */
+  get sizes(): string[] {
+    return [...this.#sizes.keys()];
+  }
+
+  #result(size: string, cell: string, key: string): Result | undefined {
+    const slot = this.#slots.get(cell)?.get(key);
+    return slot === undefined ? undefined : this.#sizes.get(size)?.[slot];
+  }
+
+  #add(place: Place, slot: number): void {
+    this.#places[slot] = place;
+    const keys = this.#slots.get(place.cell);
+    if (keys) keys.set(place.key, slot);
+    else this.#slots.set(place.cell, new Map([[place.key, slot]]));
+  }
+
+  #remove(slot: number, changed: Set<Place>): void {
+    const place = this.#places[slot];
+    if (!place) return;
+    changed.add(place);
+    this.#places[slot] = undefined;
+    this.#units[slot] = null;
+    for (const column of this.#sizes.values()) column[slot] = undefined;
+    const keys = this.#slots.get(place.cell);
+    // The cell may have come back meanwhile, on another slot.
+    if (keys?.get(place.key) !== slot) return;
+    keys.delete(place.key);
+    if (keys.size === 0) this.#slots.delete(place.cell);
+  }
+
+  #forget(changed: Set<Place>): void {
+    for (const place of this.#places) if (place) changed.add(place);
+    this.#slots = new Map();
+    this.#places = [];
+    this.#units = [];
+    this.#sizes = new Map();
+  }
+}

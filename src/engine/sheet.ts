@@ -1,0 +1,480 @@
+import type { Changes } from '../notebook/changes';
+import type { Cell, Size } from '../notebook/document';
+import { sameName } from '../formulas/formula';
+import { plain, sameUnit, type Unit } from '../formulas/units';
+import { AnswerBeingMade } from './answer-being-made';
+import type { Answer, Checked, Place, Sheet } from './answers';
+import { circles, wayRound, type Circle } from './cycles';
+import { contentOf, troubleOf } from './content';
+import type { Content } from './engine';
+import { linked, reading } from './resolve-names';
+import { Names } from './names';
+import { circular, engineError, waitsFor } from './sentences';
+import { SizeResults } from './size-results';
+import { isProblem, namesIn, plansOf, usesOf, type Slot, type SlotPlan } from './slot';
+import { derive, misfit, type Derivation } from './units/derive';
+import { affected } from './units/spread';
+import { TreeReader } from './units/tree-reader';
+
+/** What an update has found out so far. */
+interface Update {
+  /** Slots to put into the engines again. */
+  readonly stale: Set<Slot>;
+  /** Slots whose formula has to be linked again. */
+  readonly relink: Set<Slot>;
+  /** Slots whose unit has to be derived again. */
+  readonly rederive: Set<Slot>;
+  /** Rows whose cells are called something else now. */
+  readonly renamed: Set<number>;
+  readonly changedNames: Set<string>;
+  readonly gone: number[];
+}
+
+/** A number in a place, in one size or (`size: null`) in all, whatever its formula would give. */
+export interface Fixed extends Place {
+  readonly size: string | null;
+  readonly value: number;
+}
+
+/** Rows that stand for nothing are put up with up to here, and then the sheet begins again. */
+const mostGone = 2000;
+
+/**
+ * Works a notebook: every formula in every size, with units and troubles. Told what changed in the notebook, it
+ * tells what changed in the results; what it has told adds up to what a fresh sheet of the same notebook would tell.
+ */
+export class WorkedSheet implements Sheet {
+  #cells = new Map<string, { readonly cell: Cell; readonly slots: Map<string, Slot> }>();
+  #slots: (Slot | undefined)[] = [];
+  /** How many rows stand for nothing any more. Counted, since every update asks. */
+  #gone = 0;
+  #names = new Names();
+  #mentions = new Map<string, Set<Slot>>();
+  #circles = new Map<number, Circle>();
+  #sizes: readonly Size[] = [];
+  #results = new Map<string, SizeResults>();
+  #updates = 0;
+  #fixed = new Set<Slot>();
+  readonly #wanted: readonly Place[] | null;
+  /** Rows that the wanted places depend on, and their own. */
+  #needed = new Set<number>();
+  readonly #reader = new TreeReader();
+  readonly #progress: () => void;
+
+  /**
+   * @param progress called now and then in a long update, to show that it is getting on
+   * @param wanted the only places whose results are of interest; null where all are
+   */
+  constructor(progress: () => void = () => {}, wanted: readonly Place[] | null = null) {
+    this.#progress = progress;
+    this.#wanted = wanted;
+  }
+
+  /**
+   * @param hold ids of cells whose formulas are left out until the cell is changed again
+   * @param later those of them that do not take too long and only wait for their turn
+   */
+  async update(
+    changes: Changes,
+    hold: readonly string[] = [],
+    later: readonly string[] = [],
+  ): Promise<Answer> {
+    const work = this.updating(changes, hold, [], later);
+    for (;;) {
+      const step = work.next();
+      if (step.done) return step.value;
+    }
+  }
+
+  /**
+   * An update in steps: whoever takes them may do other things in between, but has to take them all.
+   *
+   * @param fixed all the values that stand in place of what formulas would give
+   */
+  *updating(
+    changes: Changes,
+    hold: readonly string[] = [],
+    fixed: readonly Fixed[] = [],
+    later: readonly string[] = [],
+  ): Generator<void, Answer> {
+    this.#updates++;
+    const holds = holdsOf(hold, later);
+    if (this.#gone > Math.max(mostGone, this.#slots.length - this.#gone)) {
+      return yield* this.#update(...this.#fromTheBeginning(changes, holds), fixed);
+    }
+    return yield* this.#update(changes, holds, fixed);
+  }
+
+  /** The cells it holds now. */
+  get cells(): ReadonlyMap<string, { readonly cell: Cell }> {
+    return this.#cells;
+  }
+
+  /** How often it has been updated. */
+  get updates(): number {
+    return this.#updates;
+  }
+
+  get sizes(): readonly Size[] {
+    return this.#sizes;
+  }
+
+  /** Ids of the cells that are set aside. */
+  get heldCells(): string[] {
+    const held: string[] = [];
+    for (const [id, { slots }] of this.#cells) {
+      for (const slot of slots.values()) {
+        if (!slot.held) continue;
+        held.push(id);
+        break;
+      }
+    }
+    return held;
+  }
+
+  async check(formula: string, place: Place): Promise<Checked> {
+    const read = reading(formula);
+    if (isProblem(read)) return read;
+    const link = linked(read, this.#names);
+    if (isProblem(link)) return link;
+    const slot = this.#cells.get(place.cell)?.slots.get(place.key);
+    if (slot) {
+      const way = wayRound(slot.row, (row) => (row === slot.row ? link.uses : usesOf(this.#slots[row]!)));
+      if (way) return { problem: circular({ way, size: way.length - 1 }, this.#nameOf) };
+    }
+    const found = this.#derived(link.text);
+    if (found === 'unknown') return { problem: this.#waiting(link.uses) };
+    if (isProblem(found)) return found;
+    const wanted = slot?.plan.unit ?? 'any';
+    const wrong = wanted === 'any' ? undefined : misfit(found, wanted);
+    if (wrong !== undefined) return { problem: wrong };
+    return { unit: wanted === 'any' ? found.unit : wanted };
+  }
+
+  *#update(changes: Changes, hold: Holds, fixed: readonly Fixed[]): Generator<void, Answer> {
+    const firstSlot = this.#slots.length;
+    const update: Update = {
+      stale: new Set(),
+      relink: new Set(),
+      rederive: new Set(),
+      renamed: new Set(),
+      changedNames: new Set(),
+      gone: [],
+    };
+    for (const id of changes.drop) this.#drop(id, update);
+    for (const cell of changes.put) this.#put(cell, update);
+    this.#hold(changes.put, hold, update);
+    this.#fix(fixed, changes.sizes ?? this.#sizes, update);
+    this.#link(update);
+    const units = this.#deriveUnits(update);
+    if (update.rederive.size + update.gone.length > 0) this.#findNeeded(update);
+    const answer = new AnswerBeingMade(firstSlot, this.#slots, update.gone, units);
+    yield* this.#work(changes.sizes, update, answer);
+    return answer.made(this.#sizes.map((size) => size.id));
+  }
+
+  #drop(id: string, update: Update): void {
+    for (const slot of this.#cells.get(id)?.slots.values() ?? []) this.#dropSlot(slot, update);
+    this.#cells.delete(id);
+  }
+
+  #dropSlot(slot: Slot, update: Update): void {
+    this.#forgetMentions(slot);
+    this.#removeName(slot, update);
+    this.#slots[slot.row] = undefined;
+    this.#gone++;
+    this.#fixed.delete(slot);
+    this.#circles.delete(slot.row);
+    update.stale.delete(slot);
+    update.relink.delete(slot);
+    update.rederive.delete(slot);
+    update.gone.push(slot.row);
+  }
+
+  #put(cell: Cell, update: Update): void {
+    const before = this.#cells.get(cell.id);
+    if (before?.cell === cell) return;
+    const slots = new Map<string, Slot>();
+    for (const plan of plansOf(cell)) {
+      const key = plan.place.key;
+      const known = before?.slots.get(key);
+      const slot = known ?? this.#newSlot(plan, update);
+      if (known) this.#replan(known, plan, update);
+      slots.set(key, slot);
+      before?.slots.delete(key);
+    }
+    for (const slot of before?.slots.values() ?? []) this.#dropSlot(slot, update);
+    this.#cells.set(cell.id, { cell, slots });
+    if (slots.size > 0) this.#progress();
+  }
+
+  #newSlot(plan: SlotPlan, update: Update): Slot {
+    const row = this.#slots.length;
+    const slot: Slot = { row, plan, held: false, unit: plan.unit === 'any' ? null : plan.unit };
+    this.#slots.push(slot);
+    this.#addName(slot, update);
+    this.#read(slot, update);
+    update.stale.add(slot);
+    update.rederive.add(slot);
+    return slot;
+  }
+
+  #replan(slot: Slot, plan: SlotPlan, update: Update): void {
+    const before = slot.plan;
+    const renamed = before.name !== plan.name;
+    if (renamed) this.#removeName(slot, update);
+    slot.plan = plan;
+    if (renamed) this.#addName(slot, update);
+    if (renamed || before.label !== plan.label || before.calledElsewhere !== plan.calledElsewhere) {
+      update.renamed.add(slot.row);
+    }
+    if (formulaOf(before) !== formulaOf(plan)) {
+      this.#forgetMentions(slot);
+      this.#read(slot, update);
+    }
+    if (before.unit !== plan.unit) update.rederive.add(slot);
+    update.stale.add(slot);
+  }
+
+  #read(slot: Slot, update: Update): void {
+    const formula = formulaOf(slot.plan);
+    update.rederive.add(slot);
+    if (formula === undefined) {
+      delete slot.formula;
+      return;
+    }
+    const read = reading(formula, slot.plan.made);
+    const link = isProblem(read) ? read : { text: '', uses: [] };
+    slot.formula = { read, link, derivation: 'unknown' };
+    for (const name of namesIn(slot)) {
+      const mentions = this.#mentions.get(name);
+      if (mentions) mentions.add(slot);
+      else this.#mentions.set(name, new Set([slot]));
+    }
+    update.relink.add(slot);
+  }
+
+  #forgetMentions(slot: Slot): void {
+    for (const name of namesIn(slot)) {
+      const mentions = this.#mentions.get(name);
+      mentions?.delete(slot);
+      if (mentions?.size === 0) this.#mentions.delete(name);
+    }
+  }
+
+  #addName(slot: Slot, update: Update): void {
+    this.#names.add(slot.plan.name, slot.row);
+    update.changedNames.add(sameName(slot.plan.name));
+  }
+
+  #removeName(slot: Slot, update: Update): void {
+    this.#names.remove(slot.plan.name, slot.row);
+    update.changedNames.add(sameName(slot.plan.name));
+  }
+
+  /**
+   * A cell that was changed is tried again unless it is to be held anew. Of a cell with formulas only these are
+   * held: it then feeds no result, and what was typed in it is not to blame.
+   */
+  #hold(put: readonly Cell[], hold: Holds, update: Update): void {
+    for (const id of new Set([...put.map((cell) => cell.id), ...hold.keys()])) {
+      const slots = [...(this.#cells.get(id)?.slots.values() ?? [])];
+      const noFormulas = !slots.some((slot) => slot.formula);
+      for (const slot of slots) {
+        const holds = ((noFormulas || slot.formula) && hold.get(id)) || false;
+        if (slot.held === holds) continue;
+        slot.held = holds;
+        update.stale.add(slot);
+        if (slot.formula) update.relink.add(slot);
+      }
+    }
+  }
+
+  #fix(fixed: readonly Fixed[], sizes: readonly Size[], { stale, relink }: Update): void {
+    if (fixed.length + this.#fixed.size === 0) return;
+    const now = new Map<Slot, Map<string, number>>();
+    for (const { cell, key, size, value } of fixed) {
+      const slot = this.#cells.get(cell)?.slots.get(key);
+      if (!slot) continue;
+      const values = now.get(slot) ?? new Map<string, number>();
+      for (const id of size === null ? sizes.map((one) => one.id) : [size]) values.set(id, value);
+      now.set(slot, values);
+    }
+    for (const slot of new Set([...this.#fixed, ...now.keys()])) {
+      const values = now.get(slot);
+      const everywhere = values !== undefined && sizes.every(({ id }) => values.has(id));
+      if (slot.formula && everywhere !== (slot.fixed?.everywhere ?? false)) relink.add(slot);
+      if (values) slot.fixed = { values, everywhere };
+      else delete slot.fixed;
+      stale.add(slot);
+    }
+    this.#fixed = new Set(now.keys());
+  }
+
+  #link({ relink, rederive, stale, changedNames }: Update): void {
+    for (const name of changedNames) for (const slot of this.#mentions.get(name) ?? []) relink.add(slot);
+    if (changedNames.size > 0) {
+      // What was meant by an unknown name depends on all the names there are.
+      for (const slot of this.#slots) {
+        if (slot?.formula && !isProblem(slot.formula.read) && isProblem(slot.formula.link)) relink.add(slot);
+      }
+    }
+    for (const slot of relink) {
+      this.#progress();
+      const formula = slot.formula!;
+      stale.add(slot);
+      rederive.add(slot);
+      if (isProblem(formula.read)) continue;
+      const before = isProblem(formula.link) ? undefined : formula.link.text;
+      formula.link = linked(formula.read, this.#names);
+      if (isProblem(formula.link) || formula.link.text !== before) formula.tree = undefined;
+    }
+    if (relink.size > 0) this.#findCircles(rederive);
+  }
+
+  #findCircles(rederive: Set<Slot>): void {
+    const before = this.#circles;
+    const formulas = this.#slots.flatMap((slot) => (slot?.formula ? [slot.row] : []));
+    this.#circles = circles(formulas, (row) => usesOf(this.#slots[row]!));
+    for (const row of new Set([...before.keys(), ...this.#circles.keys()])) {
+      const slot = this.#slots[row];
+      if (!slot?.formula) continue;
+      slot.formula.circle = this.#circles.get(row);
+      // Also where it was in that circle before: its sentence names the others, which may have been renamed.
+      rederive.add(slot);
+    }
+  }
+
+  /** Derives units where they may have changed; gives the rows whose unit is another now. */
+  #deriveUnits({ rederive, stale }: Update): Set<Slot> {
+    const changed = new Set<Slot>();
+    const rows = affected(
+      [...rederive].map((slot) => slot.row),
+      (row) => this.#usersOf(row),
+      (row) => this.#slots[row]!.plan.unit === 'any' || rederive.has(this.#slots[row]!),
+    );
+    for (const row of rows) {
+      const slot = this.#slots[row]!;
+      const due = rederive.has(slot) || usesOf(slot).some((used) => changed.has(this.#slots[used]!));
+      if (!due) continue;
+      this.#progress();
+      const unit = this.#derive(slot);
+      stale.add(slot);
+      if (unit === null ? slot.unit === null : slot.unit !== null && sameUnit(unit, slot.unit)) continue;
+      slot.unit = unit;
+      changed.add(slot);
+    }
+    return changed;
+  }
+
+  #derive({ plan, formula, held }: Slot): Unit | null {
+    if (!formula) return plan.unit === 'any' ? plain : plan.unit;
+    if (held || formula.circle || isProblem(formula.link)) formula.derivation = 'unknown';
+    else formula.derivation = this.#derived(formula.link.text, formula);
+    if (plan.unit !== 'any') return plan.unit;
+    return formula.derivation === 'unknown' || isProblem(formula.derivation) ? null : formula.derivation.unit;
+  }
+
+  #derived(text: string, keep: Pick<NonNullable<Slot['formula']>, 'tree'> = {}): Derivation {
+    const tree = (keep.tree ??= this.#reader.tree(text));
+    if (!tree) return { problem: engineError('') };
+    return derive(tree, (row) => this.#slots[row]?.unit ?? null);
+  }
+
+  #usersOf(row: number): number[] {
+    const slot = this.#slots[row]!;
+    const users = [...(this.#mentions.get(sameName(slot.plan.name)) ?? [])];
+    return users.filter((user) => usesOf(user).includes(row)).map((user) => user.row);
+  }
+
+  /** Where only some places are wanted: what they depend on, and with it what is to be put in or left out now. */
+  #findNeeded({ stale }: Update): void {
+    if (!this.#wanted) return;
+    const before = this.#needed;
+    this.#needed = new Set();
+    const open = this.#wanted.flatMap(({ cell, key }) => this.#cells.get(cell)?.slots.get(key)?.row ?? []);
+    for (let row = open.pop(); row !== undefined; row = open.pop()) {
+      if (this.#needed.has(row)) continue;
+      this.#needed.add(row);
+      open.push(...usesOf(this.#slots[row]!));
+    }
+    for (const row of before) if (!this.#needed.has(row) && this.#slots[row]) stale.add(this.#slots[row]);
+    for (const row of this.#needed) if (!before.has(row)) stale.add(this.#slots[row]!);
+  }
+
+  #isNeeded(slot: Slot): boolean {
+    return this.#wanted === null || this.#needed.has(slot.row);
+  }
+
+  *#work(sizes: readonly Size[] | undefined, update: Update, answer: AnswerBeingMade): Generator<void> {
+    const stale = [...update.stale].map((slot) => ({ slot, trouble: troubleOf(slot, this.#slots) }));
+    const before = this.#sizes;
+    if (sizes) this.#sizes = sizes;
+    const results = new Map<string, SizeResults>();
+    for (const [number, size] of this.#sizes.entries()) {
+      if (number > 0) yield;
+      const known = this.#results.get(size.id);
+      const again = known && before.includes(size) ? stale : this.#everything();
+      const contents = new Map<number, Content>();
+      for (const row of update.gone) contents.set(row, null);
+      for (const { slot, trouble } of again) {
+        contents.set(slot.row, this.#isNeeded(slot) ? contentOf(slot, size, trouble) : null);
+      }
+      const worked = known ?? new SizeResults(this.#slots);
+      worked.put(contents, update.renamed, answer.ofSize(number));
+      results.set(size.id, worked);
+      this.#progress();
+    }
+    this.#results = results;
+  }
+
+  #everything(): { slot: Slot; trouble: string | undefined }[] {
+    return this.#slots.flatMap((slot) => (slot ? [{ slot, trouble: troubleOf(slot, this.#slots) }] : []));
+  }
+
+  /** The same changes for a sheet that knows nothing yet, once rows that stand for nothing outnumber the others. */
+  #fromTheBeginning(changes: Changes, hold: Holds): [Changes, Holds] {
+    const put = new Map<string, Cell>();
+    const held = new Map(hold);
+    for (const [id, { cell, slots }] of this.#cells) {
+      put.set(id, cell);
+      for (const slot of slots.values()) if (slot.held && !held.has(id)) held.set(id, slot.held);
+    }
+    for (const id of changes.drop) put.delete(id);
+    for (const cell of changes.put) {
+      put.set(cell.id, cell);
+      if (!hold.has(cell.id)) held.delete(cell.id);
+    }
+    const sizes = changes.sizes ?? this.#sizes;
+    this.#cells = new Map();
+    this.#slots = [];
+    this.#gone = 0;
+    this.#names = new Names();
+    this.#mentions = new Map();
+    this.#circles = new Map();
+    this.#sizes = [];
+    this.#results = new Map();
+    this.#fixed = new Set();
+    this.#needed = new Set();
+    return [{ sizes, put: [...put.values()], drop: [] }, held];
+  }
+
+  #waiting(uses: readonly number[]): string {
+    const unknown = uses.find((row) => this.#slots[row]!.unit === null);
+    return unknown === undefined ? engineError('') : waitsFor(this.#slots[unknown]!.plan.calledElsewhere);
+  }
+
+  readonly #nameOf = (row: number): string => this.#slots[row]!.plan.name;
+}
+
+/** Ids of the cells whose formulas are left out, and why they are. */
+type Holds = ReadonlyMap<string, Exclude<Slot['held'], false>>;
+
+function holdsOf(hold: readonly string[], later: readonly string[]): Holds {
+  const waits = new Set(later);
+  return new Map(hold.map((id) => [id, waits.has(id) ? 'later' : 'too long'] as const));
+}
+
+function formulaOf({ entry }: SlotPlan): string | undefined {
+  return 'formula' in entry ? entry.formula : undefined;
+}

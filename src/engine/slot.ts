@@ -1,0 +1,83 @@
+import type { Cell, Entry } from '../notebook/document';
+import type { FormulaProblem } from '../formulas/formula';
+import type { Must } from '../notebook/kind';
+import { inputsOf, outputsOf } from '../notebook/kinds';
+import { namesOf } from '../notebook/names';
+import type { Unit } from '../formulas/units';
+import type { Place } from './answers';
+import type { Circle } from './cycles';
+import type { Linked, Reading } from './resolve-names';
+import type { Derivation } from './units/derive';
+import type { Syntax } from './units/syntax';
+
+/** What a cell declares of one of its inputs or outputs. */
+export interface SlotPlan {
+  readonly place: Place;
+  readonly name: string;
+  /** As the cell calls it, and as other cells call it. */
+  readonly label: string;
+  readonly calledElsewhere: string;
+  readonly unit: Unit | 'any';
+  readonly must?: Must;
+  readonly entry: Entry;
+  /** Whether the formula is of the cell's own making, and not typed. */
+  readonly made: boolean;
+}
+
+/** An input or an output on its row, with all that is known of its formula. */
+export interface Slot {
+  readonly row: number;
+  plan: SlotPlan;
+  /** Left out: its formula is not worked, since it takes too long or until its turn comes. */
+  held: false | 'too long' | 'later';
+  /** Numbers that stand in it, by size, whatever its formula would give. */
+  fixed?: { readonly values: ReadonlyMap<string, number>; readonly everywhere: boolean };
+  /** Undefined where no formula stands in it. */
+  formula?: {
+    readonly read: Reading | FormulaProblem;
+    link: Linked | FormulaProblem;
+    tree?: Syntax | undefined;
+    circle?: Circle | undefined;
+    derivation: Derivation;
+  };
+  /** Its unit as other formulas see it; null where it is not known. */
+  unit: Unit | null;
+}
+
+/** What a cell declares, each key once. */
+export function plansOf(cell: Cell): SlotPlan[] {
+  const parts = [
+    ...inputsOf(cell).map((input) => ({ ...input, made: false })),
+    ...outputsOf(cell).map((output) => ({ ...output, entry: { formula: output.formula }, made: true })),
+  ];
+  const called = new Map(namesOf(cell).map(({ key, label }) => [key, label]));
+  const plans = new Map<string, SlotPlan>();
+  for (const part of parts) {
+    if (plans.has(part.key)) continue;
+    plans.set(part.key, {
+      place: { cell: cell.id, key: part.key },
+      name: part.name,
+      label: part.label,
+      calledElsewhere: called.get(part.key) ?? cell.label,
+      unit: part.unit,
+      ...('must' in part && part.must ? { must: part.must } : {}),
+      entry: part.entry,
+      made: part.made,
+    });
+  }
+  return [...plans.values()];
+}
+
+export function isProblem<T extends object>(found: T): found is Extract<T, { problem: string }> {
+  return 'problem' in found;
+}
+
+/** The rows a slot's formula uses, as far as it is worked. */
+export function usesOf({ held, fixed, formula }: Slot): readonly number[] {
+  return held || fixed?.everywhere || !formula || isProblem(formula.link) ? [] : formula.link.uses;
+}
+
+/** The names a slot's formula mentions, as they are compared. */
+export function namesIn({ formula }: Slot): readonly string[] {
+  return !formula || isProblem(formula.read) ? [] : formula.read.names;
+}

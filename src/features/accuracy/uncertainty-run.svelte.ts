@@ -1,0 +1,122 @@
+import { cellById, type Notebook, type Size } from '../../notebook';
+import { giveOrTake, type Doubt } from '../../analysis/uncertainty/give-or-take';
+import {
+  nextCountChance,
+  nextRoundedChance,
+  roundedIn,
+  targetOf,
+} from '../../analysis/uncertainty/next-count';
+import type { Works } from '../../analysis/uncertainty/works';
+import { worksByTrials } from '../../analysis/uncertainty/works-by-trials';
+import { TrialsEnded } from '../../engine/trials-ended';
+import type { Desk } from '../../workspace/workspace.svelte';
+import type { Measurable } from '../../workspace/choosable';
+import { isLength } from './words';
+
+/** A result's doubt in each size, in their order; and beside a fitted count the chance of another. */
+export interface DoubtRow {
+  readonly place: Measurable;
+  readonly doubts: readonly (Doubt | undefined)[];
+  readonly chances: readonly (number | undefined)[];
+}
+
+/** The give or take of some results, worked anew for each state of the notebook, beside everything else. */
+export class Doubts {
+  rows: readonly DoubtRow[] = $state.raw([]);
+  /** The sizes that the rows are for. */
+  sizes: readonly Size[] = $state.raw([]);
+  /** From 0 to 1 while it is being worked; null while it is not. */
+  progress: number | null = $state(null);
+  stopped = $state(false);
+  trouble = $state('');
+  #stop: AbortController | undefined;
+  readonly #desk: Desk;
+
+  constructor(desk: Desk) {
+    this.#desk = desk;
+  }
+
+  /** Works them; what was under way is given up. */
+  async work(notebook: Notebook, places: readonly Measurable[], sizes: readonly Size[]): Promise<void> {
+    this.#stop?.abort();
+    const stop = (this.#stop = new AbortController());
+    this.stopped = false;
+    this.trouble = '';
+    this.progress = 0;
+    const ids = sizes.map(({ id }) => id);
+    const targets = places.map((place) => {
+      const cell = cellById(notebook, place.cell);
+      return cell && targetOf(cell, place.key);
+    });
+    const asked = [
+      ...places.map((place) => ({ cell: place.cell, key: place.key, isLength: isLength(place) })),
+      ...targets.flatMap((target) => (target ? [{ ...target, isLength: false }] : [])),
+    ];
+    try {
+      const works = worksByTrials((...trials) => this.#desk.trials(...trials), ids, {
+        signal: stop.signal,
+        progress: (done, of) => {
+          if (this.#stop === stop) this.progress = done / of;
+        },
+      });
+      const found = await giveOrTake({ notebook, sizes: ids, wanted: asked, works });
+      if (this.#stop !== stop) return;
+      let next = places.length;
+      this.rows = places.map((place, at) => {
+        const cell = cellById(notebook, place.cell)!;
+        const target = targets[at] ? found[next++]! : [];
+        const chances = ids.map((size, index) => {
+          const doubt = target[index];
+          const results = this.#desk.results(cell.id);
+          return (
+            doubt && nextCountChance(cell, doubt, (asks) => results.number(size, asks.cell, asks.key))?.chance
+          );
+        });
+        return { place, doubts: found[at]!, chances };
+      });
+      this.sizes = sizes;
+      await this.#rounded(notebook, ids, works, stop);
+    } catch (error) {
+      if (this.#stop !== stop) return;
+      if (!(error instanceof TrialsEnded)) throw error;
+      this.stopped = error.why === 'stopped';
+      if (error.why === 'took too long') {
+        this.trouble =
+          'This took too long and was given up: choose fewer results, or set right the formula that hangs.';
+      } else if (error.why === 'broke down') this.trouble = 'Something broke while calculating. Try again.';
+    } finally {
+      if (this.#stop === stop) this.progress = null;
+    }
+  }
+
+  /** Beside counts that are rounded: the chance of another, each from what it was before. */
+  async #rounded(
+    notebook: Notebook,
+    sizes: readonly string[],
+    works: Works,
+    stop: AbortController,
+  ): Promise<void> {
+    for (const { place } of this.rows) {
+      const cell = cellById(notebook, place.cell);
+      const rounded = cell && roundedIn(cell);
+      if (!rounded) continue;
+      const { instead } = rounded;
+      const wanted = [{ ...instead.place, isLength: false }];
+      const [doubts] = await giveOrTake({ notebook, sizes, wanted, works, instead });
+      if (this.#stop !== stop) return;
+      const chances = doubts!.map((doubt) => doubt && nextRoundedChance(rounded, doubt)?.chance);
+      this.rows = this.rows.map((row) => (row.place === place ? { ...row, chances } : row));
+    }
+  }
+
+  stop(): void {
+    this.#stop?.abort();
+  }
+
+  /** Gives up what is under way, for good. */
+  end(): void {
+    const stop = this.#stop;
+    this.#stop = undefined;
+    stop?.abort();
+  }
+}

@@ -1,0 +1,62 @@
+import { checkHolds, inputsOf, outputsOf, type Cell, type Size } from '../../notebook';
+import type { Place } from '../../engine';
+import type { Desk } from '../../workspace/workspace.svelte';
+
+/** What a cell comes to for the line that sums up the notebook. */
+export interface Checked {
+  readonly cell: Cell;
+  /** Of a check: the sizes where it fails, and those where it cannot be told. */
+  readonly failing: readonly Size[];
+  readonly untold: readonly Size[];
+  /** The first place of the cell that cannot be worked for a reason of its own. */
+  readonly trouble?: Place;
+  /** Nothing is wrong in the cell, but it waits for another. */
+  readonly waits: boolean;
+}
+
+/** A cell looked at whenever its own results change, and not when others' do. */
+export class CheckedCell {
+  readonly #desk: Desk;
+  readonly #cell: Cell;
+  readonly #sizes: () => readonly Size[];
+
+  constructor(desk: Desk, cell: Cell, sizes: () => readonly Size[]) {
+    this.#desk = desk;
+    this.#cell = cell;
+    this.#sizes = sizes;
+  }
+
+  readonly now: Checked = $derived.by(() => ({ cell: this.#cell, ...this.#held(), ...this.#troubled() }));
+
+  #held(): Pick<Checked, 'failing' | 'untold'> {
+    const cell = this.#cell;
+    if (cell.kind !== 'check') return { failing: [], untold: [] };
+    const sizes = this.#sizes();
+    const results = this.#desk.results(cell.id);
+    const held = sizes.map((_size, at) =>
+      checkHolds(cell, sizes, at, {
+        valueOf: (size) => results.number(size, cell.id, 'holds') ?? results.text(size, cell.id, 'holds'),
+        truthOf: (size) => results.truth(size, cell.id, 'holds'),
+      }),
+    );
+    return {
+      failing: sizes.filter((_size, at) => held[at] === false),
+      untold: sizes.filter((_size, at) => held[at] === undefined),
+    };
+  }
+
+  #troubled(): Pick<Checked, 'trouble' | 'waits'> {
+    const cell = this.#cell;
+    const results = this.#desk.results(cell.id);
+    let waits = false;
+    for (const { key } of [...inputsOf(cell), ...outputsOf(cell)]) {
+      for (const size of this.#sizes()) {
+        const trouble = results.trouble(size.id, cell.id, key);
+        if (!trouble) continue;
+        if (!trouble.from) return { trouble: { cell: cell.id, key }, waits: false };
+        waits ||= trouble.from.cell !== cell.id;
+      }
+    }
+    return { waits };
+  }
+}

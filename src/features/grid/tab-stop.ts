@@ -1,0 +1,61 @@
+import { place } from './drawn-cells';
+
+/** The one place of the leaf that can be tabbed to: where somebody was last. */
+export class TabStop {
+  readonly #node: HTMLElement;
+  #stop: HTMLElement | null = null;
+
+  constructor(node: HTMLElement) {
+    this.#node = node;
+  }
+
+  settle(at: HTMLElement): void {
+    for (const other of this.#node.querySelectorAll(`${place}[tabindex="0"]`)) {
+      if (other !== at) other.setAttribute('tabindex', '-1');
+    }
+    at.setAttribute('tabindex', '0');
+    this.#stop = at;
+  }
+
+  /**
+   * Where the place that could be tabbed to is drawn anew, what stands for it can be, so that the leaf stays in reach.
+   * While an editor is open in its stead, the editor is what can be tabbed to.
+   */
+  keep(records: readonly MutationRecord[]): void {
+    const [node, stop] = [this.#node, this.#stop];
+    if (stop?.isConnected || node.querySelector('.editor')) return;
+    const before = stop?.dataset;
+    const beside = stop && besideGone(stop, records);
+    const again = [...node.querySelectorAll<HTMLElement>(place)].find(
+      ({ dataset }) =>
+        before?.['cell'] !== undefined &&
+        dataset['cell'] === before['cell'] &&
+        dataset['key'] === before['key'] &&
+        dataset['size'] === before['size'],
+    );
+    const next = again ?? beside ?? node.querySelector(`${place}[tabindex="0"]`) ?? node.querySelector(place);
+    if (!(next instanceof HTMLElement)) return;
+    this.settle(next);
+    // With its cell the focus is gone, too: it goes to the cell beside, not back to the top of the page.
+    if (beside && document.activeElement === document.body) next.focus();
+  }
+}
+
+/** The first place of the cell or section after one that was taken out, or else before it. */
+function besideGone(gone: HTMLElement, records: readonly MutationRecord[]): HTMLElement | undefined {
+  for (const { removedNodes, nextSibling, previousSibling } of records) {
+    const whole = [...removedNodes].some(
+      (one) => one instanceof HTMLElement && one.localName === 'tbody' && one.contains(gone),
+    );
+    if (!whole) continue;
+    for (let at = nextSibling; at; at = at.nextSibling) {
+      const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(place);
+      if (found) return found;
+    }
+    for (let at = previousSibling; at; at = at.previousSibling) {
+      const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(place);
+      if (found) return found;
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,35 @@
+import { Journal } from '../../storage/journal';
+import type { Desk } from '../../workspace/workspace.svelte';
+import type { Found, Opening } from './opening';
+
+/** The journal of a notebook as it was found. */
+export function journalOf({ id, notebook, kept, replayed }: Found): Journal {
+  const made = replayed && Object.keys(replayed.made).length > 0 ? replayed.made : undefined;
+  return new Journal(id, notebook, { revision: kept?.revision ?? 0, replayed: made });
+}
+
+/**
+ * Writes edits ahead from the first moment of the page on, before what keeps the notebook has been fetched, and where it
+ * cannot be fetched at all.
+ */
+export class Ahead {
+  journal: Journal;
+
+  constructor(desk: Desk, opened: Opening) {
+    this.journal = journalOf({ ...opened, id: desk.id });
+  }
+
+  note(desk: Desk): void {
+    if (desk.lookedFrom) return;
+    if (desk.id !== this.journal.notebook) {
+      this.journal = new Journal(desk.id, desk.notebook, { revision: 0 });
+      this.journal.note(desk.notebook, true);
+    }
+    this.journal.note(desk.notebook);
+  }
+
+  /** Whether leaving the page now would lose an edit. */
+  get atRisk(): boolean {
+    return this.journal.pending && !this.journal.complete;
+  }
+}

@@ -1,0 +1,111 @@
+import { journalled, recover, type Part, type Shelf, type Standing, type Trouble } from '../../storage';
+import type { Desk } from '../../workspace/workspace.svelte';
+import { alone, askToStay, duplicateOn, renameOn } from './in-store';
+import type { Opening } from './opening';
+import { Unsaved } from './unsaved.svelte';
+
+/** Something that is looked at and is not the notebook on the desk. */
+export type Looking = { readonly at: 'link' } | { readonly at: 'state'; readonly written: number };
+
+export const followsSays =
+  'Another window is editing this notebook. Choose “Edit here instead” to change it in this one.';
+export const looksSays = {
+  link: 'This notebook came in a link, to be looked at. Choose “Keep a copy” to change it.',
+  state: 'This is an earlier state, to be looked at. Choose “Bring it back” to go on from it.',
+};
+
+export const apartSays = (title: string): string =>
+  `Unsaved changes from another window are now in “${title}”.`;
+
+export const unreadSays = (title: string): string =>
+  `Some of the last changes to “${title}” were damaged where they were saved, and are not in it.`;
+
+export const newerSays = (title: string): string =>
+  `Some of the last changes to “${title}” were made by a newer version of this page. They are kept: reload the page to get that version.`;
+
+/** How things stand with what is kept, for the page to show. */
+export abstract class KeeperState {
+  looking: Looking | null = $state.raw(null);
+  part: Part = $state('writing');
+  /** Sentences that are worth telling once, the newest first. */
+  told: readonly string[] = $state.raw([]);
+  /** A newer version of the page is stored and waits until no window uses this one. */
+  newerIsReady = $state(false);
+  /** The person's own notebook, found after they went on with an example. */
+  found: { readonly id: string; readonly title: string } | null = $state.raw(null);
+  /** Whether the browser has no journal for this page: an edit is only safe once it is saved. */
+  slow = $state(false);
+  /** What was kept and cannot be opened: its text can still be saved. */
+  readonly damaged: Opening['damaged'];
+  readonly desk: Desk;
+  readonly shelf: Shelf;
+  /** Notebooks that were left before they were saved. */
+  readonly unsaved = new Unsaved();
+  /** Why what is kept does not outlive the page; undefined where it does. */
+  trouble: Trouble | undefined = $state();
+  /** How the notebook on the desk stands with the shelf. */
+  protected own: Standing = $state.raw({ is: 'as it was' });
+  readonly standing: Standing = $derived(this.trouble ? { is: 'not kept', trouble: this.trouble } : this.own);
+
+  constructor(desk: Desk, shelf: Shelf, opening: Opening) {
+    this.desk = desk;
+    this.shelf = shelf;
+    this.damaged = opening.damaged;
+  }
+
+  tell(sentence: string): void {
+    this.told = [sentence, ...this.told.filter((one) => one !== sentence)];
+  }
+
+  untell(sentence: string): void {
+    this.told = this.told.filter((one) => one !== sentence);
+  }
+
+  /** Writes now whatever is not kept yet. */
+  abstract keep(): Promise<void>;
+
+  /** Makes a copy, which stays on the shelf. */
+  async duplicate(id: string): Promise<string | undefined> {
+    if (id === this.desk.id) await this.keep();
+    const refused = await duplicateOn(this.shelf, id, this.desk.id);
+    if (refused === undefined) await this.askToStay();
+    return refused;
+  }
+
+  async rename(id: string, title: string): Promise<string | undefined> {
+    if (id !== this.desk.id) return alone(id, () => renameOn(this.shelf, id, title, this.desk.id));
+    const refused = this.desk.do({ do: 'retitle', title });
+    if (!refused) await this.keep();
+    return refused;
+  }
+
+  async bringBack(id: string): Promise<void> {
+    await this.shelf.delete(id, null);
+  }
+
+  async forget(id: string): Promise<void> {
+    await this.shelf.forget(id);
+  }
+
+  protected async askToStay(): Promise<void> {
+    if (!this.trouble) await askToStay(this.shelf);
+  }
+
+  /** Brings into the store what the journal alone holds of notebooks that no window has open. */
+  protected async recoverOthers(): Promise<void> {
+    for (const [id, chains] of journalled()) {
+      if (id === this.desk.id || this.unsaved.of(id)) continue;
+      try {
+        await alone(id, async () => {
+          const { apart, unread, newer } = await recover(this.shelf, id, chains);
+          for (const title of apart) this.tell(apartSays(title));
+          if (unread !== undefined) this.tell(unreadSays(unread));
+          if (newer !== undefined) this.tell(newerSays(newer));
+          return undefined;
+        });
+      } catch {
+        // They stay in the journal, for the next time.
+      }
+    }
+  }
+}

@@ -1,0 +1,33 @@
+import type { TableCell } from '../../storage';
+import type { Desk } from '../../workspace/workspace.svelte';
+import { unitOf } from '../grid/copying';
+import { linesOf } from '../../workspace/lines';
+import { numberOf, showNumber, symbolFor } from '../../workspace/display';
+
+/**
+ * The notebook as a table for other programs: a line of the leaf to a row, a size to a column, numbers as they are shown.
+ * A place that has no value is empty.
+ */
+export function sizeTable(desk: Desk): TableCell[][] {
+  const { settings, sizes } = desk;
+  const rows: TableCell[][] = [['Section', 'Cell', 'Value', 'Unit', ...sizes.map(({ label }) => label)]];
+  for (const section of desk.notebook.sections) {
+    for (const cell of section.cells) {
+      const results = desk.results(cell.id);
+      for (const line of linesOf(cell, false)) {
+        if (line.line === 'words') continue;
+        const unit = unitOf(desk, { cell, line });
+        const values = sizes.map(({ id }): TableCell => {
+          const value = numberOf(desk, cell.id, line, id);
+          if (value !== undefined) return { shown: showNumber(value, unit, settings, line.written) };
+          const truth = results.truth(id, cell.id, line.key);
+          if (truth !== undefined) return truth ? 'yes' : 'no';
+          return (unit === 'text' && results.text(id, cell.id, line.key)) || '';
+        });
+        const called = line.rank === 'own' ? '' : line.label;
+        rows.push([section.label, cell.label, called, symbolFor(unit, settings, line.written), ...values]);
+      }
+    }
+  }
+  return rows;
+}

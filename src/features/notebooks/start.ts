@@ -1,0 +1,34 @@
+import type { Desk } from '../../workspace/workspace.svelte';
+import type { Ahead } from './ahead';
+import Kept from './SaveStatus.svelte';
+import { Keeper } from './keeper.svelte';
+import Notices from './Notices.svelte';
+import type { Opening } from './opening';
+
+/** What keeps the notebook, and what of it stands on the page. Fetched once the notebook can be read. */
+export interface Started {
+  readonly keeper: Keeper;
+  readonly Kept: typeof Kept;
+  readonly Notices: typeof Notices;
+}
+
+export function start(desk: Desk, opened: Opening, ahead: Ahead): Started {
+  const keeper = Keeper.of(desk, opened, ahead);
+  if (import.meta.env.PROD) whenIdle(desk, () => void storePage(keeper));
+  return { keeper, Kept, Notices };
+}
+
+/** Once all is worked for the first time: storing the page takes nothing from that. */
+function whenIdle(desk: Desk, then: () => void): void {
+  if (desk.worked) then();
+  else setTimeout(() => whenIdle(desk, then), 500);
+}
+
+async function storePage(keeper: Keeper): Promise<void> {
+  const version = document.querySelector<HTMLScriptElement>('script[type="module"][src]')?.src ?? '';
+  const { workOffline } = await import('../../storage/offline');
+  await workOffline('./offline-worker.js', version, {
+    newerIsReady: () => (keeper.newerIsReady = true),
+    isNewer: () => keeper.tell('This is a newer version of the page than the one you used last.'),
+  });
+}

@@ -1,0 +1,187 @@
+import { isDimension } from '../../notebook';
+import { wrongSearch } from '../../analysis/solve/search';
+import {
+  choosableIn,
+  chosenIn,
+  isGiven,
+  isResult,
+  measurable,
+  placeKey,
+  type Measurable,
+} from '../../workspace/choosable';
+import type { Desk } from '../../workspace/workspace.svelte';
+import { exactly, scaleOf } from '../../workspace/scale';
+import { symbolFor } from '../../workspace/display';
+import { checksOf, hangsOn, inputAt, typedAt, usualWithin } from './form';
+import type { Sought } from './solve-run.svelte';
+import { usualBounds } from './usual-bounds';
+
+/** What is looked at where it is no place: all checks. */
+export const allChecks = 'checks';
+
+/** What a person asks: which result is to be what, and which value may change between which bounds. */
+export class Asked {
+  /** What is looked at: the key of a place, or all checks. */
+  lookedKey = $state('');
+  wish: 'value' | 'nearest' = $state('value');
+  wishText = $state('');
+  withinText = $state('');
+  inputKey = $state('');
+  fromText = $state('');
+  toText = $state('');
+  stepText = $state('');
+
+  readonly #desk: Desk;
+  readonly #choosable = $derived.by(() => measurable(this.#desk, choosableIn(this.#desk.notebook)));
+  readonly results = $derived(this.#choosable.filter(isResult));
+  readonly inputs = $derived(this.#choosable.filter((choice) => isGiven(choice) && isDimension(choice.unit)));
+  readonly #checks = $derived.by(() => checksOf(this.#desk.notebook));
+  readonly result = $derived(chosenIn(this.results, this.lookedKey));
+  readonly input = $derived(chosenIn(this.inputs, this.inputKey));
+  readonly taken = $derived.by(() => inputAt(this.#desk.notebook, this.input ?? null));
+  readonly #looked: Sought['looked'] | undefined = $derived.by(() => {
+    if (this.lookedKey === allChecks) return { checks: this.#checks };
+    return this.result && this.#lookedAt(this.result);
+  });
+  /** The cells that what is looked at hangs on. */
+  readonly fed: ReadonlySet<string> = $derived.by(() =>
+    this.#looked ? hangsOn(this.#desk.notebook, this.#looked) : new Set(),
+  );
+  readonly isNumber = $derived(this.result !== undefined && isDimension(this.result.unit));
+  readonly whole = $derived(this.taken?.must?.whole ?? false);
+  readonly scale = $derived.by(() => (this.input ? scaleOf(this.input, this.#desk.settings) : 1));
+  readonly symbol = $derived.by(() =>
+    this.input ? symbolFor(this.input.unit, this.#desk.settings, this.input.written) : '',
+  );
+
+  /** What is sought, or why it cannot be. */
+  readonly sought: Sought | { readonly problem: string } | undefined = $derived.by(() => {
+    const { settings, sizes } = this.#desk;
+    const { input, result, taken } = this;
+    const looked = this.#looked;
+    if (!looked)
+      return this.lookedKey === ''
+        ? undefined
+        : { problem: 'That result is no longer in the notebook: choose another.' };
+    if ('checks' in looked && looked.checks.length === 0)
+      return { problem: 'There is no check in this notebook: add one on the leaf, or choose a result.' };
+    if (!input || !taken) return { problem: 'Choose the value that may change.' };
+    if (!this.fed.has(input.cell)) {
+      const of = result?.label ?? 'No check';
+      return {
+        problem: `${of} does not depend on ${input.label}: choose a value that feeds it; they stand first in the list.`,
+      };
+    }
+    const read = [this.fromText, this.toText, this.stepText].map((text) => typedAt(text, input, settings));
+    const wrong = read.find((one) => 'problem' in one);
+    if (wrong && 'problem' in wrong) return wrong;
+    const [from, to, step] = read.map((one) => ('value' in one ? one.value : NaN)) as [
+      number,
+      number,
+      number,
+    ];
+    const search = { from, to, step, ...(this.whole ? { whole: true } : {}) };
+    const sentence = wrongSearch(search);
+    if (sentence) return { problem: sentence };
+    const base = {
+      search,
+      looked,
+      input: { cell: input.cell, key: input.key },
+      shared: taken.shared ?? false,
+      sizes,
+    };
+    if ('checks' in looked) return { ...base, wish: { wish: 'holds' } };
+    if (!result || !this.isNumber) return { ...base, wish: { wish: 'holds' } };
+    const value = typedAt(this.wishText, result, settings);
+    if (this.wishText.trim() === '') {
+      const trouble = sizes.flatMap(
+        ({ id }) => this.#desk.results(result.cell).trouble(id, result.cell, result.key)?.message ?? [],
+      )[0];
+      if (trouble)
+        return {
+          problem: `${result.label} cannot be worked as it stands: ${trouble} Set that right on the leaf, or type what is wished and see whether another value helps.`,
+        };
+    }
+    if ('problem' in value) return { problem: `What is wished of ${result.label}: ${value.problem}` };
+    const within = typedAt(this.withinText, result, settings);
+    if ('problem' in within || within.value < 0)
+      return { problem: 'How far off may still do: type 0, or a number more than that.' };
+    return { ...base, wish: { wish: this.wish, value: value.value, within: within.value } };
+  });
+
+  constructor(desk: Desk) {
+    this.#desk = desk;
+  }
+
+  /** Begins with what is in focus on the leaf. */
+  begin(): void {
+    const { spot } = this.#desk;
+    const begin =
+      chosenIn(this.results, spot && placeKey(spot)) ??
+      this.results.find(({ cell, first }) => first && cell === spot?.cell) ??
+      this.results.find(({ key }) => key === 'count') ??
+      this.results[0];
+    if (begin) this.lookAt(placeKey(begin));
+  }
+
+  /** Looks at another result: what it is now is what is wished, until something else is typed. */
+  lookAt(key: string): void {
+    this.lookedKey = key;
+    const { settings, sizes, notebook } = this.#desk;
+    const place = chosenIn(this.results, key);
+    if (place && isDimension(place.unit)) {
+      const values = sizes.flatMap(
+        ({ id }) => this.#desk.results(place.cell).number(id, place.cell, place.key) ?? [],
+      );
+      const now = values[Math.floor((values.length - 1) / 2)];
+      const within = usualWithin(place.unit, settings, values.length > 0 && values.every(Number.isInteger));
+      const by = scaleOf(place, settings);
+      this.wishText = now === undefined ? '' : exactly(now, by, settings);
+      this.withinText = exactly(within, by, settings);
+    }
+    // What was moved before is kept where it leads there too.
+    const hangs =
+      key === allChecks
+        ? hangsOn(notebook, { checks: this.#checks })
+        : place && hangsOn(notebook, this.#lookedAt(place));
+    if (!hangs || (this.input && hangs.has(this.input.cell))) return;
+    const feeding = this.inputs.filter(({ cell }) => hangs.has(cell));
+    // Ease is what is moved most; else what is one value for every size, and no swatch's.
+    const begin =
+      feeding.find(({ key }) => key === 'ease') ??
+      feeding.find((each) => {
+        const entered = inputAt(notebook, each);
+        return entered !== undefined && 'value' in entered.entry && !entered.shared;
+      }) ??
+      feeding[0];
+    if (begin) this.move(placeKey(begin));
+  }
+
+  /** Moves another input, between bounds about where it stands. */
+  move(key: string): void {
+    this.inputKey = key;
+    const { settings, sizes, notebook } = this.#desk;
+    const place = chosenIn(this.inputs, key);
+    const entered = inputAt(notebook, place ?? null);
+    if (!place || !entered) return;
+    const by = scaleOf(place, settings);
+    const now = sizes.flatMap(
+      ({ id }) => this.#desk.results(place.cell).number(id, place.cell, place.key) ?? [],
+    );
+    const positive = entered.must?.above !== undefined || entered.must?.least !== undefined;
+    const bounds = usualBounds(
+      now.map((value) => Number((value / by).toPrecision(12))),
+      { positive, whole: entered.must?.whole ?? false },
+    );
+    this.fromText = exactly(bounds.from, 1, settings);
+    this.toText = exactly(bounds.to, 1, settings);
+    this.stepText = exactly(bounds.step, 1, settings);
+  }
+
+  #lookedAt(place: Measurable): Sought['looked'] {
+    const check = this.#checks.find((cell) => cell.id === place.cell);
+    return check && !isDimension(place.unit)
+      ? { checks: [check] }
+      : { result: { cell: place.cell, key: place.key } };
+  }
+}

@@ -1,0 +1,18 @@
+import { plainOf, type Amount } from '../../analysis/explain/amount';
+import type { Work } from '../../analysis/explain/work';
+import type { Part } from '../../analysis/explain/working';
+
+/** A division that leaves something over, as a step: "58 rows ÷ 10 = 5, remainder 8". */
+export function withRemainder(
+  work: Work,
+  of: Amount | readonly Part[],
+  by: readonly Part[],
+  all: number,
+  parts: number,
+): void {
+  const each = Math.floor(all / parts);
+  const left = all - each * parts;
+  work.say(work.tell`${of} ÷ ${by}`, plainOf(each), {
+    answer: left === 0 ? String(each) : `${each}, remainder ${left}`,
+  });
+}

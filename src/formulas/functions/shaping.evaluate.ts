@@ -1,0 +1,54 @@
+import { gather, shapeEachRepeat, spaceEvenly, taper, type Order } from '../../craft';
+import { whole } from '../../craft/numbers';
+import { shapedEvery } from '../shaped-every';
+import { inGroups, inSteps } from '../steps';
+import type { TradeFunction } from './trade-function';
+
+function spaced(from: number, to: number, worked: string, ends: string = 'half') {
+  return spaceEvenly({
+    from: whole(from),
+    to: whole(to),
+    worked: worked as 'flat' | 'round',
+    ends: ends as 'half' | 'whole',
+  });
+}
+
+function gathered(from: number, to: number, rounds: number) {
+  return gather({ from: whole(from), to: whole(to), rounds: whole(rounds) }).steps;
+}
+
+/** Where shaping falls, across a row and over rows. */
+export const shaping = {
+  SPACING: (...asked: Parameters<typeof spaced>) => inSteps(spaced(...asked).plain.map(String)),
+  SHAPINGS: (...asked: Parameters<typeof spaced>) => spaced(...asked).shapings,
+  TAPEREVERY: (
+    from: number,
+    to: number,
+    over: number,
+    perRow: number,
+    every: number,
+    before: number,
+    after: number,
+    order: string,
+  ) => {
+    const { intervals } = taper({
+      from: whole(from),
+      to: whole(to),
+      over: whole(over),
+      perRow: whole(perRow),
+      every: whole(every) as 1 | 2,
+      before: whole(before),
+      after: whole(after),
+      order: order as Order,
+    });
+    if (intervals.length === 0) return 'no shaping';
+    return inGroups(intervals.map(shapedEvery));
+  },
+  GATHER: (...asked: Parameters<typeof gathered>) =>
+    gathered(...asked)
+      .map(({ plain, count }) => `${plain} plain: ${count}`)
+      .join('; '),
+  GATHERED: (...asked: Parameters<typeof gathered>) => gathered(...asked).at(-1)!.count,
+  SHAPEREPEATS: (count: number, repeats: number, by: number) =>
+    shapeEachRepeat({ count: whole(count), repeats: whole(repeats), by: whole(by) }),
+} satisfies Record<string, TradeFunction>;

@@ -1,0 +1,89 @@
+import { taper, whole, type Order } from '../../craft';
+import { inGroups } from '../steps';
+import { shapedEvery } from '../shaped-every';
+import { numberIn, plainOf, rowsOf, stitchesOf, textOf, type Amount } from '../../analysis/explain/amount';
+import type { Work } from '../../analysis/explain/work';
+import { withRemainder } from './division.explain';
+
+/** A taper as a formula asks for it. */
+export interface AskedTaper {
+  readonly from: Amount;
+  readonly to: Amount;
+  readonly over: Amount;
+  readonly perRow: Amount;
+  readonly every: 1 | 2;
+  readonly before: Amount;
+  readonly after: Amount;
+  readonly order: Order;
+}
+
+/**
+ * A taper worked out: the shaping rows there are, the rows there are for them, and the division that spreads them. None
+ * of it depends on the side of the first row, which only moves a shaping row inside its interval (and a formula counts
+ * from a right-side row).
+ */
+export function tapered(work: Work, asked: AskedTaper): Amount {
+  const { every, order } = asked;
+  const [from, to, over, perRow, before, after] = [
+    asked.from,
+    asked.to,
+    asked.over,
+    asked.perRow,
+    asked.before,
+    asked.after,
+  ].map((one) => whole(numberIn(one))) as [number, number, number, number, number, number];
+  const { intervals, shapingRows } = taper({ from, to, over, perRow, every, before, after, order });
+  const by = Math.abs(from - to);
+  const more = from > to ? 'fewer' : 'more';
+  if (shapingRows.length === 0)
+    return work.say(work.tell`${asked.from} to ${asked.to}`, textOf('no shaping'));
+  const change = work.say(work.tell`from ${asked.from} to ${asked.to}`, stitchesOf(by), {
+    answer: `${work.write(stitchesOf(by))} ${more}`,
+  });
+  const shapings = work.say(
+    work.tell`${change} ÷ ${asked.perRow} a shaping row`,
+    plainOf(shapingRows.length),
+    { answer: `${shapingRows.length} shaping ${shapingRows.length === 1 ? 'row' : 'rows'}` },
+  );
+  const all = over - before - after;
+  let room = asked.over;
+  const plain = [asked.before, asked.after].filter((rows) => numberIn(rows) > 0);
+  if (plain.length > 0) room = work.say(work.tell`${room} − ${work.joined(plain, ' − ')} plain`, rowsOf(all));
+  let units = all;
+  let parts = work.tell`${room}`;
+  if (every === 2) {
+    const pairs = Math.floor(all / every);
+    units = Math.max(pairs, shapingRows.length);
+    // With a right-side row at either end there is one right-side row more than there are pairs.
+    parts =
+      units > pairs
+        ? work.tell`${work.say(work.tell`right-side rows of ${room}`, plainOf(units))} right-side rows`
+        : work.tell`${work.say(work.tell`${room} ÷ 2, right-side rows only`, plainOf(units))} pairs of rows`;
+  }
+  withRemainder(work, parts, work.tell`${shapings}`, units, shapingRows.length);
+  const text = inGroups(intervals.map(shapedEvery));
+  return work.say('so shape', textOf(text));
+}
+
+/** What stands in the arguments of a taper: from, to, over, each row, every, plain before and after, and its order. */
+export function askedTaper(given: readonly Amount[], order: Amount): AskedTaper {
+  const [from, to, over, perRow, every, before, after] = given as [
+    Amount,
+    Amount,
+    Amount,
+    Amount,
+    Amount,
+    Amount,
+    Amount,
+  ];
+  return {
+    from,
+    to,
+    over,
+    perRow,
+    every: whole(numberIn(every)) as 1 | 2,
+    before,
+    after,
+    order: order.value as Order,
+  };
+}

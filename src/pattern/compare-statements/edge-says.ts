@@ -1,0 +1,52 @@
+import type { Said } from '../verify';
+import { lengths } from './expected';
+import type { EdgeMeant } from './piece-meant';
+import type { Otherwise } from './piece-says';
+
+/** The stretches of an edge against what they are picked up from, and whether each is told how it comes out even. */
+export function edgeSays(says: readonly Said[], edge: readonly EdgeMeant[], unit: 'cm' | 'in'): Otherwise[] {
+  const told: { said: Extract<Said, { kind: 'stretch' }>; groups: boolean }[] = [];
+  for (const said of says) {
+    if (said.kind === 'stretch') told.push({ said, groups: false });
+    const last = told.at(-1);
+    if (said.kind === 'groups' && last) last.groups = true;
+  }
+  const meant = edge.filter(({ stitches }) => stitches > 0);
+  // Their order, their names and their stitches are compared elsewhere.
+  const along = told.filter(({ said }) => said.stitches > 0);
+  return meant.flatMap((one, at): Otherwise[] => {
+    const here = along[at];
+    if (!here || !here.said.label.includes(one.label) || here.said.stitches !== one.stitches) return [];
+    const { line } = here.said;
+    const wrong = (problem: string): Otherwise[] => [{ line, problem: `${one.label}: ${problem}` }];
+    if (here.said.along.by !== one.by) {
+      return wrong(
+        `it is picked up along ${words[here.said.along.by]}, and in the notebook along ${words[one.by]}.`,
+      );
+    }
+    if (!isAmount(here.said, one, unit)) {
+      return wrong(
+        `it is picked up over another ${one.by === 'curve' ? 'length' : 'number'} than in the notebook.`,
+      );
+    }
+    if (here.groups === one.groups) return [];
+    return wrong(
+      one.groups
+        ? 'it does not say how it comes out even.'
+        : 'it says how it comes out even, and that is not told here.',
+    );
+  });
+}
+
+const words = { rows: 'row ends', stitches: 'stitches', motifs: 'repeats', curve: 'a length' } as const;
+
+function isAmount(
+  { along }: Extract<Said, { kind: 'stretch' }>,
+  { amount }: EdgeMeant,
+  unit: 'cm' | 'in',
+): boolean {
+  if (amount === undefined || (along.by === 'stitches' && along.count === undefined)) return true;
+  if (along.by !== 'curve') return along.count === amount;
+  const { values, within } = lengths([amount], unit);
+  return along.unit === unit && Math.abs(along.length - values[0]!) <= within + 1e-6;
+}

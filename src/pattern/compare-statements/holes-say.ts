@@ -1,0 +1,73 @@
+import { allCells, sameName, type PieceCell } from '../../notebook';
+import type { Said } from '../verify';
+import { syntaxOf } from '../../analysis/explain/syntax';
+import { givenTo } from './begins';
+import type { Garment } from './garment';
+import type { PieceMeant } from './piece-meant';
+import type { Otherwise } from './piece-says';
+
+const called = 'BUTTONHOLES';
+
+/**
+ * The chains of a buttonhole on the first row of each stretch of a piece, in a size: as many as the stitches that
+ * `BUTTONHOLES(band_holes_last; …)` gives to a hole. Common practice: a hole is chained over the stitches it skips.
+ *
+ * @returns by stretch; undefined where no formula places holes along it
+ */
+export function chainsMeant(garment: Garment, piece: PieceCell, size: string): (number | undefined)[] {
+  const { notebook } = garment.source;
+  if (notebook.settings.craft !== 'crochet') return piece.stretches.map(() => undefined);
+  const placed = allCells(notebook).flatMap((cell) => {
+    if (cell.kind !== 'formula') return [];
+    const read = syntaxOf(cell.formula.trim().replace(/^=\s*/u, ''));
+    if ('problem' in read || read.tree.is !== 'call' || read.tree.name.toUpperCase() !== called) return [];
+    const [along] = read.tree.given;
+    return along?.is === 'name' ? [{ along: along.name, formula: cell.formula }] : [];
+  });
+  return piece.stretches.map(({ name }) => {
+    const last = sameName(`${piece.name}_${name}_last`);
+    const found = placed.find(({ along }) => sameName(along) === last);
+    return found && givenTo(garment, size, found.formula, called)?.[3];
+  });
+}
+
+/** Holes that are chained, and the stitches worked into them on the row after, against how they are meant. */
+export function holesSay(
+  says: readonly Said[],
+  { rows, chains, stretches }: PieceMeant,
+  inOwnWords: (line: number) => boolean,
+  ownParagraph: boolean,
+): Otherwise[] {
+  const holes = says.flatMap((said) => (said.kind === 'holes' ? [said] : []));
+  const spaces = says.flatMap((said) => (said.kind === 'spaces' ? [said] : []));
+  const wrongHoles = holes.flatMap(({ line, row, chains: told }): Otherwise[] => {
+    const at = rows[row - 1]?.stretch;
+    const meant = at === undefined ? undefined : chains[at];
+    if (meant === undefined || inOwnWords(line)) return [];
+    if (told.some((many) => many !== meant)) {
+      return [
+        { line, problem: `A hole of row ${row} is ${told.join(' and ')} ch, and in the notebook ${meant}.` },
+      ];
+    }
+    const worked = spaces.some((one) => one.row === row + 1);
+    if (worked || ownParagraph || rows[row]?.stretch !== at) return [];
+    return [{ line, problem: `It does not say what is worked into the holes of row ${row}.` }];
+  });
+  const wrongSpaces = spaces.flatMap(({ line, row, each, stitch }, at): Otherwise[] => {
+    const wrong = (problem: string): Otherwise[] => [{ line, problem }];
+    if (at > 0 && spaces[at - 1]!.row === row) return wrong('What is worked into the holes is here twice.');
+    const over = holes.find((one) => one.row === row - 1);
+    const stretch = rows[row - 2]?.stretch;
+    if (!over || stretch === undefined) {
+      return each === null ? [] : wrong(`Row ${row - 1} has no holes to work into.`);
+    }
+    if (over.chains.some((many) => many !== each)) {
+      return wrong(`It works ${each ?? 'no'} stitches into a hole over ${over.chains.join(' and ')}.`);
+    }
+    const meant = stretches[stretch]!.stitch.RS;
+    return stitch === meant
+      ? []
+      : wrong(`The holes are worked in ${stitch}, and in the notebook in ${meant}.`);
+  });
+  return [...wrongHoles, ...wrongSpaces];
+}

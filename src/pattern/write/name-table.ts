@@ -1,0 +1,1 @@
+export { tableOf } from '../../notebook/name-table';

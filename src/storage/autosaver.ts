@@ -1,0 +1,297 @@
+import { allCells, writeFile, type Notebook } from '../notebook';
+import type { Journal } from './journal';
+import { forgetEntries } from './journal-entries';
+import type { EditsHeld, Written } from './stored-notebook';
+import type { Shelf } from './notebook-store';
+import { beginsSpan, thinned } from './snapshot-retention';
+import { troubleOf, type Trouble } from './storage-error';
+
+/** How a notebook stands with the shelf. */
+export type Standing =
+  /** As it was opened, and not kept: nothing was changed. */
+  | { readonly is: 'as it was' }
+  | { readonly is: 'kept'; readonly at: number }
+  /** Changed, and soon kept. */
+  | { readonly is: 'keeping' }
+  | { readonly is: 'not kept'; readonly trouble: Trouble };
+
+/** What is known of a notebook on the shelf. */
+export interface Known {
+  readonly revision: number;
+  readonly changed: number;
+  readonly edits?: EditsHeld | undefined;
+}
+
+/** What a pen tells. */
+export interface Told {
+  stands(standing: Standing): void;
+  /** Somebody else has written the notebook meanwhile: what is here was not written, and has to stand apart. */
+  apart(notebook: Notebook): void;
+}
+
+/** Milliseconds after a change in which others are waited for, so that a row of them is written once. */
+const pause = 200;
+/** Milliseconds after which a write that failed is tried again. */
+const again = 5000;
+/** Milliseconds after which a write that does not end is said to hang; with the pause before it, within five seconds. */
+const patience = 4000;
+/** Writers that a record names, beside its own: a window that sleeps looks there whether its edits were replayed. */
+const mostNamed = 16;
+
+/** What is written of a notebook. */
+export function writtenOf(notebook: Notebook): Written {
+  const { title, sizes } = notebook;
+  return { title, cells: allCells(notebook).length, sizes: sizes.length, text: writeFile(notebook) };
+}
+
+/**
+ * Writes one notebook to the shelf: what it is told of is in the journal at once, and kept within a second. One write is
+ * under way at a time, and of the states it is told meanwhile only the newest is written next. What is not kept is tried
+ * again for as long as the page lives, also after `lay`.
+ */
+export class Pen {
+  readonly id: string;
+  readonly #shelf: Shelf;
+  readonly #told: Told;
+  #known: Known;
+  #journal: Journal | undefined;
+  #newest: Notebook;
+  #written: Notebook | null;
+  #standing: Standing;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #turn: Promise<void> = Promise.resolve();
+  #remember = false;
+  /** Keys of entries of the journal that the next write makes needless. */
+  #replayed: readonly string[] = [];
+  #waits = false;
+  #writing = false;
+  #down = false;
+
+  /**
+   * @param known what is on the shelf, where `notebook` is that; null where nothing is kept yet
+   * @param journal where every edit is written at once
+   */
+  constructor(
+    id: string,
+    notebook: Notebook,
+    known: Known | null,
+    shelf: Shelf,
+    told: Told,
+    journal?: Journal,
+  ) {
+    this.id = id;
+    this.#shelf = shelf;
+    this.#told = told;
+    this.#known = known ?? { revision: 0, changed: 0 };
+    this.#journal = journal;
+    this.#newest = notebook;
+    this.#written = notebook;
+    this.#standing = known ? { is: 'kept', at: known.changed } : { is: 'as it was' };
+    told.stands(this.#standing);
+  }
+
+  get notebook(): Notebook {
+    return this.#newest;
+  }
+
+  get standing(): Standing {
+    return this.#standing;
+  }
+
+  /** Whether this pen itself was told of edits that are not on the shelf. */
+  get hasOwnEdits(): boolean {
+    return this.#journal ? this.#journal.pending : !this.dry;
+  }
+
+  /** Whether edits are only as safe as the shelf is quick, since the browser has no journal for them. */
+  get withoutJournal(): boolean {
+    return this.#journal?.refused ?? false;
+  }
+
+  /** Whether leaving the page now would lose something: it is neither on the shelf nor in the journal. */
+  get atRisk(): boolean {
+    return !this.dry && !this.#down && !(this.#journal?.complete ?? false);
+  }
+
+  /** The notebook as it is now. */
+  write(notebook: Notebook): void {
+    this.#newest = notebook;
+    if (this.#down) return;
+    this.#journal?.note(notebook);
+    if (notebook === this.#written && !this.#timer) return;
+    if (this.#standing.is !== 'not kept') this.#stands({ is: 'keeping' });
+    // What the journal could not take is not left waiting for more.
+    this.#timer ??= setTimeout(() => void this.keep(), this.#journal?.complete === false ? 0 : pause);
+  }
+
+  /** Writes the notebook even though it is as it was opened: one that was begun on purpose. */
+  async begin(): Promise<void> {
+    this.#written = null;
+    this.#journal?.note(this.#newest, true);
+    await this.keep();
+  }
+
+  /** Nothing of the notebook as it is now is on the shelf, although it was not changed here. */
+  unwritten(): void {
+    this.#written = null;
+  }
+
+  /** Takes what is left of its edits out of the journal: they are kept in another way. */
+  forgetJournal(): void {
+    this.#journal?.rewind();
+  }
+
+  /** Whether the shelf holds all edits that this pen was told of, as the record there says. */
+  isIn(edits: EditsHeld | undefined): boolean {
+    if (!this.hasOwnEdits) return true;
+    if (!this.#journal || !edits) return false;
+    const last = edits.by === this.#journal.writer ? edits.upTo : edits.replayed?.[this.#journal.writer];
+    return (last ?? 0) >= this.#journal.number;
+  }
+
+  /** Writes nothing until `goOn`: whether another window writes this notebook is not known yet. */
+  wait(): void {
+    this.#waits = true;
+  }
+
+  goOn(): void {
+    this.#waits = false;
+    if (this.dry) this.#forgetReplayed();
+    else void this.keep();
+  }
+
+  /** Whether it writes nothing more. */
+  get down(): boolean {
+    return this.#down;
+  }
+
+  get waits(): boolean {
+    return this.#waits;
+  }
+
+  /** Entries of the journal that are in the notebook as it is here: they are taken out once that is on the shelf. */
+  replaces(keys: readonly string[]): void {
+    this.#replayed = keys;
+  }
+
+  #forgetReplayed(): void {
+    forgetEntries(this.#replayed);
+    this.#replayed = [];
+  }
+
+  /** What is on the shelf now becomes an earlier state with the next write, however short a time it stood there. */
+  remember(): void {
+    this.#remember = true;
+  }
+
+  /** Writes now whatever is not kept yet. */
+  keep(): Promise<void> {
+    clearTimeout(this.#timer);
+    this.#timer = undefined;
+    return (this.#turn = this.#turn.then(() => this.#write()));
+  }
+
+  /** Begins anew from what is on the shelf, which another window wrote. */
+  takeIn(notebook: Notebook, known: Known, journal?: Journal): void {
+    this.#newest = notebook;
+    this.#written = notebook;
+    this.#known = known;
+    this.#journal = journal;
+    this.#stands({ is: 'kept', at: known.changed });
+  }
+
+  /** Whether all it was told of is on the shelf. */
+  get dry(): boolean {
+    return this.#written === this.#newest && !this.#writing;
+  }
+
+  /** Writes what is left, and nothing after that. Where that fails it stays up and tries again; false comes back. */
+  async lay(): Promise<boolean> {
+    await this.keep();
+    if (!this.dry) return false;
+    this.drop();
+    return true;
+  }
+
+  /** Writes nothing more. */
+  drop(): void {
+    this.#down = true;
+    clearTimeout(this.#timer);
+    this.#timer = undefined;
+  }
+
+  async #write(): Promise<void> {
+    const notebook = this.#newest;
+    if (this.#down || this.#waits) return;
+    if (notebook === this.#written) {
+      this.#journal?.rewind();
+      if (this.#standing.is === 'keeping') this.#stands(this.#resting());
+      return;
+    }
+    const now = Date.now();
+    const upTo = this.#journal?.number ?? 0;
+    const remember = this.#remember || beginsSpan(this.#known.changed, now);
+    const edits = this.#edits(upTo);
+    const hangs = setTimeout(() => this.#stands({ is: 'not kept', trouble: 'silent' }), patience);
+    this.#writing = true;
+    try {
+      const written = { ...writtenOf(notebook), ...(edits ? { edits } : {}) };
+      const revision = await this.#shelf.write(this.id, written, this.#known.revision, { now, remember });
+      clearTimeout(hangs);
+      this.#writing = false;
+      if (revision === null) {
+        this.drop();
+        this.#told.apart(this.#newest);
+        return;
+      }
+      this.#known = { revision, changed: now, edits };
+      this.#written = notebook;
+      this.#remember = false;
+      this.#journal?.saved(upTo);
+      this.#forgetReplayed();
+      this.#stands(this.dry ? { is: 'kept', at: now } : { is: 'keeping' });
+      // An undo may have gone back meanwhile to what was kept before.
+      if (!this.dry) this.#timer ??= setTimeout(() => void this.keep(), pause);
+    } catch (error) {
+      clearTimeout(hangs);
+      this.#writing = false;
+      this.#stands({ is: 'not kept', trouble: troubleOf(error) });
+      if (!this.#down) this.#timer ??= setTimeout(() => void this.keep(), again);
+      return;
+    }
+    if (remember) await this.#thin();
+  }
+
+  /** What the record says of the edits in it. */
+  #edits(upTo: number): EditsHeld | undefined {
+    if (!this.#journal) return this.#known.edits;
+    const { by, upTo: before = 0, replayed } = this.#known.edits ?? {};
+    const named = { ...replayed, ...(by === undefined ? {} : { [by]: before }), ...this.#journal.replayed };
+    delete named[this.#journal.writer];
+    const last = Object.entries(named).slice(-mostNamed);
+    return {
+      by: this.#journal.writer,
+      upTo,
+      ...(last.length > 0 ? { replayed: Object.fromEntries(last) } : {}),
+    };
+  }
+
+  #resting(): Standing {
+    const { revision, changed } = this.#known;
+    return revision === 0 ? { is: 'as it was' } : { is: 'kept', at: changed };
+  }
+
+  #stands(standing: Standing): void {
+    this.#standing = standing;
+    this.#told.stands(standing);
+  }
+
+  /** The notebook is kept, whatever becomes of this: what is not thinned now is with the next write. */
+  async #thin(): Promise<void> {
+    try {
+      await this.#shelf.thin(this.id, thinned(await this.#shelf.states(this.id)));
+    } catch {
+      // Earlier states that are too many do no harm.
+    }
+  }
+}

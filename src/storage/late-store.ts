@@ -1,0 +1,21 @@
+import type { Shelf } from './notebook-store';
+
+/**
+ * A shelf that is there at once although its database has not answered yet: whatever is asked of it waits for the answer.
+ * A database that never answers leaves all of it waiting; the pen says so.
+ */
+export function lateShelf(opened: Promise<Shelf>): Shelf {
+  return {
+    list: async () => (await opened).list(),
+    read: async (id) => (await opened).read(id),
+    textLeft: async (id) => (await opened).textLeft(id),
+    write: async (...given) => (await opened).write(...given),
+    delete: async (id, at) => (await opened).delete(id, at),
+    forget: async (id) => (await opened).forget(id),
+    states: async (id) => (await opened).states(id),
+    stateAt: async (id, at) => (await opened).stateAt(id, at),
+    thin: async (id, times) => (await opened).thin(id, times),
+    last: async () => (await opened).last(),
+    setLast: async (id) => (await opened).setLast(id),
+  };
+}

@@ -1,0 +1,14 @@
+import type { Trouble } from './storage-error';
+
+/** What to say of it, and what to do. */
+export const troubleSays: Record<Trouble, string> = {
+  full: 'Not saved: this device is out of space. Save a file before you close this window.',
+  refused:
+    'Not saved: this browser does not let this page save (a private window, or its settings). Save a file before you close this window.',
+  broken:
+    'Not saved: this browser cannot read or write its storage. Save a file before you close this window.',
+  silent:
+    'Not saved yet: this browser’s storage does not answer. It is tried again; until it answers, save a file before you close this window.',
+  missing:
+    'Not saved yet: the part of the page that saves did not load. It is tried again; until then, save a file before you close this window.',
+};

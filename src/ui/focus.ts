@@ -1,0 +1,37 @@
+import { flushSync, tick } from 'svelte';
+import type { Place } from '../engine';
+import type { Desk } from '../workspace/workspace.svelte';
+
+/**
+ * Puts the focus on a place of the leaf, if it is drawn: on its first value, or on its cell's label. Where only a chain
+ * is shown and the place is not in it, all is shown again. `more` is as in `returnTo`.
+ */
+export function goTo(desk: Desk, place: Place, more = ''): void {
+  if (desk.shownCells && !desk.shownCells.has(place.cell)) flushSync(() => (desk.onlyChainOf = null));
+  if (desk.drawnYet.size > 0) flushSync(() => desk.drawnYet.clear());
+  desk.spot = { ...place, size: null };
+  const target =
+    document.querySelector<HTMLElement>(at(place) + more) ??
+    document.querySelector<HTMLElement>(at(place.cell));
+  target?.scrollIntoView({ block: 'center' });
+  target?.focus();
+}
+
+/**
+ * After an editor has closed: the focus returns to the place it stood for, unless the person has gone on to another.
+ * `more` tells that place from others of the same value, as an attribute selector.
+ */
+export async function returnTo(place: Place, more = ''): Promise<void> {
+  await tick();
+  const active = document.activeElement;
+  if (active && active !== document.body && active.isConnected) return;
+  // It stands where the editor stood: to look whether it has to be scrolled to would only cost a layout.
+  const stands =
+    document.querySelector<HTMLElement>(at(place) + more) ?? document.querySelector<HTMLElement>(at(place));
+  stands?.focus({ preventScroll: true });
+}
+
+function at(place: Place | string): string {
+  if (typeof place === 'string') return `[data-place][data-cell="${CSS.escape(place)}"]`;
+  return `[data-place][data-cell="${CSS.escape(place.cell)}"][data-key="${CSS.escape(place.key)}"]`;
+}

@@ -1,0 +1,31 @@
+import { nameFrom } from '../notebook';
+import type { Desk } from '../workspace/workspace.svelte';
+
+/** Hands something to the person as a file. */
+export function saveAsFile(what: Blob, name: string): void {
+  const url = URL.createObjectURL(what);
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
+
+/** Hands a text to the person as a file. */
+export function saveText(text: string, name: string, type: string): void {
+  saveAsFile(new Blob([text], { type }), name);
+}
+
+/** The notebook on the desk as a file. */
+export function fileOf(desk: Desk): File {
+  return new File([desk.file()], `${nameFrom(desk.notebook.title)}.notebook.json`, {
+    type: 'application/json',
+  });
+}
+
+/** Hands the notebook on the desk to the person as a file. */
+export function saveNotebook(desk: Desk): void {
+  const file = fileOf(desk);
+  saveAsFile(file, file.name);
+  desk.said = `Saved as ${file.name}.`;
+}

@@ -1,1 +1,0 @@
-export { tableOf } from '../notebook/name-table';

@@ -1,0 +1,79 @@
+import type { BesideState, BesideWork } from './background-queue';
+import type { SheetClient } from './client';
+import type { TrialsSign } from './serve';
+import {
+  noTrialResults,
+  type TrialResults,
+  type TrialsAsked,
+  type TrialsWatch,
+  type WorkTrials,
+} from '../engine/trial-results';
+
+interface Waiting {
+  readonly number: number;
+  readonly asked: TrialsAsked;
+  readonly watch: TrialsWatch;
+  answered(results: TrialResults): void;
+  dropped(error: Error): void;
+}
+
+const known = new WeakMap<SheetClient, WorkTrials>();
+
+/**
+ * Trials in the thread of a client, of the notebook it was shown last, once that is worked itself. What is shown
+ * meanwhile goes before them, and ends them.
+ */
+export function trialsBeside(client: SheetClient): WorkTrials {
+  let work = known.get(client);
+  if (!work) known.set(client, (work = trialsOf(client)));
+  return work;
+}
+
+function trialsOf(client: SheetClient): WorkTrials {
+  let waiting: Waiting[] = [];
+  let last = 0;
+  let stop: ((trials: Waiting) => void) | undefined;
+  client.besides.push((state) => {
+    const trials = waiting.shift();
+    if (!trials) return undefined;
+    stop = (other) => {
+      if (other === trials) void state.sheet.stopTrials(trials.number);
+    };
+    return begun(trials, state);
+  });
+  return (asked, watch = {}) => {
+    if (!client.working || watch.signal?.aborted) return Promise.resolve(noTrialResults(asked, 'stopped'));
+    return new Promise((answered, dropped) => {
+      const trials = { number: ++last, asked, watch, answered, dropped };
+      waiting.push(trials);
+      watch.signal?.addEventListener(
+        'abort',
+        () => {
+          if (!waiting.includes(trials)) {
+            stop?.(trials);
+            return;
+          }
+          waiting = waiting.filter((other) => other !== trials);
+          answered(noTrialResults(asked, 'stopped'));
+        },
+        { once: true },
+      );
+      client.wake();
+    });
+  };
+}
+
+function begun({ number, asked, watch, answered, dropped }: Waiting, { sheet }: BesideState): BesideWork {
+  const results = sheet.trials(number, asked) as Promise<TrialResults>;
+  return {
+    done: results.then(answered, dropped),
+    sign(data) {
+      if (isTrialsSign(data) && data.trials === number) watch.progress?.(data.done, asked.trials.length);
+    },
+    ended: (why) => answered(noTrialResults(asked, why)),
+  };
+}
+
+function isTrialsSign(data: unknown): data is TrialsSign {
+  return typeof data === 'object' && data !== null && 'trials' in data && 'done' in data;
+}

@@ -1,0 +1,51 @@
+import { afterPaint } from './after-paint';
+import type { Followed } from './cell-signals.svelte';
+
+/** As many cells of twelve sizes as are drawn anew within a frame. */
+const toldAtOnce = 40;
+
+/**
+ * Tells the components of cells that their results are new: those of cells in sight at once; those of the others when
+ * these have been painted, some with every frame, so that a notebook of any length follows every key. Where there are but
+ * few of them, all are told at once.
+ */
+export class Telling {
+  /** Cells that are told later; in a browser that does not say which are out of sight, none. */
+  readonly outOfSight = new Set<string>();
+  readonly #followed: Followed;
+  readonly #waiting = new Set<string>();
+  #behind = $state(false);
+
+  constructor(followed: Followed) {
+    this.#followed = followed;
+  }
+
+  /** Whether there are cells yet to be told. */
+  get behind(): boolean {
+    return this.#behind;
+  }
+
+  tell(cells: ReadonlySet<string>): void {
+    const few = cells.size <= toldAtOnce;
+    for (const cell of cells) {
+      if (few || !this.outOfSight.has(cell)) this.#tell(cell);
+      else this.#waiting.add(cell);
+    }
+    if (this.#behind || this.#waiting.size === 0) return;
+    this.#behind = true;
+    this.#goOn();
+  }
+
+  #goOn(): void {
+    afterPaint(() => {
+      for (const cell of [...this.#waiting].slice(0, toldAtOnce)) this.#tell(cell);
+      if (this.#waiting.size > 0) this.#goOn();
+      else this.#behind = false;
+    });
+  }
+
+  #tell(cell: string): void {
+    this.#waiting.delete(cell);
+    this.#followed.at(cell).results++;
+  }
+}

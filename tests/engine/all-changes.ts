@@ -1,0 +1,23 @@
+import { allCells, type Notebook } from '../../src/notebook/document';
+import { inputsOf, outputsOf } from '../../src/notebook/kinds';
+import type { Results } from '../../src/engine/results';
+
+/** Everything a reader of answers knows of a notebook, place by place and size by size. */
+export function everythingTold(results: Results, notebook: Notebook): Record<string, unknown> {
+  const told: Record<string, unknown> = { sizes: results.sizes };
+  for (const cell of allCells(notebook)) {
+    for (const { key } of [...inputsOf(cell), ...outputsOf(cell)]) {
+      told[`${cell.id} ${key}`] = results.unit(cell.id, key) ?? null;
+      for (const { id } of notebook.sizes) {
+        const number = results.number(id, cell.id, key);
+        told[`${cell.id} ${key} ${id}`] =
+          number ??
+          results.text(id, cell.id, key) ??
+          results.truth(id, cell.id, key) ??
+          results.trouble(id, cell.id, key) ??
+          'nothing';
+      }
+    }
+  }
+  return told;
+}

@@ -1,0 +1,202 @@
+import { fireEvent, render, screen } from '@testing-library/svelte';
+import userEvent from '@testing-library/user-event';
+import { tick } from 'svelte';
+import { describe, expect, it, onTestFinished, vi } from 'vitest';
+import FormulaEditor from '../../../src/features/formula-editor/FormulaEditor.svelte';
+import Leaf from '../../../src/features/grid/NotebookGrid.svelte';
+import type { Checked } from '../../../src/engine';
+import { formula, measure, notebookOf } from '../../engine/notebook-of';
+import { deskWith } from '../../workspace/local-workspace';
+import { until } from '../../until';
+
+const notebook = notebookOf(
+  [
+    measure('bust', 'length', { each: { s: 84, m: 94 } }),
+    measure('ease', 'length', 20),
+    formula('back', 'bust / 2'),
+  ],
+  ['s', 'm'].map((id) => ({ id, label: id.toUpperCase() })),
+);
+
+async function open(begin = '= ') {
+  const { desk, settled } = deskWith(notebook);
+  await settled();
+  const user = userEvent.setup();
+  render(Leaf, { desk, folded: false });
+  await vi.dynamicImportSettled();
+  const commit = vi.fn(() => undefined as string | undefined);
+  const done = vi.fn();
+  render(FormulaEditor, {
+    desk,
+    place: { cell: 'back', key: 'value' },
+    label: 'Formula of back',
+    text: begin,
+    replaced: true,
+    commit,
+    done,
+  });
+  const field = await screen.findByRole<HTMLInputElement>('combobox', { name: 'Formula of back' });
+  await until(() => expect(document.activeElement).toBe(field));
+  const told = (): string => document.getElementById(field.getAttribute('aria-describedby')!)!.textContent;
+  const looks = (text: string): string | undefined =>
+    [...document.querySelectorAll('.colours span')].find((part) => part.textContent === text)?.classList[0];
+  return { desk, user, field, commit, done, told, looks };
+}
+
+const place = (name: string): HTMLElement => screen.getByRole('button', { name });
+
+it('a field that scrolls when its editor is already closed troubles nobody', async () => {
+  const { desk } = deskWith(notebook);
+  const none = { commit: () => undefined, done: () => {}, text: '= bust', replaced: false };
+  const { unmount } = render(FormulaEditor, {
+    desk,
+    place: { cell: 'back', key: 'value' },
+    label: 'Formula of back',
+    ...none,
+  });
+  const field = screen.getByRole('combobox', { name: 'Formula of back' });
+  await until(() => expect(document.activeElement).toBe(field));
+  const failed = vi.fn((event: ErrorEvent) => event.preventDefault());
+  window.addEventListener('error', failed);
+  unmount();
+  field.dispatchEvent(new Event('scroll'));
+  window.removeEventListener('error', failed);
+  expect(failed).not.toHaveBeenCalled();
+});
+
+describe('a formula being typed', () => {
+  it('has names, functions and numbers each in their colour, and a name that there is not is marked', async () => {
+    const { user, looks, field } = await open();
+    await user.type(field, 'MAX(bust; elbow) * 2 + "x');
+    expect(['MAX', 'bust', 'elbow', '2', '"x'].map(looks)).toEqual([
+      'function',
+      'name',
+      'unknown',
+      'number',
+      'text',
+    ]);
+    expect(document.querySelector('.colours')?.textContent).toBe(field.value);
+  });
+
+  it('does not mark a word that may yet become a name', async () => {
+    const { user, looks, field } = await open();
+    await user.type(field, 'bus');
+    expect(looks('bus')).toBe('name');
+    await user.type(field, 'y');
+    expect(looks('busy')).toBe('unknown');
+  });
+
+  it('tells what it gives before it is taken: bust and ease are a length', async () => {
+    const { user, told, commit, field } = await open();
+    await user.type(field, 'bust + ease');
+    await until(() => expect(told()).toContain('gives a length'));
+    expect(commit).not.toHaveBeenCalled();
+  });
+
+  it('tells the arguments of the function that is being filled in, and what the next one takes', async () => {
+    const { user, told, field } = await open();
+    await user.type(field, 'FITREPEAT(bust; ');
+    expect(told()).toMatch(/FITREPEAT\s+needs wanted; multiple; plus\. May add .*— a plain number/s);
+    expect(told()).not.toMatch(/[[\]]/);
+  });
+
+  it('offers names with their label and what they are, and Tab takes the first', async () => {
+    const { user, field } = await open();
+    await user.type(field, 'bus');
+    expect(screen.getByRole('option', { name: /^bust/ }).textContent).toMatch(/bust.*a length/s);
+    await user.keyboard('{Tab}');
+    expect(field.value).toBe('= bust');
+    expect(document.activeElement).toBe(field);
+  });
+
+  it.each([
+    ['of ten thousand characters', 'bust + '.repeat(1429), /at most \d+ characters/],
+    ['with five hundred brackets', '('.repeat(500), /at most \d+ deep/],
+    ['that goes wrong before its end', 'bust bust + 1', /An operator/],
+  ])('%s says why it cannot be, without being taken', async (_what, text, why) => {
+    const { told, commit, field } = await open();
+    await fireEvent.input(field, { target: { value: text } });
+    await until(() => expect(told()).toMatch(why));
+    expect(commit).not.toHaveBeenCalled();
+  });
+
+  it('asks about what stands there at the end, not about every letter on the way', async () => {
+    const { desk, told, field } = await open();
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    onTestFinished(() => void vi.useRealTimers());
+    const answers: ((checked: Checked) => void)[] = [];
+    const asked: string[] = [];
+    desk.tryFormula = (typed) => {
+      asked.push(typed);
+      return new Promise((answer) => answers.push(answer));
+    };
+    await fireEvent.input(field, { target: { value: 'bust' } });
+    await until(() => expect(asked).toEqual(['bust']));
+    for (const value of ['bust + ea', 'bust + eas', 'bust + ease', 'bust + ease * 2']) {
+      await fireEvent.input(field, { target: { value } });
+      await vi.advanceTimersByTimeAsync(200);
+    }
+    expect(asked).toEqual(['bust']);
+    answers[0]!({ unit: 'truth' });
+    await until(() => expect(asked).toEqual(['bust', 'bust + ease * 2']));
+    expect(told()).not.toContain('yes or no');
+    answers[1]!({ unit: { length: 1 } });
+    await until(() => expect(told()).toContain('gives a length'));
+  });
+});
+
+describe('pointing at the leaf', () => {
+  it('puts the name of a value in the formula, and the focus stays', async () => {
+    const { user, field, done } = await open();
+    await user.click(place('bust, size M: 94.0 cm'));
+    expect(field.value).toBe('= bust');
+    expect(document.activeElement).toBe(field);
+    await user.keyboard(' + ');
+    await user.click(place('ease, every size: 20.0 cm'));
+    expect(field.value).toBe('= bust + ease');
+    expect(done).not.toHaveBeenCalled();
+  });
+
+  it('at another value at once takes it instead, whatever size is pointed at', async () => {
+    const { user, field } = await open();
+    await user.click(place('bust, size S: 84.0 cm'));
+    await user.click(place('bust, size M: 94.0 cm'));
+    expect(field.value).toBe('= bust');
+    await user.click(place('ease, every size: 20.0 cm'));
+    expect(field.value).toBe('= ease');
+  });
+
+  it('at a label puts the name of its cell', async () => {
+    const { user, field } = await open();
+    await user.click(place('bust: change the label'));
+    expect(field.value).toBe('= bust');
+  });
+
+  it('at the value being worked out puts nothing: it cannot use itself', async () => {
+    const { user, field } = await open();
+    await user.click(place('back, size M: 47.0 cm'));
+    expect(field.value).toBe('= ');
+  });
+
+  it('with a finger counts when the finger is lifted, so that the leaf can be scrolled', async () => {
+    const { field } = await open();
+    const bust = place('bust, size M: 94.0 cm');
+    await fireEvent.pointerDown(bust, { pointerType: 'touch', button: 0 });
+    await tick();
+    expect(field.value).toBe('= ');
+    await fireEvent.click(bust);
+    await tick();
+    expect(field.value).toBe('= bust');
+  });
+});
+
+it('the functions are listed when they are asked for, each with an example', async () => {
+  const { user } = await open();
+  await user.click(place('All functions'));
+  await user.type(await screen.findByRole('searchbox'), 'foundation');
+  expect(await screen.findByText('FOUNDATIONCHAIN(back_sts; STS(3); "counts")')).toBeDefined();
+  await user.click(place('Put FOUNDATIONCHAIN in the formula'));
+  expect(screen.getByRole<HTMLInputElement>('combobox', { name: 'Formula of back' }).value).toBe(
+    '= FOUNDATIONCHAIN(',
+  );
+});

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { placeKey } from '../../../src/workspace/choosable';
+import { Asked, allChecks } from '../../../src/features/solve/solve-form.svelte';
+import { formula, measure, notebookOf } from '../../engine/notebook-of';
+import { deskWith } from '../../workspace/local-workspace';
+
+/** A back of whole stitches from a bust of its own in each size and an ease for all. */
+async function opened() {
+  const { desk, settled } = deskWith(
+    notebookOf(
+      [
+        measure('bust', 'length', { each: { s: 80, m: 90, l: 100 } }),
+        measure('ease', 'length', 10),
+        measure('cuff', 'length', 20),
+        formula('back', 'ROUNDCOUNT((bust + ease) / CM(2))'),
+      ],
+      ['S', 'M', 'L'].map((label) => ({ id: label.toLowerCase(), label })),
+    ),
+  );
+  await settled();
+  desk.spot = { cell: 'back', key: 'value', size: null };
+  const asked = new Asked(desk);
+  asked.begin();
+  return asked;
+}
+
+describe('what is worked back', () => {
+  it('begins with the count of the middle size, to be met exactly, by an input for all sizes about its value', async () => {
+    const asked = await opened();
+    expect([asked.wishText, asked.withinText]).toEqual(['50', '0']);
+    expect(asked.input?.cell).toBe('ease');
+    expect([asked.fromText, asked.toText, asked.stepText]).toEqual(['0', '20', '0.1']);
+    expect(asked.sought).toMatchObject({
+      search: { from: 0, to: 20, step: 0.1 },
+      wish: { wish: 'value', value: 50, within: 0 },
+    });
+  });
+
+  it('cannot be sought by a value that feeds nothing of it, nor between no numbers', async () => {
+    const asked = await opened();
+    asked.move(placeKey({ cell: 'cuff', key: 'value' }));
+    expect(asked.sought).toMatchObject({ problem: expect.stringContaining('does not depend on') });
+    asked.move(placeKey({ cell: 'ease', key: 'value' }));
+    asked.toText = '';
+    expect(asked.sought).toMatchObject({ problem: 'Type a number.' });
+  });
+
+  it('of all checks says where there is none', async () => {
+    const asked = await opened();
+    asked.lookAt(allChecks);
+    expect(asked.sought).toMatchObject({ problem: expect.stringContaining('There is no check') });
+  });
+});

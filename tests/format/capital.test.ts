@@ -1,0 +1,14 @@
+import { expect, test } from 'vitest';
+import { capital, uncapital } from '../../src/format/capital';
+
+test('a label begins a sentence with a capital, and goes on within one with a small letter', () => {
+  expect(capital('back width')).toBe('Back width');
+  expect(capital('')).toBe('');
+  expect(uncapital('Back width')).toBe('back width');
+  expect(uncapital('Ärmel')).toBe('ärmel');
+});
+
+test('an abbreviation keeps its capitals within a sentence', () => {
+  expect(uncapital('RS facing')).toBe('RS facing');
+  expect(uncapital('M')).toBe('M');
+});

@@ -1,0 +1,61 @@
+import { changesBetween, type Changes, type Notebook } from '../../src/notebook';
+import type { Remote } from 'comlink';
+import { Desk } from '../../src/workspace/workspace.svelte';
+import { WorkedSheet } from '../../src/engine/sheet';
+import { Trials } from '../../src/engine/trials';
+import type { BesideLane } from '../../src/worker/background-queue';
+import type { ServedSheet } from '../../src/worker/serve';
+import { followWhatIfs } from '../../src/worker/background-what-ifs';
+import { inTurn } from '../../src/engine/trials-in-turn';
+
+/** A desk whose sheet works in the same thread, for tests of the components. */
+export function deskWith(notebook: Notebook): { desk: Desk; settled(): Promise<void> } {
+  const sheet = new WorkedSheet();
+  const trials = inTurn(new Trials(sheet));
+  let shown: Notebook | null = null;
+  let newest: Notebook | null = null;
+  let turn: Promise<void> = Promise.resolve();
+  const whatIfs = new Map<string, WorkedSheet>();
+  const served = {
+    updateWhatIf(id: string, changes: Changes, hold: readonly string[]) {
+      const whatIf = whatIfs.get(id) ?? new WorkedSheet();
+      whatIfs.set(id, whatIf);
+      return whatIf.update(changes, hold);
+    },
+    dropWhatIf: (id: string) => void whatIfs.delete(id),
+  } as unknown as Remote<ServedSheet>;
+  const lane: BesideLane = {
+    besides: [],
+    working: true,
+    wake() {
+      turn = turn.then(async () => {
+        const next = () =>
+          lane.besides
+            .map((source) => source({ sheet: served, notebook: newest!, isHeld: () => false }))
+            .find((work) => work !== undefined);
+        for (let work = next(); work; work = next()) await work.done;
+      });
+    },
+  };
+  const desk = new Desk(notebook, (owner) => ({
+    show(next) {
+      newest = next;
+      turn = turn.then(async () => {
+        const answer = await sheet.update(changesBetween(shown, next));
+        shown = next;
+        owner.take(answer);
+      });
+      lane.wake();
+    },
+    trials: (...asked) => turn.then(() => trials(...asked)),
+    followWhatIfs: (told) => Promise.resolve(followWhatIfs(lane, told)),
+    check: (formula, place) => sheet.check(formula, place),
+    get settled() {
+      return shown === newest;
+    },
+  }));
+  const settled = async (): Promise<void> => {
+    for (let seen; seen !== turn;) await (seen = turn);
+  };
+  return { desk, settled };
+}
