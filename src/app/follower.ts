@@ -1,5 +1,5 @@
 import type { Notebook } from '../notebook';
-import type { SheetClient } from '../engine';
+import type { SheetClient } from '../worker';
 import type { Desk, Follower } from '../workspace/workspace.svelte';
 
 /**

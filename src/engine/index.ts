@@ -3,7 +3,6 @@
  * bench import: it is large and loads after the first cells are readable.
  */
 export type { Answer, Checked, Place, Trouble } from './answers';
-export { SheetClient } from '../worker/client';
 export { Results, type Move } from './results';
 export {
   trialNumber,
@@ -12,4 +11,3 @@ export {
   type TrialsWatch,
   type WorkTrials,
 } from './trial-results';
-export type { WhatIfsTold } from '../worker/background-what-ifs';

@@ -12,3 +12,4 @@ export { plainText } from './write/plain-text';
 export { markdown } from './write/markdown';
 export { html } from './write/html';
 export { stitchChoices } from './write/stitch-choices';
+export { notebookFrom } from './adapt/notebook-from';

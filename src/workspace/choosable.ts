@@ -1,14 +1,13 @@
 import {
   inputsOf,
-  isDimension,
   namesOf,
   outputsOf,
   type Input,
   type Notebook,
   type Output,
-  type Unit,
   type WrittenAs,
 } from '../notebook';
+import { isDimension, type Unit } from '../formulas';
 import type { Place } from '../engine';
 import type { Desk } from './workspace.svelte';
 

@@ -3,29 +3,27 @@ import {
   length,
   mass,
   plain,
-  readCount,
-  readGauge,
-  readLength,
-  readNumber,
-  readPercent,
   rowGauge,
   rows,
   sameUnit,
   stitchGauge,
   stitches,
   unitSymbol,
+  type Unit,
+} from '../formulas';
+import {
+  readCount,
+  readGauge,
+  readLength,
+  readNumber,
+  readPercent,
   withoutWord,
   writeGauge,
   writeFineLength,
   writeNumber,
   writePercent,
-  type Entry,
-  type Input,
-  type Settings,
-  type Size,
-  type Unit,
-  type WrittenAs,
-} from '../notebook';
+} from '../format';
+import type { Entry, Input, Settings, Size, WrittenAs } from '../notebook';
 import type { Place, Trouble } from '../engine';
 import { chartPoint, charts } from '../craft';
 import type { Desk } from './workspace.svelte';

@@ -6,9 +6,9 @@ import {
   type Input,
   type Output,
   type PieceStretch,
-  type Unit,
   type WrittenAs,
 } from '../notebook';
+import type { Unit } from '../formulas';
 
 /** One line of a cell on the leaf with a value or a result for each size. */
 export interface ValueLine {

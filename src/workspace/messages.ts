@@ -1,4 +1,5 @@
-import { allCells, writeFineLength, type Cell, type Notebook, type Settings } from '../notebook';
+import { allCells, type Cell, type Notebook, type Settings } from '../notebook';
+import { writeFineLength } from '../format';
 import type { Desk } from './workspace.svelte';
 
 /** A length in a sentence, as the arithmetic says it: in cm, with a space that does not break before its unit. */

@@ -1,4 +1,5 @@
-import { isDimension, length, rowGauge, sameUnit, stitchGauge, type Settings } from '../notebook';
+import { isDimension, length, rowGauge, sameUnit, stitchGauge } from '../formulas';
+import type { Settings } from '../notebook';
 import type { Measurable } from './choosable';
 
 const cmInInch = 2.54;

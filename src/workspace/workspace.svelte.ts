@@ -11,7 +11,6 @@ import {
   feedsOf,
   largestFile,
   redo,
-  storedFormula,
   undo,
   usualSettings,
   withElsewhere,
@@ -19,7 +18,6 @@ import {
   allCells,
   type Cell,
   type Edit,
-  type FormulaRead,
   type History,
   type Notebook,
   type PieceCell,
@@ -27,15 +25,9 @@ import {
   type Settings,
   type Size,
 } from '../notebook';
-import {
-  Results,
-  type Answer,
-  type Checked,
-  type Move,
-  type Place,
-  type WhatIfsTold,
-  type WorkTrials,
-} from '../engine';
+import { storedFormula, type FormulaRead } from '../formulas';
+import { Results, type Answer, type Checked, type Move, type Place, type WorkTrials } from '../engine';
+import type { WhatIfsTold } from '../worker';
 import { Complaints } from './complaints.svelte';
 import { fetched } from './fetching';
 import { Followed, type Standing } from './cell-signals.svelte';

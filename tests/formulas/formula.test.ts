@@ -7,7 +7,7 @@ import {
   renameIn,
   shownFormula,
   storedFormula,
-} from '../../src/notebook';
+} from '../../src/formulas';
 import { readCheckedFormula } from '../../src/formulas/checked-formula';
 import { readFormula } from '../../src/formulas/formula';
 import { withoutHanging } from '../without-hanging';

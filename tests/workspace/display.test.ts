@@ -1,15 +1,6 @@
 import { expect, it } from 'vitest';
-import {
-  length,
-  mass,
-  plain,
-  rowGauge,
-  rows,
-  stitches,
-  stitchGauge,
-  usualSettings,
-  type Input,
-} from '../../src/notebook';
+import { length, mass, plain, rowGauge, rows, stitches, stitchGauge } from '../../src/formulas';
+import { usualSettings, type Input } from '../../src/notebook';
 import { showNumber, typedNumber } from '../../src/workspace/display';
 
 it('a mass is shown to a tenth of a gram, and a whole one without', () => {

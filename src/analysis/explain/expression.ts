@@ -1,5 +1,6 @@
 import { CraftError, same } from '../../craft';
-import { isDimension, plain, rows, sameUnit, stitches, timesUnit, type Settings } from '../../notebook';
+import { isDimension, plain, rows, sameUnit, stitches, timesUnit } from '../../formulas';
+import type { Settings } from '../../notebook';
 import { amount, dimensionOf, numberIn, percentOf, plainOf, textOf, truthOf, type Amount } from './amount';
 import { shownFunctions, unitNames } from '../../formulas/functions/explanations';
 import {

@@ -1,12 +1,5 @@
-import {
-  isDimension,
-  sameUnit,
-  stitchGauge,
-  rowGauge,
-  timesUnit,
-  type Dimension,
-  type Settings,
-} from '../../notebook';
+import { isDimension, sameUnit, stitchGauge, rowGauge, timesUnit, type Dimension } from '../../formulas';
+import type { Settings } from '../../notebook';
 import { dimensionOf, knownBy, type Amount } from './amount';
 import type { Result } from './result';
 import type { Part } from './working';

@@ -1,4 +1,5 @@
-import type { Notebook, Unit } from '../../notebook';
+import type { Notebook } from '../../notebook';
+import type { Unit } from '../../formulas';
 
 /** A place where a result stands. */
 export interface Place {

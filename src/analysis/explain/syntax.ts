@@ -1,4 +1,4 @@
-import type { Token } from '../../notebook';
+import type { Token } from '../../formulas';
 import { readCheckedFormula } from '../../formulas/checked-formula';
 
 /** A formula as it is worked: what is done first stands furthest inside. */

@@ -3,19 +3,14 @@ import {
   called,
   cellById,
   inputsOf,
-  isDimension,
-  namesIn,
   nameTable,
   outputsOf,
-  plain,
-  sameName,
-  shownFormula,
   type Cell,
   type Input,
   type Named,
   type Output,
-  type Unit,
 } from '../../notebook';
+import { isDimension, namesIn, plain, sameName, shownFormula, type Unit } from '../../formulas';
 import { asWorked } from '../../notebook/piece-start';
 import { worthOf, type Amount } from './amount';
 import { workFormula } from './expression';

@@ -6,14 +6,10 @@ import {
   sameUnit,
   stitchGauge,
   unitSymbol,
-  writeGauge,
-  writeFineLength,
-  writeLength,
-  writeNumber,
-  writePercent,
   type Dimension,
-  type Settings,
-} from '../../notebook';
+} from '../../formulas';
+import { writeGauge, writeFineLength, writeLength, writeNumber, writePercent } from '../../format';
+import type { Settings } from '../../notebook';
 import type { Amount } from './amount';
 
 const cmInInch = 2.54;

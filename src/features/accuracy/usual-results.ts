@@ -1,4 +1,5 @@
-import { area, cellById, isDimension, length, mass, sameUnit, type Notebook } from '../../notebook';
+import { area, isDimension, length, mass, sameUnit } from '../../formulas';
+import { cellById, type Notebook } from '../../notebook';
 import { roundedIn, targetOf } from '../../analysis/uncertainty/next-count';
 import type { Measurable } from '../../workspace/choosable';
 

@@ -1,4 +1,6 @@
-import { isDimension, length, sameUnit, writeLength, writeNumber, type Settings } from '../../notebook';
+import { isDimension, length, sameUnit } from '../../formulas';
+import { writeLength, writeNumber } from '../../format';
+import type { Settings } from '../../notebook';
 import type { Doubt, Share } from '../../analysis/uncertainty/give-or-take';
 import type { Measurable } from '../../workspace/choosable';
 import { scaleOf } from '../../workspace/scale';

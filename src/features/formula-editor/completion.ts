@@ -1,13 +1,5 @@
-import {
-  deepestBrackets,
-  longestFormula,
-  nameTable,
-  sameName,
-  unitInWords,
-  type FunctionEntry,
-  type Named,
-  type Notebook,
-} from '../../notebook';
+import { deepestBrackets, longestFormula, sameName, unitInWords, type FunctionEntry } from '../../formulas';
+import { nameTable, type Named, type Notebook } from '../../notebook';
 import { readCheckedFormula } from '../../formulas/checked-formula';
 import { functionNamed, functions } from '../../formulas/functions/signatures';
 import { toldOf } from '../../formulas/functions/docs';

@@ -1,4 +1,4 @@
-import type { Unit } from '../../notebook';
+import type { Unit } from '../../formulas';
 import { isShared, type Block, type DrawnLine } from './block';
 import type { Desk } from '../../workspace/workspace.svelte';
 import type { Exact } from './pasting';

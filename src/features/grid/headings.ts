@@ -1,4 +1,5 @@
-import { sameName, type Size } from '../../notebook';
+import { sameName } from '../../formulas';
+import type { Size } from '../../notebook';
 
 /** What is pasted, without the words round it. */
 export interface Table {

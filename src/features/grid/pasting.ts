@@ -1,12 +1,11 @@
+import { sameUnit, type Unit } from '../../formulas';
 import {
-  sameUnit,
   wrongValue,
   type Edit,
   type Entry,
   type Input,
   type Notebook,
   type Size,
-  type Unit,
   type WrittenAs,
 } from '../../notebook';
 import { givenIn } from '../../notebook/fill-values';

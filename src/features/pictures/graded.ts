@@ -1,15 +1,13 @@
 import {
   allCells,
   inputsOf,
-  isDimension,
-  length,
   outputsOf,
-  sameUnit,
   type Cell,
   type EaseCell,
   type Measure,
   type Notebook,
 } from '../../notebook';
+import { isDimension, length, sameUnit } from '../../formulas';
 import type { Graded } from '../../pictures';
 import type { Desk } from '../../workspace/workspace.svelte';
 

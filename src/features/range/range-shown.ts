@@ -1,4 +1,4 @@
-import { isDimension } from '../../notebook';
+import { isDimension } from '../../formulas';
 import { goesInSteps, type RangeSpec } from '../../pictures';
 import { trialNumber, trialResult } from '../../engine';
 import { placeKey, type Choosable } from '../../workspace/choosable';

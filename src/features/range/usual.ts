@@ -1,5 +1,5 @@
-import { downstream, type Input, type Notebook, type Settings, type Unit } from '../../notebook';
-import { isDimension, length, rows, sameUnit, stitches } from '../../notebook';
+import { downstream, type Input, type Notebook, type Settings } from '../../notebook';
+import { type Unit, isDimension, length, rows, sameUnit, stitches } from '../../formulas';
 import type { Choosable } from '../../workspace/choosable';
 import { shownFactor } from '../../workspace/display';
 

@@ -2,17 +2,13 @@ import {
   allCells,
   cellById,
   inputsOf,
-  length,
-  mass,
-  isDimension,
-  sameUnit,
   upstream,
   type CheckCell,
   type Input,
   type Notebook,
   type Settings,
-  type Unit,
 } from '../../notebook';
+import { length, mass, isDimension, sameUnit, type Unit } from '../../formulas';
 import type { Place } from '../../engine';
 import type { Looked } from '../../analysis/solve/tries-by-trials';
 import type { Measurable } from '../../workspace/choosable';

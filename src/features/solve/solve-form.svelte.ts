@@ -1,4 +1,4 @@
-import { isDimension } from '../../notebook';
+import { isDimension } from '../../formulas';
 import { wrongSearch } from '../../analysis/solve/search';
 import {
   choosableIn,

@@ -1,4 +1,5 @@
-import { isDimension, type Settings, type Size, type Unit } from '../../notebook';
+import { isDimension, type Unit } from '../../formulas';
+import type { Settings, Size } from '../../notebook';
 import type { Results } from '../../engine';
 import type { Choosable } from '../../workspace/choosable';
 import { showNumber, symbolFor } from '../../workspace/display';

@@ -2,14 +2,13 @@ import { guessGauge } from '../../craft';
 import {
   inputsOf,
   pageWord,
-  writeLength,
-  writeNumber,
   type Cell,
   type Change,
   type Notebook,
   type Settings,
   type Swatch,
 } from '../../notebook';
+import { writeLength, writeNumber } from '../../format';
 import type { Results } from '../../engine';
 
 /** A what-if that a notebook can be asked before anyone has thought of one. */

@@ -6,9 +6,9 @@ import {
   sameUnit,
   shownFormula,
   stitches,
-  type Change,
   type Unit,
-} from '../../notebook';
+} from '../../formulas';
+import type { Change } from '../../notebook';
 import type { Choosable } from '../../workspace/choosable';
 import type { Desk } from '../../workspace/workspace.svelte';
 import { showNumber, symbolFor, typeable, typedNumber } from '../../workspace/display';

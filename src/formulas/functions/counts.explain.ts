@@ -11,7 +11,8 @@ import {
   type MotifFit,
   type Rule,
 } from '../../craft';
-import { length, timesUnit, writeGauge } from '../../notebook';
+import { length, timesUnit } from '../units';
+import { writeGauge } from '../../format';
 import {
   amount,
   bare,

@@ -8,7 +8,7 @@ import {
   widthUncertainty,
   type Rule,
 } from '../../craft';
-import { length, timesUnit } from '../../notebook';
+import { length, timesUnit } from '../units';
 import {
   amount,
   dimensionOf,

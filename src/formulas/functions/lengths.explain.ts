@@ -16,7 +16,7 @@ import {
   whole,
   cmPerInch,
 } from '../../craft';
-import { strain } from '../../notebook';
+import { strain } from '../units';
 import {
   amount,
   lengthOf,

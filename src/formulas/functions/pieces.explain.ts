@@ -13,7 +13,7 @@ import {
   type Row,
   type Stretch,
 } from '../../craft';
-import { rowGauge, stitchGauge } from '../../notebook';
+import { rowGauge, stitchGauge } from '../units';
 import { readHowWorked } from '../read-how-worked';
 import {
   amount,

@@ -1,5 +1,5 @@
 import { CraftError, roundDown, roundNearest, roundUp, whole } from '../../craft';
-import { isDimension, plain, type Unit } from '../../notebook';
+import { isDimension, plain, type Unit } from '../units';
 import { amount, numberIn as n, plainOf, truthOf } from '../../analysis/explain/amount';
 import type { Shows } from '../../analysis/explain/work';
 

@@ -1,4 +1,5 @@
-import { namesOf, nameFrom, sameName, type Cell } from '../../notebook';
+import { namesOf, nameFrom, type Cell } from '../../notebook';
+import { sameName } from '../../formulas';
 
 /**
  * Cells as they are made, each under a name that nothing made before it uses. Where the same cell is asked for twice,

@@ -1,14 +1,6 @@
 import { CraftError } from '../../craft';
-import {
-  allCells,
-  inputsOf,
-  namesIn,
-  sameName,
-  stitches,
-  type Cell,
-  type PickUpCell,
-  type PieceCell,
-} from '../../notebook';
+import { allCells, inputsOf, type Cell, type PickUpCell, type PieceCell } from '../../notebook';
+import { namesIn, sameName, stitches } from '../../formulas';
 import { workFormula } from '../../analysis/explain/expression';
 import { syntaxOf } from '../../analysis/explain/syntax';
 import { Work } from '../../analysis/explain/work';

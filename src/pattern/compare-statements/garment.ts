@@ -1,13 +1,6 @@
 import { CraftError, workPiece, type Piece, type Row } from '../../craft';
-import {
-  allCells,
-  nameTable,
-  sameName,
-  type Named,
-  type PieceCell,
-  type Size,
-  type Swatch,
-} from '../../notebook';
+import { allCells, nameTable, type Named, type PieceCell, type Size, type Swatch } from '../../notebook';
+import { sameName } from '../../formulas';
 import type { PatternSource } from '../source';
 
 /** A garment as it is meant: the pieces and sizes of a notebook that can be worked, with their rows. */

@@ -1,4 +1,5 @@
-import { allCells, sameName, type PieceCell } from '../../notebook';
+import { allCells, type PieceCell } from '../../notebook';
+import { sameName } from '../../formulas';
 import type { Said } from '../verify';
 import { syntaxOf } from '../../analysis/explain/syntax';
 import { givenTo } from './begins';

@@ -1,4 +1,5 @@
-import { allCells, namesIn, sameName, upstream, type CheckCell } from '../../notebook';
+import { allCells, upstream, type CheckCell } from '../../notebook';
+import { namesIn, sameName } from '../../formulas';
 import { syntaxOf, type Syntax } from '../../analysis/explain/syntax';
 import { beginningOf, givenTo, middleOf } from './begins';
 import { asRead, printed, type Expected } from './expected';

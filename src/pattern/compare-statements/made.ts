@@ -2,17 +2,14 @@ import { CraftError } from '../../craft';
 import {
   allCells,
   cellById,
-  namesIn,
   outputsOf,
-  plain,
-  sameName,
   upstream,
   type AsMadeCell,
   type EaseCell,
   type Entry,
   type Named,
-  type Unit,
 } from '../../notebook';
+import { namesIn, plain, sameName, type Unit } from '../../formulas';
 import { workFormula } from '../../analysis/explain/expression';
 import { syntaxOf } from '../../analysis/explain/syntax';
 import { Work } from '../../analysis/explain/work';

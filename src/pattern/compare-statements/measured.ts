@@ -1,5 +1,6 @@
 import { uncapital } from '../../format/capital';
-import { allCells, cellById, namesIn, ownColumn, sameName, type EaseCell } from '../../notebook';
+import { allCells, cellById, ownColumn, type EaseCell } from '../../notebook';
+import { namesIn, sameName } from '../../formulas';
 import { asRead, lengths, type Expected } from './expected';
 import type { Garment, MeantPiece } from './garment';
 import { schematicMeant } from './schematic';

@@ -1,4 +1,4 @@
-import { sameName } from '../../notebook';
+import { sameName } from '../../formulas';
 import { beginningOf, givenTo, middleOf, type Beginning } from './begins';
 import { asRead } from './expected';
 import { chainsMeant } from './holes-say';

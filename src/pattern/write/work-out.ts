@@ -1,6 +1,6 @@
 import { pickUpRatio } from '../../craft';
-import { readFormula, sameName, type Token } from '../../notebook';
-import { tableOf } from './name-table';
+import { readFormula, sameName, type Token } from '../../formulas';
+import { tableOf } from '../../notebook';
 import type { PatternSource } from '../source';
 
 /** Functions that only say what their argument counts. */

@@ -1,4 +1,5 @@
-import { writeLength, writeNumber, type Settings } from '../../notebook';
+import { writeLength, writeNumber } from '../../format';
+import type { Settings } from '../../notebook';
 import { sizeList, type BySize } from './size-list';
 
 /**

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { deepestBrackets, longestFormula } from '../../../src/notebook';
+import { deepestBrackets, longestFormula } from '../../../src/formulas';
 import {
   callAround,
   completions,

@@ -1,13 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  cellById,
-  length,
-  plain,
-  type Cell,
-  type Entry,
-  type Notebook,
-  usualSettings,
-} from '../../../src/notebook';
+import { cellById, type Cell, type Entry, type Notebook, usualSettings } from '../../../src/notebook';
+import { length, plain } from '../../../src/formulas';
 import { blockBetween, drawnLines, lineAt, placesOf } from '../../../src/features/grid/block';
 import { planPaste, rowsOf, type PastePlan } from '../../../src/features/grid/pasting';
 import { edited } from '../../notebook/edited';

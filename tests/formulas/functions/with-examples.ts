@@ -1,4 +1,5 @@
-import { nameTable, sameName, type Notebook } from '../../../src/notebook';
+import { nameTable, type Notebook } from '../../../src/notebook';
+import { sameName } from '../../../src/formulas';
 import { functions } from '../../../src/formulas/functions/signatures';
 import { toldFunctions } from '../../../src/formulas/functions/docs';
 import { even, piece } from '../../../src/notebook/cell-builders';

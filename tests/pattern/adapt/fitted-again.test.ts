@@ -1,12 +1,19 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { workPiece } from '../../../src/craft';
-import { allCells, changesBetween, type Edit, type Notebook, type PieceCell } from '../../../src/notebook';
+import {
+  allCells,
+  changesBetween,
+  type Edit,
+  type Notebook,
+  type PieceCell,
+  usualSettings,
+} from '../../../src/notebook';
 import { Results } from '../../../src/engine';
 import { readPiece } from '../../../src/formulas/piece-text';
 import { WorkedSheet } from '../../../src/engine/sheet';
-import { usualSettings } from '../../../src/notebook';
-import { heronPullover, notebookFrom } from '../../../src/starters/adapted-pullover';
+import { heronPullover } from '../../../src/starters/adapted-pullover';
+import { notebookFrom } from '../../../src/pattern';
 import { readPattern } from '../../../src/pattern/read';
 import { edited } from '../../notebook/edited';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { usualSettings } from '../../../src/notebook';
-import { heronPullover, notebookFrom } from '../../../src/starters/adapted-pullover';
-import { patternOf } from '../../../src/pattern';
+import { heronPullover } from '../../../src/starters/adapted-pullover';
+import { notebookFrom, patternOf } from '../../../src/pattern';
 import { readPattern, type PatternReading } from '../../../src/pattern/read';
 import { sourceOf } from '../write/source-of';
 

@@ -1,4 +1,5 @@
-import { allCells, writeGauge, type Settings, type Swatch } from '../../../notebook';
+import { allCells, type Settings, type Swatch } from '../../../notebook';
+import { writeGauge } from '../../../format';
 import { swatchNamed, type Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../../pattern-document';
 import { theirs, type Sentences } from '../sentence';

@@ -1,11 +1,11 @@
 import { listed } from '../../../format/join-with-and';
-import { allCells, sameName, upstream, type CheckCell, type Named } from '../../../notebook';
+import { allCells, upstream, type CheckCell, type Named, tableOf } from '../../../notebook';
+import { sameName } from '../../../formulas';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../../pattern-document';
 import { startOf } from '../piece-start';
 import { shown, theirs, type Sentences } from '../sentence';
 import { counted, sizeList, type BySize } from '../size-list';
-import { tableOf } from '../name-table';
 import type { PatternSource } from '../../source';
 import { argumentsOf, argumentTokens } from '../work-out';
 

@@ -1,21 +1,13 @@
 import { bracketed } from '../../../format/bracketed';
 import { measureLabel } from '../../../notebook/as-made-message';
 import { uncapital } from '../../../format/capital';
-import {
-  allCells,
-  namesIn,
-  ownColumn,
-  sameName,
-  upstream,
-  writeLength,
-  type AsMadeCell,
-  type EaseCell,
-} from '../../../notebook';
+import { allCells, ownColumn, upstream, type AsMadeCell, type EaseCell, tableOf } from '../../../notebook';
+import { namesIn, sameName } from '../../../formulas';
+import { writeLength } from '../../../format';
 import type { Gathered, WorkedPlan } from '../gathered';
 import type { PatternPart, PatternTable } from '../../pattern-document';
 import { shown, type Sentences } from '../sentence';
 import { notInSize } from '../size-list';
-import { tableOf } from '../name-table';
 import type { PatternSource } from '../../source';
 
 /** What the garment is made to fit and what it measures, by size; and where its schematic stands. */

@@ -1,5 +1,6 @@
 import { buttonholes } from '../../../craft';
-import { allCells, sameName, type PieceCell } from '../../../notebook';
+import { allCells, type PieceCell } from '../../../notebook';
+import { sameName } from '../../../formulas';
 import { byShape } from '../by-shape';
 import { wordsFor, type FabricWords } from '../fabric-words';
 import { at, stitchCount, type PieceWriter } from '../piece-writer';

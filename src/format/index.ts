@@ -1,0 +1,13 @@
+export {
+  readCount,
+  readGauge,
+  readLength,
+  readNumber,
+  readPercent,
+  withoutWord,
+  writeFineLength,
+  writeGauge,
+  writeLength,
+  writeNumber,
+  writePercent,
+} from './quantities';

@@ -1,0 +1,2 @@
+export type { WhatIfsTold } from './background-what-ifs';
+export { SheetClient } from './client';
