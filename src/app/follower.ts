@@ -1,28 +1,28 @@
 import type { Notebook } from '../notebook';
 import type { SheetClient } from '../worker';
-import type { Desk, Follower } from '../workspace/workspace.svelte';
+import type { Workspace, Follower } from '../workspace/workspace.svelte';
 
 /**
  * A sheet that works in a thread of its own, so that the page answers keys whatever is being worked. Its near end is
  * fetched beside the page, which can be read without it.
  */
-export function followInWorker(desk: Desk): Follower {
+export function followInWorker(workspace: Workspace): Follower {
   let client: SheetClient | undefined;
   let shown: Notebook | undefined;
   let starting: Promise<SheetClient> | undefined;
   const start = async (): Promise<SheetClient> => {
-    const [sheet, { toldOn }] = await Promise.all([
+    const [sheet, { messagesOn: toldOn }] = await Promise.all([
       import('../worker/client'),
       import('../workspace/messages'),
     ]);
-    desk.allResults.told = toldOn(desk);
+    workspace.allResults.messageFor = toldOn(workspace);
     client = new sheet.SheetClient(
       () => new Worker(new URL('../worker/worker.ts', import.meta.url), { type: 'module' }),
       {
-        answer: (answer) => desk.take(answer),
-        held: (_cells, sentence) => desk.complaints.add(sentence),
-        comingBack: (sentence) => (desk.said = sentence),
-        failed: (sentence) => desk.complaints.add(sentence),
+        answer: (answer) => workspace.applyAnswer(answer),
+        quarantined: (_cells, sentence) => workspace.complaints.add(sentence),
+        comingBack: (sentence) => (workspace.announcement = sentence),
+        failed: (sentence) => workspace.complaints.add(sentence),
         threw: reportError,
       },
     );
@@ -39,7 +39,7 @@ export function followInWorker(desk: Desk): Follower {
     show(notebook) {
       shown = notebook;
       if (client) client.show(notebook);
-      else started().catch(() => (desk.complaint = didNotLoad));
+      else started().catch(() => (workspace.complaint = didNotLoad));
     },
     async check(formula, place) {
       const sheet = await started().catch(() => undefined);
@@ -47,7 +47,7 @@ export function followInWorker(desk: Desk): Follower {
       return sheet.check(formula, place);
     },
     trials: async (...asked) =>
-      (await import('../worker/background-trials')).trialsBeside(await started())(...asked),
+      (await import('../worker/background-trials')).backgroundTrials(await started())(...asked),
     followWhatIfs: async (told) =>
       (await import('../worker/background-what-ifs')).followWhatIfs(await started(), told),
     get settled() {

@@ -1,5 +1,5 @@
 import type { Component } from 'svelte';
-import type { Desk } from '../workspace/workspace.svelte';
+import type { Workspace } from '../workspace/workspace.svelte';
 
 /** Something the page shows of the notebook in place of the leaf. */
 export interface View {
@@ -7,7 +7,7 @@ export interface View {
   /** What it is called on the page. */
   readonly label: string;
   /** Fetches it when it is first wanted: the page opens without it. */
-  load(): Promise<{ default: Component<{ desk: Desk }> }>;
+  load(): Promise<{ default: Component<{ workspace: Workspace }> }>;
 }
 
 /** The views, in the order they are offered. */

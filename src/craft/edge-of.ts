@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { finite, listed, oneOf, perCm, positive } from './numbers';
+import { finite, listOf, oneOf, perCm, positive } from './numbers';
 import type { EdgeStep, Row, Side } from './types';
 
 /** What an edge is made of. */
@@ -31,7 +31,7 @@ export interface EdgeMeasured {
  */
 export function edgeOf(rows: readonly Row[], side: Side, from = 0, to = Infinity): EdgeMeasured {
   oneOf(side, ['left', 'right'], 'The edge');
-  listed(rows, 'The rows of a piece', 1);
+  listOf(rows, 'The rows of a piece', 1);
   if (rows[0]!.side === 'round') {
     throw new CraftError(
       'no-edge',

@@ -1,7 +1,7 @@
 import { CraftError } from './craft-error';
 import {
   greatest,
-  listed,
+  listOf,
   notNegative,
   oneOf,
   roundDown,
@@ -81,7 +81,7 @@ function chosen(target: number, below: number | null, above: number, rule: Rule)
 
 /** The allowed counts are `least`, `least + every`, `least + 2 every` … */
 function allowedCounts(repeats: Repeat[], parity?: 'odd' | 'even'): { every: bigint; least: bigint } {
-  listed(repeats, 'The repeats', 0, 1000);
+  listOf(repeats, 'The repeats', 0, 1000);
   const conditions: Congruence[] = [];
   let least = 1n;
   for (const repeat of repeats) {

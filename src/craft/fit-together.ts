@@ -1,6 +1,6 @@
 import { CraftError } from './craft-error';
 import {
-  listed,
+  listOf,
   notNegative,
   oneOf,
   positive,
@@ -83,7 +83,7 @@ export function fitTogether(o: {
   const target = whole(positive(o.target, 'The width to share out'));
   const fixed = whole(notNegative(o.fixed, 'What is fixed of the width'));
   const rule = oneOf(o.rule ?? 'nearest', ['nearest', 'growing'], 'The rule for fitting together');
-  const halves = listed(o.halves, 'The two halves', 2, 2);
+  const halves = listOf(o.halves, 'The two halves', 2, 2);
   const first = new AllowedWidths(halves[0]!);
   const second = new AllowedWidths(halves[1]!);
   const [one, other] =

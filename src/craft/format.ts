@@ -2,7 +2,7 @@
 export const greatest = 1e12;
 
 /** A number as it stands in a sentence: 6 digits at most, and words where it is none. */
-export function said(x: unknown): string {
+export function formatNumber(x: unknown): string {
   if (typeof x === 'string') return `"${x.slice(0, 40)}"`;
   if (typeof x !== 'number') return x === null || x === undefined ? 'missing' : 'not a number';
   if (Number.isNaN(x)) return 'not a number';
@@ -23,13 +23,13 @@ export function said(x: unknown): string {
  * counted(2, 'stitch', 'stitches')     // '2 stitches'
  */
 export function counted(count: number, one: string, several = `${one}s`): string {
-  return `${said(count)} ${count === 1 ? one : several}`;
+  return `${formatNumber(count)} ${count === 1 ? one : several}`;
 }
 
 /**
  * A length as it stands in a sentence. A space that does not break holds its unit to it: so who shows the sentence can
  * tell a length in it from words that only look like one, and write it in other units.
  */
-export function saidCm(cm: unknown): string {
-  return `${said(cm)}\u00a0cm`;
+export function formatLength(cm: unknown): string {
+  return `${formatNumber(cm)}\u00a0cm`;
 }

@@ -1,4 +1,4 @@
-import { listed, minus, perCm, positive, times } from './numbers';
+import { listOf, minus, perCm, positive, times } from './numbers';
 import type { Cm, Stitches } from './numbers';
 import type { Gauge, Reading } from './types';
 
@@ -28,7 +28,7 @@ const ofOneReading = 0.5 / Math.sqrt(3);
  * Source: JCGM 100:2008 (GUM), 4.2 for the scatter, 4.3.7 for the rectangle, 4.3.10 for not counting both.
  */
 export function gaugeOf(readings: Reading[]): Gauge {
-  listed(readings, 'The readings of the swatch', 1);
+  listOf(readings, 'The readings of the swatch', 1);
   const n = readings.length;
   let counted = 0 as Stitches;
   let over = 0 as Cm;

@@ -1,4 +1,4 @@
-import { counted, listed, oneOf, wholeCount } from './numbers';
+import { counted, listOf, oneOf, wholeCount } from './numbers';
 import type { Join } from './types';
 
 /**
@@ -21,10 +21,10 @@ import type { Join } from './types';
  * Source: common practice.
  */
 export function checkJoins(joins: Join[]): { name: string; holds: boolean; message: string }[] {
-  return listed(joins, 'The joins').map((join) => {
+  return listOf(joins, 'The joins').map((join) => {
     const name = String(join?.name ?? 'A join');
     const by = oneOf(join?.by, ['stitch', 'row'], `What ${name} is matched by`);
-    const [first, ...others] = listed(join?.sides, `The sides of ${name}`, 2).map((side) => ({
+    const [first, ...others] = listOf(join?.sides, `The sides of ${name}`, 2).map((side) => ({
       name: String(side?.name ?? 'a side'),
       count: wholeCount(side?.count, `The count of ${side?.name ?? 'a side'} in ${name}`),
     }));

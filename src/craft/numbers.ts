@@ -1,8 +1,8 @@
 import { CraftError } from './craft-error';
-import { greatest, said } from './format';
+import { greatest, formatNumber } from './format';
 
 export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './rounding';
-export { counted, greatest, said, saidCm } from './format';
+export { counted, greatest, formatNumber as said, formatLength as saidCm } from './format';
 
 /*
  * Number types that cannot be mixed by accident. TypeScript lets any two kinds of number meet at a `+`, but what
@@ -58,10 +58,10 @@ export const mostRows = 1_000_000;
 /** Any number that is one and not beyond reason; `what` opens the sentence ("The ease"). */
 export function finite(x: number, what: string): number {
   if (typeof x !== 'number' || !Number.isFinite(x)) {
-    throw new CraftError('not-a-number', `${what} has to be a number; it is ${said(x)}.`);
+    throw new CraftError('not-a-number', `${what} has to be a number; it is ${formatNumber(x)}.`);
   }
   if (Math.abs(x) > greatest) {
-    throw new CraftError('too-large', `${what} is ${said(x)}, beyond anything that can be worked.`);
+    throw new CraftError('too-large', `${what} is ${formatNumber(x)}, beyond anything that can be worked.`);
   }
   return x + 0;
 }
@@ -69,9 +69,13 @@ export function finite(x: number, what: string): number {
 /** A number more than 0. */
 export function positive(x: number, what: string): number {
   finite(x, what);
-  if (x <= 0) throw new CraftError('not-positive', `${what} has to be more than 0; it is ${said(x)}.`);
+  if (x <= 0)
+    throw new CraftError('not-positive', `${what} has to be more than 0; it is ${formatNumber(x)}.`);
   if (x < smallest) {
-    throw new CraftError('too-small', `${what} is ${said(x)}, smaller than anything that can be measured.`);
+    throw new CraftError(
+      'too-small',
+      `${what} is ${formatNumber(x)}, smaller than anything that can be measured.`,
+    );
   }
   return x;
 }
@@ -79,7 +83,7 @@ export function positive(x: number, what: string): number {
 /** A number that is 0 or more. */
 export function notNegative(x: number, what: string): number {
   finite(x, what);
-  if (x < 0) throw new CraftError('negative', `${what} has to be 0 or more; it is ${said(x)}.`);
+  if (x < 0) throw new CraftError('negative', `${what} has to be 0 or more; it is ${formatNumber(x)}.`);
   return x + 0;
 }
 
@@ -89,7 +93,7 @@ export function wholeNumber(x: number, what: string): number {
   if (!Number.isInteger(x)) {
     throw new CraftError(
       'not-whole',
-      `${what} has to be a whole number; ${said(x)} lies between ${said(Math.floor(x))} and ${said(Math.ceil(x))}.`,
+      `${what} has to be a whole number; ${formatNumber(x)} lies between ${formatNumber(Math.floor(x))} and ${formatNumber(Math.ceil(x))}.`,
     );
   }
   return x + 0;
@@ -99,7 +103,7 @@ export function wholeNumber(x: number, what: string): number {
 export function wholeCount(x: number, what: string, least = 0): number {
   wholeNumber(x, what);
   if (x < least) {
-    throw new CraftError('too-few', `${what} has to be ${least} or more; it is ${said(x)}.`);
+    throw new CraftError('too-few', `${what} has to be ${least} or more; it is ${formatNumber(x)}.`);
   }
   return x;
 }
@@ -108,13 +112,13 @@ export function wholeCount(x: number, what: string, least = 0): number {
 export function oneOf<Word extends string>(x: Word, words: readonly Word[], what: string): Word {
   if (!words.includes(x)) {
     const choice = words.map((word) => `"${word}"`).join(' or ');
-    throw new CraftError('not-a-choice', `${what} has to be ${choice}; it is ${said(x)}.`);
+    throw new CraftError('not-a-choice', `${what} has to be ${choice}; it is ${formatNumber(x)}.`);
   }
   return x;
 }
 
 /** A list, of `least` members or more and `most` or fewer. */
-export function listed<T>(list: readonly T[], what: string, least = 0, most = mostRows): readonly T[] {
+export function listOf<T>(list: readonly T[], what: string, least = 0, most = mostRows): readonly T[] {
   if (!Array.isArray(list)) throw new CraftError('not-a-list', `${what} have to be a list.`);
   if (list.length < least) {
     throw new CraftError('too-few', `${what} are missing: ${least} or more are needed.`);

@@ -1,7 +1,7 @@
 import { CraftError } from './craft-error';
 import { fitCount } from './fit-count';
 import {
-  listed,
+  listOf,
   notNegative,
   oneOf,
   perCm,
@@ -50,7 +50,7 @@ export function pickUpEdge(
   edge: EdgeStretch[],
   fit?: { repeats: Repeat[]; rule: Rule },
 ): { total: number; perStretch: number[]; unfitted: number } {
-  const exact = listed(edge, 'The stretches of the edge', 1).map((stretch, index) =>
+  const exact = listOf(edge, 'The stretches of the edge', 1).map((stretch, index) =>
     exactStitches(stretch, `stretch ${index + 1}`),
   );
   const unfitted = whole(exact.reduce((sum, one) => sum + one, 0));

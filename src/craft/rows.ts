@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { listed, notNegative, saidCm, same } from './numbers';
+import { listOf, notNegative, saidCm, same } from './numbers';
 import type { Row } from './types';
 
 /**
@@ -47,7 +47,7 @@ export function stitchesIn(rows: Row[]): number {
  * Source: common practice ("measure across when the piece is so long").
  */
 export function widthAt(rows: Row[], length: number): number {
-  listed(rows, 'The rows of a piece', 1);
+  listOf(rows, 'The rows of a piece', 1);
   const wanted = notNegative(length, 'The length to measure at');
   let worked = 0;
   for (const row of rows) {
@@ -62,7 +62,7 @@ export function widthAt(rows: Row[], length: number): number {
 
 /** A running sum that keeps what each addition rounds away, so that a million rows add up as exactly as two. */
 function sum(rows: Row[], of: (row: Row) => number): number {
-  listed(rows, 'The rows of a piece');
+  listOf(rows, 'The rows of a piece');
   let total = 0;
   let lost = 0;
   for (const row of rows) {

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { counted, listed, perCm, said, stitches, wholeCount, widthOf } from './numbers';
+import { counted, listOf, perCm, said, stitches, wholeCount, widthOf } from './numbers';
 import type { Cm, PerCm, Stitches } from './numbers';
 
 /**
@@ -23,7 +23,7 @@ export function seamedWidth(o: {
   taken: number;
   stitchesPerCm: number;
 }): number {
-  const pieces = listed(o.stitches, 'The stitches of the pieces', 1);
+  const pieces = listOf(o.stitches, 'The stitches of the pieces', 1);
   const all = pieces.reduce((sum, count) => sum + stitches(count, 'The stitches of a piece'), 0);
   const [lost, gauge] = lostTo(o);
   if (lost >= all) {

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { counted, finite, listed, said, same, wholeCount } from './numbers';
+import { counted, finite, listOf, said, same, wholeCount } from './numbers';
 
 /*
  * Numbers as a pattern prints them: one for each size, the smallest size first. A size that the pattern has no number
@@ -18,7 +18,7 @@ import { counted, finite, listed, said, same, wholeCount } from './numbers';
  * Source: common practice.
  */
 export function ofSize(list: readonly number[], which: number): number {
-  listed(list, 'The numbers of a size list', 1);
+  listOf(list, 'The numbers of a size list', 1);
   const size = wholeCount(which, 'The size of a size list', 1);
   if (size > list.length) {
     throw new CraftError(
@@ -52,7 +52,7 @@ export function ofSize(list: readonly number[], which: number): number {
 export function nearestSize(wanted: number, list: readonly number[]): number {
   const target = finite(wanted, 'The wanted number');
   let best: { size: number; value: number; off: number } | undefined;
-  listed(list, 'The numbers of a size list', 1).forEach((value, at) => {
+  listOf(list, 'The numbers of a size list', 1).forEach((value, at) => {
     if (finite(value, 'A number of a size list') < 0) return;
     const off = Math.abs(value - target);
     const tie = best !== undefined && same(off, best.off);

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { listed, positive, said } from './numbers';
+import { listOf, positive, said } from './numbers';
 import { combineUncertainty, type UncertaintyPart } from './uncertainty';
 import type { Gauge, Reading } from './types';
 
@@ -40,7 +40,7 @@ export function swatchToHalve(o: {
   part: UncertaintyPart;
   others: readonly UncertaintyPart[];
 }): Halving {
-  listed([...o.readings], 'The readings of the swatch', 1);
+  listOf([...o.readings], 'The readings of the swatch', 1);
   if (!(o.part?.u > 0)) {
     throw new CraftError(
       'no-part',

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { cm, listed, notNegative, perCm, said, stitches, stitchesAcross, widthOf } from './numbers';
+import { cm, listOf, notNegative, perCm, said, stitches, stitchesAcross, widthOf } from './numbers';
 import { degreesOfFreedom, t95 } from './student-t';
 import type { Gauge } from './types';
 
@@ -24,7 +24,7 @@ export interface UncertaintyPart {
  * Source: JCGM 100:2008 (GUM), 5.1.2, and G.4.1 for Welch–Satterthwaite.
  */
 export function combineUncertainty(parts: UncertaintyPart[]): { u: number; dof: number; expanded: number } {
-  listed(parts, 'The parts of an uncertainty');
+  listOf(parts, 'The parts of an uncertainty');
   for (const part of parts) {
     if (!(part?.u >= 0 && part.u < Infinity)) {
       throw new CraftError(

@@ -2,7 +2,7 @@ import { CraftError } from './craft-error';
 import { gather } from './gather';
 import {
   counted,
-  listed,
+  listOf,
   oneOf,
   perCm,
   positive,
@@ -57,7 +57,7 @@ export function workPiece(piece: Piece): Row[] {
   const worked = oneOf(piece.worked, ['flat', 'round'], 'How a piece is worked');
   const startsOn = oneOf(piece.startsOn ?? 'RS', ['RS', 'WS'], 'The side of the first row');
   if (piece.ends !== undefined) oneOf(piece.ends, ['bound off', 'held'], 'What becomes of the last stitches');
-  listed(piece.stretches, 'The stretches of a piece');
+  listOf(piece.stretches, 'The stretches of a piece');
 
   const sideOf = (number: number): Row['side'] => {
     if (worked === 'round') return 'round';
@@ -145,7 +145,7 @@ function countsOf(
         stitches(step.count, 'The count after a gathering row'),
       );
     case 'rows':
-      return listed(stretch.counts, 'The counts of the rows').map((count) =>
+      return listOf(stretch.counts, 'The counts of the rows').map((count) =>
         stitches(count, 'The count of a row'),
       );
     default:
@@ -174,7 +174,7 @@ function fabricOf(fabric: Fabric): { stitches: PerCm; heights: readonly number[]
   const gauge = perCm(fabric?.stitches, "The fabric's stitch gauge");
   const rowGauge = perCm(fabric?.rows, "The fabric's row gauge");
   if (fabric.heights === undefined) return { stitches: gauge, heights: [1 / rowGauge] };
-  const heights = listed(fabric.heights, 'The heights of the rows of a repeat', 1);
+  const heights = listOf(fabric.heights, 'The heights of the rows of a repeat', 1);
   heights.forEach((height) => positive(height, 'The height of a row'));
   return { stitches: gauge, heights };
 }

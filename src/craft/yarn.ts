@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { cm, finite, grams, listed, notNegative, roundUp, said, whole } from './numbers';
+import { cm, finite, grams, listOf, notNegative, roundUp, said, whole } from './numbers';
 
 /** A ball or skein: what it weighs and how long its yarn is. */
 interface Ball {
@@ -68,7 +68,7 @@ export function poolYarn(
   amounts: { yarn: string; grams: number; ball: Ball }[],
 ): { yarn: string; grams: number; metres: number; balls: number }[] {
   const pools = new Map<string, { grams: number; ball: Ball }>();
-  for (const amount of listed(amounts, 'The amounts of yarn')) {
+  for (const amount of listOf(amounts, 'The amounts of yarn')) {
     const name = String(amount?.yarn ?? '');
     const yarn = name === '' ? 'the yarn' : name;
     const needed = notNegative(amount?.grams, `The weight of ${yarn}`);

@@ -1,4 +1,4 @@
-import type { Answer, Place, Trouble } from './answers';
+import type { Answer, CellRef, CellError } from './answers';
 import type { Slot } from './slot';
 
 /** What an update tells of one size. */
@@ -6,16 +6,16 @@ export interface OfSize {
   number(slot: number, value: number): void;
   text(slot: number, text: string): void;
   truth(slot: number, truth: boolean): void;
-  trouble(slot: number, trouble: Trouble): void;
+  error(slot: number, error: CellError): void;
 }
 
 /** An answer while its results come in. */
-export class AnswerBeingMade {
+export class AnswerBuilder {
   #numbers = new Float64Array(3 * 1024);
   #filled = 0;
   readonly #texts: [number, number, string][] = [];
   readonly #truths: [number, number, boolean][] = [];
-  readonly #troubles: [number, number, Trouble][] = [];
+  readonly #errors: [number, number, CellError][] = [];
   readonly #start: Pick<Answer, 'firstSlot' | 'slots' | 'gone' | 'units'>;
 
   constructor(
@@ -24,7 +24,7 @@ export class AnswerBeingMade {
     gone: readonly number[],
     units: ReadonlySet<Slot>,
   ) {
-    const places: Place[] = slots.slice(firstSlot).map((slot) => slot!.plan.place);
+    const places: CellRef[] = slots.slice(firstSlot).map((slot) => slot!.plan.place);
     const told = new Set([...units, ...(slots.slice(firstSlot) as Slot[])]);
     this.#start = {
       firstSlot,
@@ -39,7 +39,7 @@ export class AnswerBeingMade {
       number: (slot, value) => this.#number(size, slot, value),
       text: (slot, text) => void this.#texts.push([size, slot, text]),
       truth: (slot, truth) => void this.#truths.push([size, slot, truth]),
-      trouble: (slot, trouble) => void this.#troubles.push([size, slot, trouble]),
+      error: (slot, error) => void this.#errors.push([size, slot, error]),
     };
   }
 
@@ -50,7 +50,7 @@ export class AnswerBeingMade {
       numbers: this.#numbers.slice(0, this.#filled),
       texts: this.#texts,
       truths: this.#truths,
-      troubles: this.#troubles,
+      errors: this.#errors,
     };
   }
 

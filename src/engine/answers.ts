@@ -2,15 +2,15 @@ import type { Unit } from '../formulas/units';
 import type { Changes } from '../notebook/changes';
 
 /** One value a cell has in every size: an input or an output, by cell id and key. */
-export interface Place {
+export interface CellRef {
   readonly cell: string;
   readonly key: string;
 }
 
 /** Why there is no result: a sentence for the person, and where the trouble starts if that is elsewhere. */
-export interface Trouble {
+export interface CellError {
   readonly message: string;
-  readonly from?: Place;
+  readonly from?: CellRef;
 }
 
 /**
@@ -20,7 +20,7 @@ export interface Trouble {
 export interface Answer {
   /** Slots that are new since the last answer: slot `firstSlot + i` is `slots[i]`. */
   readonly firstSlot: number;
-  readonly slots: readonly Place[];
+  readonly slots: readonly CellRef[];
   /** Slots that no longer stand for anything. */
   readonly gone: readonly number[];
   /** Ids of the sizes, in the order that size numbers in this answer follow. */
@@ -29,7 +29,7 @@ export interface Answer {
   readonly numbers: Float64Array;
   readonly texts: readonly (readonly [size: number, slot: number, text: string])[];
   readonly truths: readonly (readonly [size: number, slot: number, truth: boolean])[];
-  readonly troubles: readonly (readonly [size: number, slot: number, trouble: Trouble])[];
+  readonly errors: readonly (readonly [size: number, slot: number, trouble: CellError])[];
   readonly units: readonly (readonly [slot: number, unit: Unit | null])[];
 }
 
@@ -42,5 +42,5 @@ export interface Sheet {
   /** Brings the sheet to another state of the notebook and tells what that changed. */
   update(changes: Changes): Promise<Answer>;
   /** Reads, but does not keep, a stored formula as if it stood at `place` (circles are told too). */
-  check(formula: string, place: Place): Promise<Checked>;
+  check(formula: string, place: CellRef): Promise<Checked>;
 }

@@ -17,12 +17,12 @@ import { misfit } from './units/derive';
 
 /** What is wrong with a slot whatever the size; undefined where nothing is. */
 export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): string | undefined {
-  const { formula, held, plan } = slot;
+  const { formula, quarantined: held, plan } = slot;
   if (held === 'later') return stillCalculating;
   if (held) return formula ? setAside : valueSetAside;
   if (!formula) return undefined;
   if (isProblem(formula.link)) return formula.link.problem;
-  if (formula.circle) return circular(formula.circle, (row) => slots[row]!.plan.name);
+  if (formula.cycle) return circular(formula.cycle, (row) => slots[row]!.plan.name);
   if (formula.derivation === 'unknown') return undefined;
   if (isProblem(formula.derivation)) return formula.derivation.problem;
   return plan.unit === 'any' ? undefined : misfit(formula.derivation, plan.unit);
@@ -43,10 +43,10 @@ export function contentOf(slot: Slot, size: Size, trouble: string | undefined): 
   if (typeof value !== 'number') return value;
   const wrong = wrongValue(plan, value);
   if (wrong !== undefined) return { reason: wrong };
-  return plan.must?.whole ? Math.round(value) : value;
+  return plan.constraint?.whole ? Math.round(value) : value;
 }
 
-function formulaContent({ plan: { must } }: Slot, text: string): string {
+function formulaContent({ plan: { constraint: must } }: Slot, text: string): string {
   if (!must) return `=${text}`;
   const limit = (value: number | undefined): string => (value === undefined ? '""' : String(value));
   return `=${own.checked}(${text};${must.whole ? 1 : 0};${limit(must.above)};${limit(must.least)})`;

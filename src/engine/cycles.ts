@@ -1,7 +1,7 @@
 /** How a row uses itself: the shortest way from the row back to it, where the circle is small enough to follow. */
-export interface Circle {
+export interface Cycle {
   readonly size: number;
-  readonly way?: readonly number[];
+  readonly path?: readonly number[];
 }
 
 /** In a larger tangle the ways round are not looked for: no one would read them. */
@@ -14,23 +14,20 @@ const mostToFollow = 60;
  * @param uses the rows that a row uses, in the order of its formula
  * @example circles([0, 1, 2], (row) => [[1], [0], [0]][row]).get(0).way // [0, 1, 0]; 2 uses a circle and is in none
  */
-export function circles(
-  rows: Iterable<number>,
-  uses: (row: number) => readonly number[],
-): Map<number, Circle> {
-  const found = new Map<number, Circle>();
-  for (const group of knots(rows, uses)) {
+export function cycles(rows: Iterable<number>, uses: (row: number) => readonly number[]): Map<number, Cycle> {
+  const found = new Map<number, Cycle>();
+  for (const group of stronglyConnectedComponents(rows, uses)) {
     const size = group.length;
     for (const row of group) {
-      const way = size > mostToFollow ? undefined : wayRound(row, uses);
-      found.set(row, way ? { size, way } : { size });
+      const way = size > mostToFollow ? undefined : shortestCycle(row, uses);
+      found.set(row, way ? { size, path: way } : { size });
     }
   }
   return found;
 }
 
 /** The shortest way from a row back to itself; of equals, the one whose names come first in the formulas. */
-export function wayRound(start: number, uses: (row: number) => readonly number[]): number[] | undefined {
+export function shortestCycle(start: number, uses: (row: number) => readonly number[]): number[] | undefined {
   const cameFrom = new Map<number, number>();
   const queue = [start];
   for (const at of queue) {
@@ -50,7 +47,10 @@ export function wayRound(start: number, uses: (row: number) => readonly number[]
 }
 
 /** Groups of rows that all lead to each other (Tarjan's strongly connected components), without recursion. */
-function knots(rows: Iterable<number>, uses: (row: number) => readonly number[]): number[][] {
+function stronglyConnectedComponents(
+  rows: Iterable<number>,
+  uses: (row: number) => readonly number[],
+): number[][] {
   const order = new Map<number, number>();
   const lowest = new Map<number, number>();
   const open: number[] = [];

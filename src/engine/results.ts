@@ -1,10 +1,10 @@
 import { isDimension, type Unit } from '../formulas/units';
-import type { Answer, Place, Trouble } from './answers';
+import type { Answer, CellRef, CellError } from './answers';
 
-type Result = number | string | boolean | Trouble;
+type Result = number | string | boolean | CellError;
 
 /** A number that is not what it was before. */
-export interface Move extends Place {
+export interface Move extends CellRef {
   readonly size: string;
   readonly before: number;
   readonly after: number;
@@ -16,7 +16,7 @@ export interface Move extends Place {
  */
 export class Results {
   #slots = new Map<string, Map<string, number>>();
-  #places: (Place | undefined)[] = [];
+  #places: (CellRef | undefined)[] = [];
   #units: (Unit | null)[] = [];
   #sizes = new Map<string, (Result | undefined)[]>();
 
@@ -24,14 +24,14 @@ export class Results {
    * How the trouble of a cell is told to whoever reads: as the arithmetic says it, unless something else is put here. It
    * says lengths in cm, whatever they are read in.
    */
-  told: (sentence: string, cell: string) => string = (sentence) => sentence;
+  messageFor: (sentence: string, cell: string) => string = (sentence) => sentence;
 
   /**
    * Takes an answer in and tells the places that are not the same as before in some size, each once.
    * Numbers that moved are told to `moved` as well.
    */
-  apply(answer: Answer, moved?: (move: Move) => void): Place[] {
-    const changed = new Set<Place>();
+  apply(answer: Answer, moved?: (move: Move) => void): CellRef[] {
+    const changed = new Set<CellRef>();
     // A sheet that begins with its first slot knows nothing of what an earlier one told.
     if (answer.firstSlot === 0) this.#forget(changed);
     answer.slots.forEach((place, index) => this.#add(place, answer.firstSlot + index));
@@ -50,7 +50,7 @@ export class Results {
     };
     const { numbers } = answer;
     for (let i = 0; i + 2 < numbers.length; i += 3) put(numbers[i]!, numbers[i + 1]!, numbers[i + 2]!);
-    for (const list of [answer.texts, answer.truths, answer.troubles]) {
+    for (const list of [answer.texts, answer.truths, answer.errors]) {
       for (const [size, slot, result] of list) put(size, slot, result);
     }
     for (const [slot, unit] of answer.units) {
@@ -76,9 +76,11 @@ export class Results {
     return typeof result === 'boolean' ? result : undefined;
   }
 
-  trouble(size: string, cell: string, key: string): Trouble | undefined {
+  error(size: string, cell: string, key: string): CellError | undefined {
     const result = this.#result(size, cell, key);
-    return typeof result === 'object' ? { ...result, message: this.told(result.message, cell) } : undefined;
+    return typeof result === 'object'
+      ? { ...result, message: this.messageFor(result.message, cell) }
+      : undefined;
   }
 
   /** The unit of a place; undefined where it is not known. */
@@ -103,14 +105,14 @@ export class Results {
     return slot === undefined ? undefined : this.#sizes.get(size)?.[slot];
   }
 
-  #add(place: Place, slot: number): void {
+  #add(place: CellRef, slot: number): void {
     this.#places[slot] = place;
     const keys = this.#slots.get(place.cell);
     if (keys) keys.set(place.key, slot);
     else this.#slots.set(place.cell, new Map([[place.key, slot]]));
   }
 
-  #remove(slot: number, changed: Set<Place>): void {
+  #remove(slot: number, changed: Set<CellRef>): void {
     const place = this.#places[slot];
     if (!place) return;
     changed.add(place);
@@ -124,7 +126,7 @@ export class Results {
     if (keys.size === 0) this.#slots.delete(place.cell);
   }
 
-  #forget(changed: Set<Place>): void {
+  #forget(changed: Set<CellRef>): void {
     for (const place of this.#places) if (place) changed.add(place);
     this.#slots = new Map();
     this.#places = [];

@@ -1,7 +1,7 @@
 import { said, saidCm } from '../craft/numbers';
 import { capital } from '../format/capital';
 import { isDimension, length, sameUnit, type Unit } from '../formulas/units';
-import type { Circle } from './cycles';
+import type { Cycle } from './cycles';
 
 /** What a person is told where there is no result. */
 
@@ -25,7 +25,7 @@ export function waitsFor(label: string): string {
 }
 
 /** "These cells go in a circle: a → b → a." */
-export function circular({ way, size }: Circle, nameOf: (row: number) => string): string {
+export function circular({ path: way, size }: Cycle, nameOf: (row: number) => string): string {
   if (!way) return `This cell is part of a tangle of ${size} cells that all wait for each other.`;
   if (way.length === 2) return `${nameOf(way[0]!)} cannot be worked from itself.`;
   return `These cells go in a circle: ${way.map(nameOf).join(' → ')}.`;

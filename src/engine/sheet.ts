@@ -2,9 +2,9 @@ import type { Changes } from '../notebook/changes';
 import type { Cell, Size } from '../notebook/document';
 import { sameName } from '../formulas/formula';
 import { plain, sameUnit, type Unit } from '../formulas/units';
-import { AnswerBeingMade } from './answer-being-made';
-import type { Answer, Checked, Place, Sheet } from './answers';
-import { circles, wayRound, type Circle } from './cycles';
+import { AnswerBuilder } from './answer-being-made';
+import type { Answer, Checked, CellRef, Sheet } from './answers';
+import { cycles, shortestCycle, type Cycle } from './cycles';
 import { contentOf, troubleOf } from './content';
 import type { Content } from './engine';
 import { linked, reading } from './resolve-names';
@@ -31,7 +31,7 @@ interface Update {
 }
 
 /** A number in a place, in one size or (`size: null`) in all, whatever its formula would give. */
-export interface Fixed extends Place {
+export interface Fixed extends CellRef {
   readonly size: string | null;
   readonly value: number;
 }
@@ -50,12 +50,12 @@ export class WorkedSheet implements Sheet {
   #gone = 0;
   #names = new Names();
   #mentions = new Map<string, Set<Slot>>();
-  #circles = new Map<number, Circle>();
+  #cycles = new Map<number, Cycle>();
   #sizes: readonly Size[] = [];
   #results = new Map<string, SizeResults>();
   #updates = 0;
   #fixed = new Set<Slot>();
-  readonly #wanted: readonly Place[] | null;
+  readonly #wanted: readonly CellRef[] | null;
   /** Rows that the wanted places depend on, and their own. */
   #needed = new Set<number>();
   readonly #reader = new TreeReader();
@@ -65,7 +65,7 @@ export class WorkedSheet implements Sheet {
    * @param progress called now and then in a long update, to show that it is getting on
    * @param wanted the only places whose results are of interest; null where all are
    */
-  constructor(progress: () => void = () => {}, wanted: readonly Place[] | null = null) {
+  constructor(progress: () => void = () => {}, wanted: readonly CellRef[] | null = null) {
     this.#progress = progress;
     this.#wanted = wanted;
   }
@@ -120,11 +120,11 @@ export class WorkedSheet implements Sheet {
   }
 
   /** Ids of the cells that are set aside. */
-  get heldCells(): string[] {
+  get quarantinedCells(): string[] {
     const held: string[] = [];
     for (const [id, { slots }] of this.#cells) {
       for (const slot of slots.values()) {
-        if (!slot.held) continue;
+        if (!slot.quarantined) continue;
         held.push(id);
         break;
       }
@@ -132,15 +132,17 @@ export class WorkedSheet implements Sheet {
     return held;
   }
 
-  async check(formula: string, place: Place): Promise<Checked> {
+  async check(formula: string, place: CellRef): Promise<Checked> {
     const read = reading(formula);
     if (isProblem(read)) return read;
     const link = linked(read, this.#names);
     if (isProblem(link)) return link;
     const slot = this.#cells.get(place.cell)?.slots.get(place.key);
     if (slot) {
-      const way = wayRound(slot.row, (row) => (row === slot.row ? link.uses : usesOf(this.#slots[row]!)));
-      if (way) return { problem: circular({ way, size: way.length - 1 }, this.#nameOf) };
+      const way = shortestCycle(slot.row, (row) =>
+        row === slot.row ? link.uses : usesOf(this.#slots[row]!),
+      );
+      if (way) return { problem: circular({ path: way, size: way.length - 1 }, this.#nameOf) };
     }
     const found = this.#derived(link.text);
     if (found === 'unknown') return { problem: this.#waiting(link.uses) };
@@ -168,7 +170,7 @@ export class WorkedSheet implements Sheet {
     this.#link(update);
     const units = this.#deriveUnits(update);
     if (update.rederive.size + update.gone.length > 0) this.#findNeeded(update);
-    const answer = new AnswerBeingMade(firstSlot, this.#slots, update.gone, units);
+    const answer = new AnswerBuilder(firstSlot, this.#slots, update.gone, units);
     yield* this.#work(changes.sizes, update, answer);
     return answer.made(this.#sizes.map((size) => size.id));
   }
@@ -184,7 +186,7 @@ export class WorkedSheet implements Sheet {
     this.#slots[slot.row] = undefined;
     this.#gone++;
     this.#fixed.delete(slot);
-    this.#circles.delete(slot.row);
+    this.#cycles.delete(slot.row);
     update.stale.delete(slot);
     update.relink.delete(slot);
     update.rederive.delete(slot);
@@ -210,7 +212,7 @@ export class WorkedSheet implements Sheet {
 
   #newSlot(plan: SlotPlan, update: Update): Slot {
     const row = this.#slots.length;
-    const slot: Slot = { row, plan, held: false, unit: plan.unit === 'any' ? null : plan.unit };
+    const slot: Slot = { row, plan, quarantined: false, unit: plan.unit === 'any' ? null : plan.unit };
     this.#slots.push(slot);
     this.#addName(slot, update);
     this.#read(slot, update);
@@ -243,7 +245,7 @@ export class WorkedSheet implements Sheet {
       delete slot.formula;
       return;
     }
-    const read = reading(formula, slot.plan.made);
+    const read = reading(formula, slot.plan.generated);
     const link = isProblem(read) ? read : { text: '', uses: [] };
     slot.formula = { read, link, derivation: 'unknown' };
     for (const name of namesIn(slot)) {
@@ -282,8 +284,8 @@ export class WorkedSheet implements Sheet {
       const noFormulas = !slots.some((slot) => slot.formula);
       for (const slot of slots) {
         const holds = ((noFormulas || slot.formula) && hold.get(id)) || false;
-        if (slot.held === holds) continue;
-        slot.held = holds;
+        if (slot.quarantined === holds) continue;
+        slot.quarantined = holds;
         update.stale.add(slot);
         if (slot.formula) update.relink.add(slot);
       }
@@ -329,17 +331,17 @@ export class WorkedSheet implements Sheet {
       formula.link = linked(formula.read, this.#names);
       if (isProblem(formula.link) || formula.link.text !== before) formula.tree = undefined;
     }
-    if (relink.size > 0) this.#findCircles(rederive);
+    if (relink.size > 0) this.#findCycles(rederive);
   }
 
-  #findCircles(rederive: Set<Slot>): void {
-    const before = this.#circles;
+  #findCycles(rederive: Set<Slot>): void {
+    const before = this.#cycles;
     const formulas = this.#slots.flatMap((slot) => (slot?.formula ? [slot.row] : []));
-    this.#circles = circles(formulas, (row) => usesOf(this.#slots[row]!));
-    for (const row of new Set([...before.keys(), ...this.#circles.keys()])) {
+    this.#cycles = cycles(formulas, (row) => usesOf(this.#slots[row]!));
+    for (const row of new Set([...before.keys(), ...this.#cycles.keys()])) {
       const slot = this.#slots[row];
       if (!slot?.formula) continue;
-      slot.formula.circle = this.#circles.get(row);
+      slot.formula.cycle = this.#cycles.get(row);
       // Also where it was in that circle before: its sentence names the others, which may have been renamed.
       rederive.add(slot);
     }
@@ -367,9 +369,9 @@ export class WorkedSheet implements Sheet {
     return changed;
   }
 
-  #derive({ plan, formula, held }: Slot): Unit | null {
+  #derive({ plan, formula, quarantined: held }: Slot): Unit | null {
     if (!formula) return plan.unit === 'any' ? plain : plan.unit;
-    if (held || formula.circle || isProblem(formula.link)) formula.derivation = 'unknown';
+    if (held || formula.cycle || isProblem(formula.link)) formula.derivation = 'unknown';
     else formula.derivation = this.#derived(formula.link.text, formula);
     if (plan.unit !== 'any') return plan.unit;
     return formula.derivation === 'unknown' || isProblem(formula.derivation) ? null : formula.derivation.unit;
@@ -406,7 +408,7 @@ export class WorkedSheet implements Sheet {
     return this.#wanted === null || this.#needed.has(slot.row);
   }
 
-  *#work(sizes: readonly Size[] | undefined, update: Update, answer: AnswerBeingMade): Generator<void> {
+  *#work(sizes: readonly Size[] | undefined, update: Update, answer: AnswerBuilder): Generator<void> {
     const stale = [...update.stale].map((slot) => ({ slot, trouble: troubleOf(slot, this.#slots) }));
     const before = this.#sizes;
     if (sizes) this.#sizes = sizes;
@@ -417,8 +419,8 @@ export class WorkedSheet implements Sheet {
       const again = known && before.includes(size) ? stale : this.#everything();
       const contents = new Map<number, Content>();
       for (const row of update.gone) contents.set(row, null);
-      for (const { slot, trouble } of again) {
-        contents.set(slot.row, this.#isNeeded(slot) ? contentOf(slot, size, trouble) : null);
+      for (const { slot, trouble: error } of again) {
+        contents.set(slot.row, this.#isNeeded(slot) ? contentOf(slot, size, error) : null);
       }
       const worked = known ?? new SizeResults(this.#slots);
       worked.put(contents, update.renamed, answer.ofSize(number));
@@ -438,7 +440,8 @@ export class WorkedSheet implements Sheet {
     const held = new Map(hold);
     for (const [id, { cell, slots }] of this.#cells) {
       put.set(id, cell);
-      for (const slot of slots.values()) if (slot.held && !held.has(id)) held.set(id, slot.held);
+      for (const slot of slots.values())
+        if (slot.quarantined && !held.has(id)) held.set(id, slot.quarantined);
     }
     for (const id of changes.drop) put.delete(id);
     for (const cell of changes.put) {
@@ -451,7 +454,7 @@ export class WorkedSheet implements Sheet {
     this.#gone = 0;
     this.#names = new Names();
     this.#mentions = new Map();
-    this.#circles = new Map();
+    this.#cycles = new Map();
     this.#sizes = [];
     this.#results = new Map();
     this.#fixed = new Set();
@@ -468,7 +471,7 @@ export class WorkedSheet implements Sheet {
 }
 
 /** Ids of the cells whose formulas are left out, and why they are. */
-type Holds = ReadonlyMap<string, Exclude<Slot['held'], false>>;
+type Holds = ReadonlyMap<string, Exclude<Slot['quarantined'], false>>;
 
 function holdsOf(hold: readonly string[], later: readonly string[]): Holds {
   const waits = new Set(later);

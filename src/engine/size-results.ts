@@ -1,6 +1,6 @@
 import { wrongValue } from '../notebook/constraint';
 import type { OfSize } from './answer-being-made';
-import type { Trouble } from './answers';
+import type { CellError } from './answers';
 import { codes } from './engine-functions';
 import { Engine, type Content, type Failure } from './engine';
 import { engineError, notAllowed, waitsFor } from './sentences';
@@ -49,14 +49,14 @@ export class SizeResults {
     if (renamed.size > 0) {
       for (const row of this.#failures.keys()) if (renamed.has(this.#origin(row))) troubled.add(row);
     }
-    for (const row of troubled) if (this.#failures.has(row)) answer.trouble(row, this.#trouble(row));
+    for (const row of troubled) if (this.#failures.has(row)) answer.error(row, this.#error(row));
   }
 
   #reasonOf(row: number): string | undefined {
     return reasonIn(this.#engine?.content(row) ?? null);
   }
 
-  #trouble(row: number): Trouble {
+  #error(row: number): CellError {
     const origin = this.#origin(row);
     if (origin !== row) {
       const { calledElsewhere, place } = this.#slots[origin]!.plan;

@@ -1,27 +1,27 @@
 import type { Cell, Entry } from '../notebook/document';
 import type { FormulaProblem } from '../formulas/formula';
-import type { Must } from '../notebook/kind';
+import type { Constraint } from '../notebook/kind';
 import { inputsOf, outputsOf } from '../notebook/kinds';
 import { namesOf } from '../notebook/names';
 import type { Unit } from '../formulas/units';
-import type { Place } from './answers';
-import type { Circle } from './cycles';
+import type { CellRef } from './answers';
+import type { Cycle } from './cycles';
 import type { Linked, Reading } from './resolve-names';
 import type { Derivation } from './units/derive';
 import type { Syntax } from './units/syntax';
 
 /** What a cell declares of one of its inputs or outputs. */
 export interface SlotPlan {
-  readonly place: Place;
+  readonly place: CellRef;
   readonly name: string;
   /** As the cell calls it, and as other cells call it. */
   readonly label: string;
   readonly calledElsewhere: string;
   readonly unit: Unit | 'any';
-  readonly must?: Must;
+  readonly constraint?: Constraint;
   readonly entry: Entry;
   /** Whether the formula is of the cell's own making, and not typed. */
-  readonly made: boolean;
+  readonly generated: boolean;
 }
 
 /** An input or an output on its row, with all that is known of its formula. */
@@ -29,7 +29,7 @@ export interface Slot {
   readonly row: number;
   plan: SlotPlan;
   /** Left out: its formula is not worked, since it takes too long or until its turn comes. */
-  held: false | 'too long' | 'later';
+  quarantined: false | 'too long' | 'later';
   /** Numbers that stand in it, by size, whatever its formula would give. */
   fixed?: { readonly values: ReadonlyMap<string, number>; readonly everywhere: boolean };
   /** Undefined where no formula stands in it. */
@@ -37,7 +37,7 @@ export interface Slot {
     readonly read: Reading | FormulaProblem;
     link: Linked | FormulaProblem;
     tree?: Syntax | undefined;
-    circle?: Circle | undefined;
+    cycle?: Cycle | undefined;
     derivation: Derivation;
   };
   /** Its unit as other formulas see it; null where it is not known. */
@@ -47,8 +47,8 @@ export interface Slot {
 /** What a cell declares, each key once. */
 export function plansOf(cell: Cell): SlotPlan[] {
   const parts = [
-    ...inputsOf(cell).map((input) => ({ ...input, made: false })),
-    ...outputsOf(cell).map((output) => ({ ...output, entry: { formula: output.formula }, made: true })),
+    ...inputsOf(cell).map((input) => ({ ...input, generated: false })),
+    ...outputsOf(cell).map((output) => ({ ...output, entry: { formula: output.formula }, generated: true })),
   ];
   const called = new Map(namesOf(cell).map(({ key, label }) => [key, label]));
   const plans = new Map<string, SlotPlan>();
@@ -60,9 +60,9 @@ export function plansOf(cell: Cell): SlotPlan[] {
       label: part.label,
       calledElsewhere: called.get(part.key) ?? cell.label,
       unit: part.unit,
-      ...('must' in part && part.must ? { must: part.must } : {}),
+      ...('constraint' in part && part.constraint ? { constraint: part.constraint } : {}),
       entry: part.entry,
-      made: part.made,
+      generated: part.generated,
     });
   }
   return [...plans.values()];
@@ -73,7 +73,7 @@ export function isProblem<T extends object>(found: T): found is Extract<T, { pro
 }
 
 /** The rows a slot's formula uses, as far as it is worked. */
-export function usesOf({ held, fixed, formula }: Slot): readonly number[] {
+export function usesOf({ quarantined: held, fixed, formula }: Slot): readonly number[] {
   return held || fixed?.everywhere || !formula || isProblem(formula.link) ? [] : formula.link.uses;
 }
 

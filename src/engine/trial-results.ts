@@ -1,14 +1,14 @@
 import type { Change } from '../notebook/document';
-import type { Place, Trouble } from './answers';
+import type { CellRef, CellError } from './answers';
 
 /**
  * What is asked of trials. Each is the notebook with some changes, made in no other way than a person's edits; a
  * value for a place that is worked out holds it at that value in the sizes it is given for.
  */
-export interface TrialsAsked {
+export interface TrialsRequest {
   readonly trials: readonly (readonly Change[])[];
   /** The places whose results are wanted; what they do not depend on is not worked. */
-  readonly wanted: readonly Place[];
+  readonly wanted: readonly CellRef[];
   /** Ids of the sizes they are wanted in. */
   readonly sizes: readonly string[];
 }
@@ -20,12 +20,12 @@ export interface TrialsWatch {
 }
 
 /** Works trials one after another. In a worker, or directly. */
-export type WorkTrials = (asked: TrialsAsked, watch?: TrialsWatch) => Promise<TrialResults>;
+export type WorkTrials = (asked: TrialsRequest, watch?: TrialsWatch) => Promise<TrialResults>;
 
-type Told<T> = readonly [trial: number, size: number, place: number, told: T];
+type TrialValue<T> = readonly [trial: number, size: number, place: number, told: T];
 
 /** What trials gave; of those that were not reached, nothing. Read with `trialResult`. */
-export interface TrialResults extends Omit<TrialsAsked, 'trials'> {
+export interface TrialResults extends Omit<TrialsRequest, 'trials'> {
   /** How many of the trials were worked, from the first on. */
   readonly done: number;
   /**
@@ -35,9 +35,9 @@ export interface TrialResults extends Omit<TrialsAsked, 'trials'> {
   readonly ended?: 'stopped' | 'edited' | 'took too long' | 'broke down';
   /** Number by trial, size and place, the last fastest; NaN where there is none. */
   readonly numbers: Float64Array;
-  readonly texts: readonly Told<string>[];
-  readonly truths: readonly Told<boolean>[];
-  readonly troubles: readonly Told<Trouble>[];
+  readonly texts: readonly TrialValue<string>[];
+  readonly truths: readonly TrialValue<boolean>[];
+  readonly errors: readonly TrialValue<CellError>[];
 }
 
 /** The number a trial gave, by the places of its size and place in what was asked; undefined where there is none. */
@@ -53,13 +53,13 @@ export function trialNumber(
 
 /** Results of trials of which none was worked. */
 export function noTrialResults(
-  { wanted, sizes }: TrialsAsked,
+  { wanted, sizes }: TrialsRequest,
   ended: NonNullable<TrialResults['ended']>,
 ): TrialResults {
-  return { wanted, sizes, done: 0, ended, numbers: new Float64Array(), texts: [], truths: [], troubles: [] };
+  return { wanted, sizes, done: 0, ended, numbers: new Float64Array(), texts: [], truths: [], errors: [] };
 }
 
-const found = new WeakMap<TrialResults, Map<number, string | boolean | Trouble>>();
+const found = new WeakMap<TrialResults, Map<number, string | boolean | CellError>>();
 
 /**
  * What a trial gave: a number, a text, a truth, or the trouble why there is none; undefined where it was not reached.
@@ -71,7 +71,7 @@ export function trialResult(
   trial: number,
   size: number,
   place: number,
-): number | string | boolean | Trouble | undefined {
+): number | string | boolean | CellError | undefined {
   const number = trialNumber(results, trial, size, place);
   if (number !== undefined) return number;
   const at = (of: readonly [number, number, number, unknown]): number =>
@@ -79,7 +79,7 @@ export function trialResult(
   let others = found.get(results);
   if (!others) {
     others = new Map();
-    for (const told of [...results.texts, ...results.truths, ...results.troubles])
+    for (const told of [...results.texts, ...results.truths, ...results.errors])
       others.set(at(told), told[3]);
     found.set(results, others);
   }

@@ -1,10 +1,10 @@
 import type { Cell, Change, Size } from '../notebook/document';
 import { inputsOf, outputsOf } from '../notebook/kinds';
 import { changedCell, changedCellGone } from '../notebook/what-if';
-import type { Place, Trouble } from './answers';
+import type { CellRef, CellError } from './answers';
 import { Results } from './results';
 import { WorkedSheet, type Fixed } from './sheet';
-import type { TrialResults, TrialsAsked } from './trial-results';
+import type { TrialResults, TrialsRequest } from './trial-results';
 
 /** Sheets kept for trials that want the same places in the same sizes as some before. */
 const mostKept = 4;
@@ -15,7 +15,7 @@ interface Scratch {
   readonly results: Results;
   cells: Map<string, Cell>;
   sizes: readonly Size[];
-  held: ReadonlySet<string>;
+  quarantined: ReadonlySet<string>;
 }
 
 /** A trial made ready: the cells that differ from the notebook, the values held, or why it cannot be. */
@@ -46,18 +46,18 @@ export class Trials {
    * @param goesOn told how many trials are done; gives whether to go on with the next
    */
   *steps(
-    { trials, wanted, sizes: sizeIds }: TrialsAsked,
+    { trials, wanted, sizes: sizeIds }: TrialsRequest,
     goesOn: (done: number) => boolean = () => true,
   ): Generator<void, TrialResults> {
     const { updates } = this.#base;
     const texts: [number, number, number, string][] = [];
     const truths: [number, number, number, boolean][] = [];
-    const troubles: [number, number, number, Trouble][] = [];
+    const errors: [number, number, number, CellError][] = [];
     const numbers = new Float64Array(trials.length * sizeIds.length * wanted.length).fill(NaN);
     const missing = new Map(wanted.flatMap((place, at) => (this.#has(place) ? [] : [[at, resultGone]])));
     const cells = new Map([...this.#base.cells].map(([id, { cell }]) => [id, cell]));
     const sizes = this.#base.sizes.filter(({ id }) => sizeIds.includes(id));
-    const held = new Set(this.#base.heldCells);
+    const held = new Set(this.#base.quarantinedCells);
     const scratch = this.#scratchFor(wanted, sizeIds);
     let done = 0;
     let ended: TrialResults['ended'];
@@ -76,12 +76,12 @@ export class Trials {
           else {
             const [text, truth] = [results.text(size, cell, key), results.truth(size, cell, key)];
             const wrong = 'refused' in trial ? trial.refused : missing.get(placeAt);
-            if (wrong !== undefined) troubles.push([done, sizeAt, placeAt, { message: wrong }]);
+            if (wrong !== undefined) errors.push([done, sizeAt, placeAt, { message: wrong }]);
             else if (text !== undefined) texts.push([done, sizeAt, placeAt, text]);
             else if (truth !== undefined) truths.push([done, sizeAt, placeAt, truth]);
             else {
-              const trouble = results.trouble(size, cell, key) ?? { message: sizeGone };
-              troubles.push([done, sizeAt, placeAt, trouble]);
+              const error = results.error(size, cell, key) ?? { message: sizeGone };
+              errors.push([done, sizeAt, placeAt, error]);
             }
           }
           at++;
@@ -98,12 +98,12 @@ export class Trials {
       numbers,
       texts,
       truths,
-      troubles,
+      errors,
     };
   }
 
   /** Works all trials at one go. */
-  run(asked: TrialsAsked): TrialResults {
+  run(asked: TrialsRequest): TrialResults {
     const steps = this.steps(asked);
     for (;;) {
       const step = steps.next();
@@ -123,7 +123,7 @@ export class Trials {
     for (const [id, cell] of cells) {
       const now = changed.get(id) ?? cell;
       // A cell that is set aside, or no longer, is told again even where it stayed the same.
-      if (scratch.cells.get(id) === now && scratch.held.has(id) === held.has(id)) continue;
+      if (scratch.cells.get(id) === now && scratch.quarantined.has(id) === held.has(id)) continue;
       put.push(now);
       scratch.cells.set(id, now);
     }
@@ -134,7 +134,7 @@ export class Trials {
     const other =
       sizes.length !== scratch.sizes.length || sizes.some((size, at) => size !== scratch.sizes[at]);
     scratch.sizes = sizes;
-    scratch.held = held;
+    scratch.quarantined = held;
     const hold = put.flatMap(({ id }) => (held.has(id) ? [id] : []));
     const changes = { put, drop, ...(other ? { sizes } : {}) };
     scratch.results.apply(yield* scratch.sheet.updating(changes, hold, fixed));
@@ -159,12 +159,12 @@ export class Trials {
     return { changed, fixed };
   }
 
-  #has({ cell: id, key }: Place): boolean {
+  #has({ cell: id, key }: CellRef): boolean {
     const cell = this.#base.cells.get(id)?.cell;
     return cell !== undefined && [...inputsOf(cell), ...outputsOf(cell)].some((part) => part.key === key);
   }
 
-  #scratchFor(wanted: readonly Place[], sizes: readonly string[]): Scratch {
+  #scratchFor(wanted: readonly CellRef[], sizes: readonly string[]): Scratch {
     const shape = JSON.stringify([sizes, wanted.map(({ cell, key }) => [cell, key])]);
     const kept = this.#kept.get(shape);
     const scratch = kept ?? {
@@ -172,7 +172,7 @@ export class Trials {
       results: new Results(),
       cells: new Map<string, Cell>(),
       sizes: [],
-      held: new Set<string>(),
+      quarantined: new Set<string>(),
     };
     this.#kept.delete(shape);
     this.#kept.set(shape, scratch);

@@ -4,7 +4,7 @@
  * @example listed(['a', 'b', 'c']) // 'a, b and c'
  * @example listed([])              // ''
  */
-export function listed(words: readonly string[]): string {
+export function joinWithAnd(words: readonly string[]): string {
   if (words.length < 2) return words[0] ?? '';
   return `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
 }

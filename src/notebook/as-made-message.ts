@@ -19,7 +19,7 @@ export function measureLabel(label: string): string {
  * asMadeSaid(cell, [{ id: 'm', label: 'M' }], settings, number)
  * // ['M: Finished bust is 99.8 cm where 103.8 is wanted.']
  */
-export function asMadeSaid(
+export function asMadeMessage(
   cell: Pick<AsMadeCell, 'label'>,
   sizes: readonly Size[],
   { length, decimal }: Settings,

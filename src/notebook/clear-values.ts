@@ -2,7 +2,7 @@ import { cellById, type Notebook } from './document';
 import type { Edit } from './edits';
 import { inputsOf } from './kinds';
 
-export interface ValuePlace {
+export interface ValueRef {
   readonly cell: string;
   readonly key: string;
   /** null where one place stands for every size. */
@@ -15,9 +15,9 @@ export interface ValuePlace {
  *
  * @returns the edit, or undefined where there is nothing given in these places, and how many values it takes out
  */
-export function emptying(
+export function clearValues(
   notebook: Notebook,
-  places: readonly ValuePlace[],
+  places: readonly ValueRef[],
 ): { edit: Edit | undefined; count: number } {
   const edits = places.flatMap((place): Edit[] =>
     isGiven(notebook, place) ? [{ do: 'give', ...place, value: null }] : [],
@@ -27,7 +27,7 @@ export function emptying(
   return { edit: count === 0 ? undefined : { do: 'several', edits, what }, count };
 }
 
-function isGiven(notebook: Notebook, { cell: id, key, size }: ValuePlace): boolean {
+function isGiven(notebook: Notebook, { cell: id, key, size }: ValueRef): boolean {
   const cell = cellById(notebook, id);
   const entry = cell && inputsOf(cell).find((input) => input.key === key)?.entry;
   if (!entry || 'formula' in entry) return false;

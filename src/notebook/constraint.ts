@@ -9,10 +9,10 @@ import type { Input } from './kind';
  * // 'Stitches counted must be more than 0.'
  */
 export function wrongValue(
-  input: Pick<Input, 'label' | 'must' | 'within'>,
+  input: Pick<Input, 'label' | 'constraint' | 'within'>,
   value: number,
 ): string | undefined {
-  const { whole, above, least } = input.must ?? {};
+  const { whole, above, least } = input.constraint ?? {};
   // "Must" goes with a measure and with rows alike.
   const label = capital(input.label);
   if (!Number.isFinite(value)) return `${label} must be a number.`;

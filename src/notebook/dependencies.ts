@@ -2,10 +2,10 @@ import { allCells, type Notebook } from './document';
 import { namesIn, sameName } from '../formulas/formula';
 import { inputsOf, outputsOf } from './kinds';
 import { nameTable } from './names';
-import { remembered } from './memoize-per-cell';
+import { memoizePerCell } from './memoize-per-cell';
 
 /** The names that the formulas of a cell use, its own included. */
-const namesUsedBy = remembered<readonly string[]>((cell) => {
+const namesUsedBy = memoizePerCell<readonly string[]>((cell) => {
   const formulas = [
     ...inputsOf(cell).flatMap(({ entry }) => ('formula' in entry ? [entry.formula] : [])),
     ...outputsOf(cell).map((output) => output.formula),
@@ -14,46 +14,46 @@ const namesUsedBy = remembered<readonly string[]>((cell) => {
 });
 
 /** Which cells each cell feeds, and which it is fed by, one step away, by id. */
-export interface Feeds {
-  readonly feeds: ReadonlyMap<string, ReadonlySet<string>>;
-  readonly fedBy: ReadonlyMap<string, ReadonlySet<string>>;
+export interface Dependencies {
+  readonly dependents: ReadonlyMap<string, ReadonlySet<string>>;
+  readonly precedents: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
 /** The last notebooks that were asked about, the latest first; the history of edits keeps hundreds more. */
-let links: (readonly [of: Notebook['sections'], feeds: Feeds])[] = [];
+let cache: (readonly [of: Notebook['sections'], feeds: Dependencies])[] = [];
 const mostLinks = 4;
 
-export function feedsOf(notebook: Notebook): Feeds {
-  const cached = links.find(([of]) => of === notebook.sections);
+export function dependenciesOf(notebook: Notebook): Dependencies {
+  const cached = cache.find(([of]) => of === notebook.sections);
   if (cached) return cached[1];
   const table = nameTable(notebook);
-  const feeds = new Map<string, Set<string>>();
-  const fedBy = new Map<string, Set<string>>();
+  const dependents = new Map<string, Set<string>>();
+  const precedents = new Map<string, Set<string>>();
   for (const cell of allCells(notebook)) {
-    feeds.set(cell.id, feeds.get(cell.id) ?? new Set());
+    dependents.set(cell.id, dependents.get(cell.id) ?? new Set());
     const sources = new Set<string>();
     for (const name of namesUsedBy(cell)) {
       const source = table.get(sameName(name))?.cell;
       if (source === undefined || source === cell.id) continue;
       sources.add(source);
-      const fed = feeds.get(source) ?? new Set<string>();
-      feeds.set(source, fed.add(cell.id));
+      const fed = dependents.get(source) ?? new Set<string>();
+      dependents.set(source, fed.add(cell.id));
     }
-    fedBy.set(cell.id, sources);
+    precedents.set(cell.id, sources);
   }
-  const made = { feeds, fedBy };
-  links = [[notebook.sections, made] as const, ...links].slice(0, mostLinks);
+  const made = { dependents, precedents };
+  cache = [[notebook.sections, made] as const, ...cache].slice(0, mostLinks);
   return made;
 }
 
 /** Everything that depends on a cell, however far away; nearest first, the cell itself left out. */
 export function downstream(notebook: Notebook, id: string): string[] {
-  return reachedFrom(feedsOf(notebook).feeds, id);
+  return reachedFrom(dependenciesOf(notebook).dependents, id);
 }
 
 /** Everything that a cell depends on, however far away; nearest first, the cell itself left out. */
 export function upstream(notebook: Notebook, id: string): string[] {
-  return reachedFrom(feedsOf(notebook).fedBy, id);
+  return reachedFrom(dependenciesOf(notebook).precedents, id);
 }
 
 /**

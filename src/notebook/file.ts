@@ -17,7 +17,7 @@ import { tooDeep, tooMuch } from './file-limits';
 import { largestFile } from './limits';
 import { versionOne } from './frozen/version-1';
 import { migrated } from './migrations';
-import { finiteSchema, formulaSchema, labelSchema, nameSchema, shapes } from './schemas';
+import { finiteSchema, formulaSchema, labelSchema, nameSchema, schemas } from './schemas';
 
 const id = v.pipe(v.string(), v.minLength(1), v.maxLength(64));
 
@@ -32,9 +32,9 @@ export const cellBase = {
 
 /** A cell: what every cell has, and what its kind declares. */
 export const cellSchema = v.pipe(
-  v.looseObject({ ...cellBase, kind: v.picklist(Object.keys(shapes) as Cell['kind'][]) }),
+  v.looseObject({ ...cellBase, kind: v.picklist(Object.keys(schemas) as Cell['kind'][]) }),
   v.rawTransform(({ dataset: { value }, addIssue, NEVER }) => {
-    const own = v.safeParse(shapes[value.kind], value);
+    const own = v.safeParse(schemas[value.kind], value);
     if (!own.success) {
       const issue = own.issues[0];
       addIssue({

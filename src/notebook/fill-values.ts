@@ -94,7 +94,7 @@ export function entering(
  * The edit that fills the values of some inputs along sizes: on each line the value of `from` goes into the sizes
  * `to`. undefined where there is nothing to fill, or every value is there already.
  */
-export function filling(
+export function fillValues(
   notebook: Notebook,
   places: readonly { readonly cell: string; readonly key: string }[],
   from: Size,

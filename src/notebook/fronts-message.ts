@@ -10,7 +10,7 @@ import { writeLength } from '../format/quantities';
  * frontsSaid([{ id: 'm', label: 'M' }, { id: 'l', label: 'L' }], settings, (size) => (size === 'l' ? 3.1 : 0))
  * // ['In L the fronts, closed, are 3.1 cm wider than the back.']
  */
-export function frontsSaid(
+export function frontsMessage(
   sizes: readonly Size[],
   { length, decimal }: Settings,
   beyond: (size: string) => number | undefined,

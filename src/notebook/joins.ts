@@ -21,7 +21,7 @@ export interface JoinEdge {
 }
 
 /** Edges that are sewn together, or of which one is picked up along the others. */
-export interface ToldJoin {
+export interface NotebookJoin {
   readonly id: string;
   readonly label: string;
   readonly edges: readonly JoinEdge[];
@@ -41,9 +41,9 @@ const deepest = 4;
  * A name stands for an edge where it is an output or an input of a piece (`back_end`, `front_lower_worked_rows`), the
  * count a piece starts with, or a cell worked from such names. Lengths and widths stand for no edge: they measure.
  */
-export function joinsOf(notebook: Notebook): ToldJoin[] {
+export function joinsOf(notebook: Notebook): NotebookJoin[] {
   const reader = new EdgeReader(notebook);
-  const joins: ToldJoin[] = [];
+  const joins: NotebookJoin[] = [];
   for (const cell of allCells(notebook)) {
     if (cell.kind === 'check') {
       const edges = argumentsOf(cell.condition, 'JOINS').flatMap((argument) =>

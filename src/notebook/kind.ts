@@ -13,7 +13,7 @@ export interface Input {
   readonly written?: WrittenAs;
   readonly entry: Entry;
   /** What a typed value must be, beyond a number. */
-  readonly must?: Must;
+  readonly constraint?: Constraint;
   /** What a length that is typed lies within, cm: beyond it a key or a unit slipped. A file may hold another. */
   readonly within?: readonly [least: number, most: number];
   /** A value that every size shares by its nature: a swatch is the same swatch in every size. */
@@ -23,7 +23,7 @@ export interface Input {
 /** How a person writes a number, where its unit alone does not say: a share as a per cent, yarn by the metre. */
 export type WrittenAs = 'percent' | 'metres';
 
-export interface Must {
+export interface Constraint {
   readonly whole?: true;
   readonly above?: number;
   readonly least?: number;

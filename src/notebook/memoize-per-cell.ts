@@ -7,7 +7,7 @@ const statesOfACell = 8;
  * What is worked out of a cell alone, once for each state of it, since a cell is never changed in place. Only its last
  * states are remembered: the history of edits keeps hundreds, and nobody asks about those.
  */
-export function remembered<Value>(make: (cell: Cell) => Value): (cell: Cell) => Value {
+export function memoizePerCell<Value>(make: (cell: Cell) => Value): (cell: Cell) => Value {
   const known = new Map<string, { readonly cell: Cell; readonly value: Value }[]>();
   return (cell) => {
     const states = known.get(cell.id);

@@ -2,7 +2,7 @@ import { allCells, type Cell, type Notebook } from './document';
 import { sameName } from '../formulas/formula';
 import { inputsOf, kinds, outputsOf } from './kinds';
 import { numbered } from '../format/numbered';
-import { remembered } from './memoize-per-cell';
+import { memoizePerCell } from './memoize-per-cell';
 
 /** What a name stands for: one input or output of a cell. */
 export interface Named {
@@ -13,7 +13,7 @@ export interface Named {
 }
 
 /** Every name that a cell brings into the notebook. Notes bring none. */
-export const namesOf = remembered<readonly Named[]>((cell) =>
+export const namesOf = memoizePerCell<readonly Named[]>((cell) =>
   [...inputsOf(cell), ...outputsOf(cell)].map((part) => ({
     name: part.name,
     cell: cell.id,

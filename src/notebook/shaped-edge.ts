@@ -13,7 +13,7 @@ const otherSide = { left: 'right', right: 'left' } as const;
  *
  * Source: common practice.
  */
-export function edgeTold({ label, worked }: PieceCell, stretch: TaperStretch): Side | undefined {
+export function shapedEdge({ label, worked }: PieceCell, stretch: TaperStretch): Side | undefined {
   const [left, right] = [/\bleft\b/iu.test(label), /\bright\b/iu.test(label)];
   const [front, back] = [/\bfront\b/iu.test(label), /\bback\b/iu.test(label)];
   const [neck, armhole] = [/\bneck/iu.test(stretch.label), /\barmhole/iu.test(stretch.label)];

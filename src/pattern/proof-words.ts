@@ -1,4 +1,4 @@
-import { listed } from '../format/join-with-and';
+import { joinWithAnd } from '../format/join-with-and';
 import type { PatternDocument } from './pattern-document';
 import type { Proof } from './proof';
 
@@ -34,7 +34,7 @@ export function proofWords(proof: Proof, written: Written): string {
   }
   const all = sizes.length > 1 ? ', in all sizes' : '';
   const gauge = written.terms === 'US' ? 'gauge' : 'tension';
-  return `Recounted from this text, row by row${all}; its names, fabrics, materials, ${gauge}, measurements, terms and seams match the notebook. Not proven: ${listed(notProven(proof, written))}.${missing}`;
+  return `Recounted from this text, row by row${all}; its names, fabrics, materials, ${gauge}, measurements, terms and seams match the notebook. Not proven: ${joinWithAnd(notProven(proof, written))}.${missing}`;
 }
 
 /**
@@ -62,4 +62,4 @@ const longest = 60;
 const shortened = (text: string): string => (text.length > longest ? `${text.slice(0, longest)}…` : text);
 
 const some = (names: readonly string[]): string =>
-  listed(names.length > 5 ? [...names.slice(0, 5), `${names.length - 5} more`] : names);
+  joinWithAnd(names.length > 5 ? [...names.slice(0, 5), `${names.length - 5} more`] : names);

@@ -1,6 +1,6 @@
 import { compareStatements, type ReadPart } from './compare-statements';
 import type { PatternBlock, PatternDocument, PatternPart, Sentence } from './pattern-document';
-import { readPart, recountPiece, type PrintedBlock, type PrintedPart } from './verify';
+import { readPart, verifyPiece, type PrintedBlock, type PrintedPart } from './verify';
 import type { PatternSource } from './source';
 
 /** Whether a pattern recounts to its rows and says what the notebook says, and where not. */
@@ -134,7 +134,7 @@ function readAgain(part: PatternPart, printed: PrintedPart, sizes: readonly stri
       ? {
           kind: 'piece',
           cell: part.cell ?? '',
-          bySize: sizes.map((_size, place) => recountPiece(lines, { sizes, place })),
+          bySize: sizes.map((_size, place) => verifyPiece(lines, { sizes, place })),
         }
       : { kind: 'other', read: readPart(printed) };
   readParts.set(part, { labels, read });

@@ -12,7 +12,7 @@ export interface PatternSource {
   /** Whether a check holds; undefined where that is not known. */
   truth(size: string, cell: string, key: string): boolean | undefined;
   /** Why there is no result, as a sentence. */
-  trouble(size: string, cell: string, key: string): string | undefined;
+  errorAt(size: string, cell: string, key: string): string | undefined;
   /** The plan of a piece in a size, or why there is none. */
   plan(size: string, cell: string): Piece | { readonly trouble: string };
 }

@@ -2,18 +2,18 @@ import { allCells, writeFile, type Notebook } from '../notebook';
 import type { Journal } from './journal';
 import { forgetEntries } from './journal-entries';
 import type { EditsHeld, Written } from './stored-notebook';
-import type { Shelf } from './notebook-store';
+import type { NotebookStore } from './notebook-store';
 import { beginsSpan, thinned } from './snapshot-retention';
-import { troubleOf, type Trouble } from './storage-error';
+import { storageErrorOf, type StorageError } from './storage-error';
 
 /** How a notebook stands with the shelf. */
-export type Standing =
+export type SaveStatus =
   /** As it was opened, and not kept: nothing was changed. */
   | { readonly is: 'as it was' }
   | { readonly is: 'kept'; readonly at: number }
   /** Changed, and soon kept. */
   | { readonly is: 'keeping' }
-  | { readonly is: 'not kept'; readonly trouble: Trouble };
+  | { readonly is: 'not kept'; readonly trouble: StorageError };
 
 /** What is known of a notebook on the shelf. */
 export interface Known {
@@ -23,8 +23,8 @@ export interface Known {
 }
 
 /** What a pen tells. */
-export interface Told {
-  stands(standing: Standing): void;
+export interface AutosaveEvents {
+  statusChanged(standing: SaveStatus): void;
   /** Somebody else has written the notebook meanwhile: what is here was not written, and has to stand apart. */
   apart(notebook: Notebook): void;
 }
@@ -34,7 +34,7 @@ const pause = 200;
 /** Milliseconds after which a write that failed is tried again. */
 const again = 5000;
 /** Milliseconds after which a write that does not end is said to hang; with the pause before it, within five seconds. */
-const patience = 4000;
+const silentAfter = 4000;
 /** Writers that a record names, beside its own: a window that sleeps looks there whether its edits were replayed. */
 const mostNamed = 16;
 
@@ -49,17 +49,17 @@ export function writtenOf(notebook: Notebook): Written {
  * under way at a time, and of the states it is told meanwhile only the newest is written next. What is not kept is tried
  * again for as long as the page lives, also after `lay`.
  */
-export class Pen {
+export class Autosaver {
   readonly id: string;
-  readonly #shelf: Shelf;
-  readonly #told: Told;
+  readonly #store: NotebookStore;
+  readonly #events: AutosaveEvents;
   #known: Known;
   #journal: Journal | undefined;
   #newest: Notebook;
   #written: Notebook | null;
-  #standing: Standing;
+  #status: SaveStatus;
   #timer: ReturnType<typeof setTimeout> | undefined;
-  #turn: Promise<void> = Promise.resolve();
+  #queue: Promise<void> = Promise.resolve();
   #remember = false;
   /** Keys of entries of the journal that the next write makes needless. */
   #replayed: readonly string[] = [];
@@ -75,32 +75,32 @@ export class Pen {
     id: string,
     notebook: Notebook,
     known: Known | null,
-    shelf: Shelf,
-    told: Told,
+    store: NotebookStore,
+    told: AutosaveEvents,
     journal?: Journal,
   ) {
     this.id = id;
-    this.#shelf = shelf;
-    this.#told = told;
+    this.#store = store;
+    this.#events = told;
     this.#known = known ?? { revision: 0, changed: 0 };
     this.#journal = journal;
     this.#newest = notebook;
     this.#written = notebook;
-    this.#standing = known ? { is: 'kept', at: known.changed } : { is: 'as it was' };
-    told.stands(this.#standing);
+    this.#status = known ? { is: 'kept', at: known.changed } : { is: 'as it was' };
+    told.statusChanged(this.#status);
   }
 
   get notebook(): Notebook {
     return this.#newest;
   }
 
-  get standing(): Standing {
-    return this.#standing;
+  get status(): SaveStatus {
+    return this.#status;
   }
 
   /** Whether this pen itself was told of edits that are not on the shelf. */
   get hasOwnEdits(): boolean {
-    return this.#journal ? this.#journal.pending : !this.dry;
+    return this.#journal ? this.#journal.pending : !this.isSaved;
   }
 
   /** Whether edits are only as safe as the shelf is quick, since the browser has no journal for them. */
@@ -110,7 +110,7 @@ export class Pen {
 
   /** Whether leaving the page now would lose something: it is neither on the shelf nor in the journal. */
   get atRisk(): boolean {
-    return !this.dry && !this.#down && !(this.#journal?.complete ?? false);
+    return !this.isSaved && !this.#down && !(this.#journal?.complete ?? false);
   }
 
   /** The notebook as it is now. */
@@ -119,7 +119,7 @@ export class Pen {
     if (this.#down) return;
     this.#journal?.note(notebook);
     if (notebook === this.#written && !this.#timer) return;
-    if (this.#standing.is !== 'not kept') this.#stands({ is: 'keeping' });
+    if (this.#status.is !== 'not kept') this.#setStatus({ is: 'keeping' });
     // What the journal could not take is not left waiting for more.
     this.#timer ??= setTimeout(() => void this.keep(), this.#journal?.complete === false ? 0 : pause);
   }
@@ -156,7 +156,7 @@ export class Pen {
 
   goOn(): void {
     this.#waits = false;
-    if (this.dry) this.#forgetReplayed();
+    if (this.isSaved) this.#forgetReplayed();
     else void this.keep();
   }
 
@@ -188,7 +188,7 @@ export class Pen {
   keep(): Promise<void> {
     clearTimeout(this.#timer);
     this.#timer = undefined;
-    return (this.#turn = this.#turn.then(() => this.#write()));
+    return (this.#queue = this.#queue.then(() => this.#write()));
   }
 
   /** Begins anew from what is on the shelf, which another window wrote. */
@@ -197,18 +197,18 @@ export class Pen {
     this.#written = notebook;
     this.#known = known;
     this.#journal = journal;
-    this.#stands({ is: 'kept', at: known.changed });
+    this.#setStatus({ is: 'kept', at: known.changed });
   }
 
   /** Whether all it was told of is on the shelf. */
-  get dry(): boolean {
+  get isSaved(): boolean {
     return this.#written === this.#newest && !this.#writing;
   }
 
   /** Writes what is left, and nothing after that. Where that fails it stays up and tries again; false comes back. */
-  async lay(): Promise<boolean> {
+  async flushAndClose(): Promise<boolean> {
     await this.keep();
-    if (!this.dry) return false;
+    if (!this.isSaved) return false;
     this.drop();
     return true;
   }
@@ -225,23 +225,23 @@ export class Pen {
     if (this.#down || this.#waits) return;
     if (notebook === this.#written) {
       this.#journal?.rewind();
-      if (this.#standing.is === 'keeping') this.#stands(this.#resting());
+      if (this.#status.is === 'keeping') this.#setStatus(this.#resting());
       return;
     }
     const now = Date.now();
     const upTo = this.#journal?.number ?? 0;
     const remember = this.#remember || beginsSpan(this.#known.changed, now);
     const edits = this.#edits(upTo);
-    const hangs = setTimeout(() => this.#stands({ is: 'not kept', trouble: 'silent' }), patience);
+    const hangs = setTimeout(() => this.#setStatus({ is: 'not kept', trouble: 'silent' }), silentAfter);
     this.#writing = true;
     try {
       const written = { ...writtenOf(notebook), ...(edits ? { edits } : {}) };
-      const revision = await this.#shelf.write(this.id, written, this.#known.revision, { now, remember });
+      const revision = await this.#store.write(this.id, written, this.#known.revision, { now, remember });
       clearTimeout(hangs);
       this.#writing = false;
       if (revision === null) {
         this.drop();
-        this.#told.apart(this.#newest);
+        this.#events.apart(this.#newest);
         return;
       }
       this.#known = { revision, changed: now, edits };
@@ -249,13 +249,13 @@ export class Pen {
       this.#remember = false;
       this.#journal?.saved(upTo);
       this.#forgetReplayed();
-      this.#stands(this.dry ? { is: 'kept', at: now } : { is: 'keeping' });
+      this.#setStatus(this.isSaved ? { is: 'kept', at: now } : { is: 'keeping' });
       // An undo may have gone back meanwhile to what was kept before.
-      if (!this.dry) this.#timer ??= setTimeout(() => void this.keep(), pause);
+      if (!this.isSaved) this.#timer ??= setTimeout(() => void this.keep(), pause);
     } catch (error) {
       clearTimeout(hangs);
       this.#writing = false;
-      this.#stands({ is: 'not kept', trouble: troubleOf(error) });
+      this.#setStatus({ is: 'not kept', trouble: storageErrorOf(error) });
       if (!this.#down) this.#timer ??= setTimeout(() => void this.keep(), again);
       return;
     }
@@ -276,20 +276,20 @@ export class Pen {
     };
   }
 
-  #resting(): Standing {
+  #resting(): SaveStatus {
     const { revision, changed } = this.#known;
     return revision === 0 ? { is: 'as it was' } : { is: 'kept', at: changed };
   }
 
-  #stands(standing: Standing): void {
-    this.#standing = standing;
-    this.#told.stands(standing);
+  #setStatus(standing: SaveStatus): void {
+    this.#status = standing;
+    this.#events.statusChanged(standing);
   }
 
   /** The notebook is kept, whatever becomes of this: what is not thinned now is with the next write. */
   async #thin(): Promise<void> {
     try {
-      await this.#shelf.thin(this.id, thinned(await this.#shelf.states(this.id)));
+      await this.#store.thin(this.id, thinned(await this.#store.states(this.id)));
     } catch {
       // Earlier states that are too many do no harm.
     }

@@ -3,7 +3,7 @@ import { openDatabase, type Database } from './database';
 import { stateFrom } from './earlier-state';
 import { counted, keptFrom, textFrom, type EarlierState } from './stored-notebook';
 import { listing, titleIn, type Found } from './listing';
-import type { Shelf } from './notebook-store';
+import type { NotebookStore } from './notebook-store';
 import { newestFirst } from './snapshot-retention';
 
 /** What was committed has reached the disk: it outlives a killed process, and a flat battery too. */
@@ -17,7 +17,7 @@ const ofNotebook = (id: string): IDBKeyRange => IDBKeyRange.bound([id], [id, []]
  *
  * @throws DOMException where the browser keeps nothing; every method of the shelf may throw it too
  */
-export async function deviceShelf(): Promise<Shelf> {
+export async function deviceStore(): Promise<NotebookStore> {
   let database: Database | undefined = await openDatabase(lost);
   function lost(): void {
     database = undefined;

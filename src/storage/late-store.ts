@@ -1,10 +1,10 @@
-import type { Shelf } from './notebook-store';
+import type { NotebookStore } from './notebook-store';
 
 /**
  * A shelf that is there at once although its database has not answered yet: whatever is asked of it waits for the answer.
  * A database that never answers leaves all of it waiting; the pen says so.
  */
-export function lateShelf(opened: Promise<Shelf>): Shelf {
+export function lateStore(opened: Promise<NotebookStore>): NotebookStore {
   return {
     list: async () => (await opened).list(),
     read: async (id) => (await opened).read(id),

@@ -1,7 +1,7 @@
 import type { EarlierState, KeptNotebook, Written } from './stored-notebook';
 
 /** Where notebooks stand: on the device, or in memory where the browser keeps nothing. */
-export interface Shelf {
+export interface NotebookStore {
   /** Every notebook, also those that are deleted or damaged; the one written last comes first. */
   list(): Promise<KeptNotebook[]>;
   read(id: string): Promise<{ readonly kept: KeptNotebook; readonly text: string } | undefined>;

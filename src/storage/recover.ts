@@ -3,7 +3,7 @@ import { forgetEntries } from './journal-entries';
 import type { EditsHeld } from './stored-notebook';
 import { writtenOf } from './autosaver';
 import { heldIn, replay, type Chain } from './replay';
-import type { Shelf } from './notebook-store';
+import type { NotebookStore } from './notebook-store';
 
 /** What was recovered of a notebook that no window has open. */
 export interface Recovered {
@@ -37,33 +37,37 @@ export function heldAfter(
  *
  * @throws what the shelf throws; the entries then stay in the journal
  */
-export async function recover(shelf: Shelf, id: string, chains: readonly Chain[]): Promise<Recovered> {
-  const found = await shelf.read(id);
+export async function recover(
+  store: NotebookStore,
+  id: string,
+  chains: readonly Chain[],
+): Promise<Recovered> {
+  const found = await store.read(id);
   if (found?.kept.deleted !== undefined) return { apart: [] };
   const read = found && readFile(found.text);
   // A damaged record keeps its edits: they may fit what is left of it.
   if (read && 'problem' in read) return { apart: [] };
   const stored = found && read ? { ...found.kept, notebook: read.notebook, text: found.text } : null;
   const { notebook, made, apart, unread, newer, keys } = replay(stored, chains);
-  const last = await shelf.last();
+  const last = await store.last();
   if (notebook && Object.keys(made).length > 0) {
     const edits = heldAfter(stored?.edits, made);
     const written = { ...writtenOf(notebook), ...(edits ? { edits } : {}) };
     const options = { now: Date.now(), remember: true };
-    if ((await shelf.write(id, written, stored?.revision ?? 0, options)) === null) return { apart: [] };
+    if ((await store.write(id, written, stored?.revision ?? 0, options)) === null) return { apart: [] };
   }
   const titles: string[] = [];
   for (const own of apart) {
     const title = titleApart(own.title);
-    await writeNew(shelf, { ...own, title });
+    await writeNew(store, { ...own, title });
     titles.push(title);
   }
-  if (last !== undefined) await shelf.setLast(last);
+  if (last !== undefined) await store.setLast(last);
   forgetEntries(keys);
   const title = (notebook ?? stored?.notebook)?.title ?? 'A notebook';
   return { apart: titles, ...(unread ? { unread: title } : {}), ...(newer ? { newer: title } : {}) };
 }
 
-async function writeNew(shelf: Shelf, notebook: Notebook): Promise<void> {
-  await shelf.write(crypto.randomUUID(), writtenOf(notebook), 0, { now: Date.now(), remember: false });
+async function writeNew(store: NotebookStore, notebook: Notebook): Promise<void> {
+  await store.write(crypto.randomUUID(), writtenOf(notebook), 0, { now: Date.now(), remember: false });
 }

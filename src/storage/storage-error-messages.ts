@@ -1,7 +1,7 @@
-import type { Trouble } from './storage-error';
+import type { StorageError } from './storage-error';
 
 /** What to say of it, and what to do. */
-export const troubleSays: Record<Trouble, string> = {
+export const storageErrorMessages: Record<StorageError, string> = {
   full: 'Not saved: this device is out of space. Save a file before you close this window.',
   refused:
     'Not saved: this browser does not let this page save (a private window, or its settings). Save a file before you close this window.',

@@ -1,8 +1,8 @@
 /** Why a browser did not keep a notebook. `silent`: it does not answer; `missing`: the part that keeps was not fetched. */
-export type Trouble = 'full' | 'refused' | 'broken' | 'silent' | 'missing';
+export type StorageError = 'full' | 'refused' | 'broken' | 'silent' | 'missing';
 
 /** What an error of the database comes down to. */
-export function troubleOf(error: unknown): Trouble {
+export function storageErrorOf(error: unknown): StorageError {
   const name = error instanceof Error || error instanceof DOMException ? error.name : '';
   if (name === 'QuotaExceededError') return 'full';
   if (name === 'SecurityError' || name === 'InvalidStateError' || name === 'NotAllowedError')

@@ -1,8 +1,8 @@
 /** What a window of a notebook does: it writes, or it follows the one that writes. */
-export type Part = 'writing' | 'following';
+export type Role = 'writing' | 'following';
 
 /** What the windows of a notebook tell each other. */
-type Told =
+type WindowMessage =
   /** A window that follows is there, and wants to see what is on the other's desk. */
   | { readonly say: 'here' }
   /** The notebook as it is on the desk of the window that writes. */
@@ -15,9 +15,9 @@ type Told =
 /** What the turn asks of the window it belongs to. */
 export interface Window {
   /** The window's part is another now. */
-  became(part: Part): void;
+  became(part: Role): void;
   /** Another window wrote this. */
-  heard(text: string): void;
+  received(text: string): void;
   /** Keeps all that was done here and does nothing more, because another window wants to write. */
   finish(): Promise<void>;
   /** The notebook as it is here, for a window that follows. */
@@ -30,7 +30,7 @@ export function lockOf(notebook: string): string {
 }
 
 /** A window that is asked to hand over and does not answer for so long is asleep, or hangs. */
-const patience = 1500;
+const answersWithin = 1500;
 
 /**
  * Whose turn it is to write a notebook that is open in several windows. One holds the lock and writes; the others follow
@@ -39,13 +39,13 @@ const patience = 1500;
  * The lock keeps windows from writing at the same time. That no window writes over another's work even so (a window
  * that slept while its lock was taken away) is for `Shelf.write` to see.
  */
-export class Turn {
+export class WriteLock {
   readonly #name: string;
   readonly #window: Window;
   readonly #own = crypto.randomUUID();
   readonly #channel: BroadcastChannel | undefined;
   readonly #locks: LockManager | undefined = navigator.locks;
-  #part: Part | undefined;
+  #role: Role | undefined;
   #followed = false;
   #release: (() => void) | undefined;
   #queue: AbortController | undefined;
@@ -57,17 +57,17 @@ export class Turn {
     this.#window = window;
     if (!this.#locks || typeof BroadcastChannel === 'undefined') {
       // Without a secure connection browsers have no locks; then each window writes, and `Shelf.write` keeps them apart.
-      this.#become('writing');
+      this.#setRole('writing');
       return;
     }
     this.#channel = new BroadcastChannel(this.#name);
-    this.#channel.onmessage = ({ data }: MessageEvent<Told>) => void this.#told(data);
-    this.#held({ ifAvailable: true });
+    this.#channel.onmessage = ({ data }: MessageEvent<WindowMessage>) => void this.#onMessage(data);
+    this.#request({ ifAvailable: true });
   }
 
   /** What this window does; undefined until that is known. */
-  get part(): Part | undefined {
-    return this.#part;
+  get role(): Role | undefined {
+    return this.#role;
   }
 
   /** Whether others follow, so that they are to be told. */
@@ -76,22 +76,22 @@ export class Turn {
   }
 
   /** Tells those that follow what is on the desk. */
-  tell(): void {
-    if (this.#part === 'writing' && this.#followed) this.#say({ say: 'now', text: this.#window.now() });
+  broadcast(): void {
+    if (this.#role === 'writing' && this.#followed) this.#say({ say: 'now', text: this.#window.now() });
   }
 
   /** Takes the turn: the window that has it keeps what it did and hands over; one that does not answer is not waited for. */
-  async take(): Promise<void> {
-    if (this.#part === 'writing' || !this.#channel) return;
+  async acquire(): Promise<void> {
+    if (this.#role === 'writing' || !this.#channel) return;
     this.#say({ say: 'may I', window: this.#own });
     await new Promise<void>((resolve) => {
       this.#goOn = resolve;
-      setTimeout(resolve, patience);
+      setTimeout(resolve, answersWithin);
     });
     this.#goOn = undefined;
     if (this.#closed) return;
     this.#queue?.abort();
-    this.#held({ steal: true });
+    this.#request({ steal: true });
   }
 
   close(): void {
@@ -101,7 +101,7 @@ export class Turn {
     this.#channel?.close();
   }
 
-  #held(how: LockOptions): void {
+  #request(how: LockOptions): void {
     const queue = new AbortController();
     const options: LockOptions = how.ifAvailable || how.steal ? how : { signal: queue.signal };
     if (!how.ifAvailable && !how.steal) this.#queue = queue;
@@ -112,7 +112,7 @@ export class Turn {
         return undefined;
       }
       this.#followed = !how.ifAvailable;
-      this.#become('writing');
+      this.#setRole('writing');
       return new Promise<void>((resolve) => (this.#release = resolve));
     }).catch(() => {
       // Taken away by another window, or called off here to ask for it in another way.
@@ -122,43 +122,43 @@ export class Turn {
 
   #follow(): void {
     this.#release = undefined;
-    this.#become('following');
+    this.#setRole('following');
     this.#say({ say: 'here' });
-    this.#held({});
+    this.#request({});
   }
 
-  async #told(told: Told): Promise<void> {
+  async #onMessage(told: WindowMessage): Promise<void> {
     if (this.#closed) return;
     switch (told.say) {
       case 'here':
         this.#followed = true;
-        this.tell();
+        this.broadcast();
         return;
       case 'now':
-        if (this.#part === 'following') this.#window.heard(told.text);
+        if (this.#role === 'following') this.#window.received(told.text);
         return;
       case 'may I':
-        if (this.#part !== 'writing') return;
-        this.#become('following');
+        if (this.#role !== 'writing') return;
+        this.#setRole('following');
         await this.#window.finish();
         this.#say({ say: 'go on', window: told.window });
         // Should that window be gone, nobody takes the lock away, and the turn is still here.
         setTimeout(() => {
-          if (!this.#closed && this.#release && this.#part === 'following') this.#become('writing');
-        }, 2 * patience);
+          if (!this.#closed && this.#release && this.#role === 'following') this.#setRole('writing');
+        }, 2 * answersWithin);
         return;
       case 'go on':
         if (told.window === this.#own) this.#goOn?.();
     }
   }
 
-  #become(part: Part): void {
-    if (this.#part === part) return;
-    this.#part = part;
+  #setRole(part: Role): void {
+    if (this.#role === part) return;
+    this.#role = part;
     this.#window.became(part);
   }
 
-  #say(told: Told): void {
+  #say(told: WindowMessage): void {
     if (!this.#closed) this.#channel?.postMessage(told);
   }
 }

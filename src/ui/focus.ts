@@ -1,15 +1,16 @@
 import { flushSync, tick } from 'svelte';
-import type { Place } from '../engine';
-import type { Desk } from '../workspace/workspace.svelte';
+import type { CellRef } from '../engine';
+import type { Workspace } from '../workspace/workspace.svelte';
 
 /**
  * Puts the focus on a place of the leaf, if it is drawn: on its first value, or on its cell's label. Where only a chain
  * is shown and the place is not in it, all is shown again. `more` is as in `returnTo`.
  */
-export function goTo(desk: Desk, place: Place, more = ''): void {
-  if (desk.shownCells && !desk.shownCells.has(place.cell)) flushSync(() => (desk.onlyChainOf = null));
-  if (desk.drawnYet.size > 0) flushSync(() => desk.drawnYet.clear());
-  desk.spot = { ...place, size: null };
+export function goTo(workspace: Workspace, place: CellRef, more = ''): void {
+  if (workspace.shownCells && !workspace.shownCells.has(place.cell))
+    flushSync(() => (workspace.onlyChainOf = null));
+  if (workspace.drawnYet.size > 0) flushSync(() => workspace.drawnYet.clear());
+  workspace.position = { ...place, size: null };
   const target =
     document.querySelector<HTMLElement>(at(place) + more) ??
     document.querySelector<HTMLElement>(at(place.cell));
@@ -21,7 +22,7 @@ export function goTo(desk: Desk, place: Place, more = ''): void {
  * After an editor has closed: the focus returns to the place it stood for, unless the person has gone on to another.
  * `more` tells that place from others of the same value, as an attribute selector.
  */
-export async function returnTo(place: Place, more = ''): Promise<void> {
+export async function returnTo(place: CellRef, more = ''): Promise<void> {
   await tick();
   const active = document.activeElement;
   if (active && active !== document.body && active.isConnected) return;
@@ -31,7 +32,7 @@ export async function returnTo(place: Place, more = ''): Promise<void> {
   stands?.focus({ preventScroll: true });
 }
 
-function at(place: Place | string): string {
+function at(place: CellRef | string): string {
   if (typeof place === 'string') return `[data-place][data-cell="${CSS.escape(place)}"]`;
   return `[data-place][data-cell="${CSS.escape(place.cell)}"][data-key="${CSS.escape(place.key)}"]`;
 }

@@ -1,5 +1,5 @@
 import { nameFrom } from '../notebook';
-import type { Desk } from '../workspace/workspace.svelte';
+import type { Workspace } from '../workspace/workspace.svelte';
 
 /** Hands something to the person as a file. */
 export function saveAsFile(what: Blob, name: string): void {
@@ -17,15 +17,15 @@ export function saveText(text: string, name: string, type: string): void {
 }
 
 /** The notebook on the desk as a file. */
-export function fileOf(desk: Desk): File {
-  return new File([desk.file()], `${nameFrom(desk.notebook.title)}.notebook.json`, {
+export function fileOf(workspace: Workspace): File {
+  return new File([workspace.file()], `${nameFrom(workspace.notebook.title)}.notebook.json`, {
     type: 'application/json',
   });
 }
 
 /** Hands the notebook on the desk to the person as a file. */
-export function saveNotebook(desk: Desk): void {
-  const file = fileOf(desk);
+export function saveNotebook(workspace: Workspace): void {
+  const file = fileOf(workspace);
   saveAsFile(file, file.name);
-  desk.said = `Saved as ${file.name}.`;
+  workspace.announcement = `Saved as ${file.name}.`;
 }

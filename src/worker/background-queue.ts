@@ -3,7 +3,7 @@ import type { Cell, Notebook } from '../notebook/document';
 import type { ServedSheet } from './serve';
 
 /** Work under way in a thread beside its updates. */
-export interface BesideWork {
+export interface BackgroundJob {
   readonly done: Promise<unknown>;
   /** Hears every message of the thread that is not a reply. */
   sign?(data: unknown): void;
@@ -15,21 +15,21 @@ export interface BesideWork {
 export type EndedBecause = 'stopped' | 'took too long' | 'broke down';
 
 /** What work beside the updates can rely on: what is shown has been worked. */
-export interface BesideState {
+export interface BackgroundState {
   readonly sheet: Remote<ServedSheet>;
   readonly notebook: Notebook;
   /** Whether a cell hung, as it is, and is set aside. */
-  isHeld(cell: Cell): boolean;
+  isQuarantined(cell: Cell): boolean;
 }
 
 /** A lane of a thread for work beside its updates. */
-export interface BesideLane {
+export interface BackgroundQueue {
   /** Where the work comes from: one at a time, those that come first going first. */
-  readonly besides: BesideSource[];
+  readonly jobs: JobSource[];
   /** Looks again for what is due: a source of work has some now. */
   wake(): void;
   readonly working: boolean;
 }
 
 /** Begins the next of its work, if it has any. */
-export type BesideSource = (state: BesideState) => BesideWork | undefined;
+export type JobSource = (state: BackgroundState) => BackgroundJob | undefined;

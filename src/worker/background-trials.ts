@@ -1,17 +1,17 @@
-import type { BesideState, BesideWork } from './background-queue';
+import type { BackgroundState, BackgroundJob } from './background-queue';
 import type { SheetClient } from './client';
 import type { TrialsSign } from './serve';
 import {
   noTrialResults,
   type TrialResults,
-  type TrialsAsked,
+  type TrialsRequest,
   type TrialsWatch,
   type WorkTrials,
 } from '../engine/trial-results';
 
 interface Waiting {
   readonly number: number;
-  readonly asked: TrialsAsked;
+  readonly asked: TrialsRequest;
   readonly watch: TrialsWatch;
   answered(results: TrialResults): void;
   dropped(error: Error): void;
@@ -23,7 +23,7 @@ const known = new WeakMap<SheetClient, WorkTrials>();
  * Trials in the thread of a client, of the notebook it was shown last, once that is worked itself. What is shown
  * meanwhile goes before them, and ends them.
  */
-export function trialsBeside(client: SheetClient): WorkTrials {
+export function backgroundTrials(client: SheetClient): WorkTrials {
   let work = known.get(client);
   if (!work) known.set(client, (work = trialsOf(client)));
   return work;
@@ -33,7 +33,7 @@ function trialsOf(client: SheetClient): WorkTrials {
   let waiting: Waiting[] = [];
   let last = 0;
   let stop: ((trials: Waiting) => void) | undefined;
-  client.besides.push((state) => {
+  client.jobs.push((state) => {
     const trials = waiting.shift();
     if (!trials) return undefined;
     stop = (other) => {
@@ -63,7 +63,10 @@ function trialsOf(client: SheetClient): WorkTrials {
   };
 }
 
-function begun({ number, asked, watch, answered, dropped }: Waiting, { sheet }: BesideState): BesideWork {
+function begun(
+  { number, asked, watch, answered, dropped }: Waiting,
+  { sheet }: BackgroundState,
+): BackgroundJob {
   const results = sheet.trials(number, asked) as Promise<TrialResults>;
   return {
     done: results.then(answered, dropped),

@@ -1,9 +1,9 @@
 import { changesBetween, nothingChanged, withWhatIf, type Notebook, type WhatIf } from '../notebook';
 import type { Answer } from '../engine/answers';
-import type { BesideLane, BesideState, EndedBecause } from './background-queue';
+import type { BackgroundQueue, BackgroundState, EndedBecause } from './background-queue';
 
 /** Who is told of the what-ifs of a notebook. */
-export interface WhatIfsTold {
+export interface WhatIfEvents {
   /** What changed in a what-if; the first answer of each begins with its first slot. */
   answer(whatIf: string, answer: Answer): void;
   /** A what-if is not worked any more. */
@@ -18,7 +18,7 @@ export interface WhatIfsTold {
  *
  * @returns ends it
  */
-export function followWhatIfs(client: BesideLane, told: WhatIfsTold): () => void {
+export function followWhatIfs(client: BackgroundQueue, told: WhatIfEvents): () => void {
   let thread: object | undefined;
   const shown = new Map<string, Notebook>();
   /** What-ifs that are not tried again as they are. */
@@ -36,7 +36,7 @@ export function followWhatIfs(client: BesideLane, told: WhatIfsTold): () => void
     return to;
   };
 
-  const source = ({ sheet, notebook, isHeld }: BesideState) => {
+  const source = ({ sheet, notebook, isQuarantined }: BackgroundState) => {
     if (thread !== sheet) shown.clear();
     thread = sheet;
     const on = notebook.whatIfs?.filter((whatIf) => whatIf.on) ?? [];
@@ -54,7 +54,7 @@ export function followWhatIfs(client: BesideLane, told: WhatIfsTold): () => void
       const first = !shown.has(whatIf.id);
       shown.set(whatIf.id, to);
       if (!first && nothingChanged(changes)) continue;
-      const hold = changes.put.filter(isHeld).map((cell) => cell.id);
+      const hold = changes.put.filter(isQuarantined).map((cell) => cell.id);
       const answered = sheet.updateWhatIf(whatIf.id, changes, hold) as Promise<Answer>;
       const broke = (): void => {
         shown.delete(whatIf.id);
@@ -88,11 +88,11 @@ export function followWhatIfs(client: BesideLane, told: WhatIfsTold): () => void
   };
 
   // Before trials, which may be long.
-  client.besides.unshift(source);
+  client.jobs.unshift(source);
   client.wake();
   return () => {
-    client.besides.splice(client.besides.indexOf(source), 1);
-    const sheet = thread as BesideState['sheet'] | undefined;
+    client.jobs.splice(client.jobs.indexOf(source), 1);
+    const sheet = thread as BackgroundState['sheet'] | undefined;
     if (client.working) for (const id of shown.keys()) void sheet?.dropWhatIf(id);
   };
 }

@@ -1,8 +1,8 @@
 import { changesBetween, type Changes } from '../notebook/changes';
 import { allCells, type Cell, type Notebook } from '../notebook/document';
 import { inputsOf, outputsOf } from '../notebook/kinds';
-import type { Answer, Checked, Place } from '../engine/answers';
-import type { BesideLane, BesideSource, BesideWork, EndedBecause } from './background-queue';
+import type { Answer, Checked, CellRef } from '../engine/answers';
+import type { BackgroundQueue, JobSource, BackgroundJob, EndedBecause } from './background-queue';
 import {
   brokeDown,
   didNotStart,
@@ -14,10 +14,10 @@ import {
 import { Running, type SheetThread } from './thread';
 
 /** What the client tells. */
-export interface Told {
+export interface SheetEvents {
   answer(answer: Answer): void;
   /** Cells are left out because their formulas take too long, and a sentence on it. */
-  held(cells: readonly string[], sentence: string): void;
+  quarantined(cells: readonly string[], sentence: string): void;
   /** All formulas are left out and come back one by one, since one of them takes too long: which, is yet to be found. */
   comingBack?(sentence: string): void;
   /** The thread does not start, or broke down again and again; it is tried again with the next notebook shown. */
@@ -28,7 +28,7 @@ export interface Told {
 
 interface Question {
   readonly formula: string;
-  readonly place: Place;
+  readonly place: CellRef;
   answered(checked: Checked): void;
   dropped(error: Error): void;
 }
@@ -60,9 +60,9 @@ const mostFaults = 3;
  *
  * A thread that breaks down is no slow one: another is started with nothing left out.
  */
-export class SheetClient implements BesideLane {
+export class SheetClient implements BackgroundQueue {
   readonly #start: () => SheetThread;
-  readonly #on: Told;
+  readonly #on: SheetEvents;
   readonly #limit: number;
   #running: Running | undefined;
   #newest: Notebook | undefined;
@@ -73,15 +73,15 @@ export class SheetClient implements BesideLane {
   #faults = 0;
   #questions: Question[] = [];
   #asked: Question | undefined;
-  #beside: BesideWork | undefined;
-  readonly besides: BesideSource[] = [];
+  #background: BackgroundJob | undefined;
+  readonly jobs: JobSource[] = [];
   /** Cells that hung, as they were when they did. */
   readonly #hung = new Map<string, Cell>();
   /** Ids of cells whose formulas have yet to come back, in order. */
   #waiting: string[] = [];
 
   /** @param limit milliseconds without a beat before a standby is started */
-  constructor(start: () => SheetThread, on: Told, limit = 2000) {
+  constructor(start: () => SheetThread, on: SheetEvents, limit = 2000) {
     this.#start = start;
     this.#on = on;
     this.#limit = limit;
@@ -103,7 +103,7 @@ export class SheetClient implements BesideLane {
    *
    * @throws Error with a sentence, where the formula takes too long or the sheet does not work
    */
-  check(formula: string, place: Place): Promise<Checked> {
+  check(formula: string, place: CellRef): Promise<Checked> {
     if (!this.#running) return Promise.reject(new Error(notWorking));
     return new Promise((answered, dropped) => {
       this.#questions.push({ formula, place, answered, dropped });
@@ -143,10 +143,10 @@ export class SheetClient implements BesideLane {
     if (running === this.#running) {
       if (this.#standby) {
         this.#dismissStandby();
-        if (this.#busy || this.#beside) running.patience.begin();
+        if (this.#busy || this.#background) running.patience.begin();
       }
       if (data === 'updating') running.told = running.sent;
-      else this.#beside?.sign?.(data);
+      else this.#background?.sign?.(data);
     }
     if (data !== 'ready') return;
     if (running === this.#running) this.#next();
@@ -164,8 +164,8 @@ export class SheetClient implements BesideLane {
       this.#answered(asked);
       asked.dropped(new Error(sentence));
     }
-    const beside = this.#beside;
-    this.#beside = undefined;
+    const beside = this.#background;
+    this.#background = undefined;
     beside?.ended?.(why);
   }
 
@@ -180,7 +180,7 @@ export class SheetClient implements BesideLane {
     if (running.shown !== this.#newest) this.#follow(running, this.#newest);
     else if (this.#questions.length > 0) this.#ask(running, this.#questions[0]!);
     else if (this.#waiting.length > 0) this.#bringBack(running, this.#newest);
-    else this.#workBeside(running, this.#newest);
+    else this.#workInBackground(running, this.#newest);
   }
 
   #follow(running: Running, newest: Notebook): void {
@@ -208,7 +208,7 @@ export class SheetClient implements BesideLane {
     const hold = changes.put.filter((cell) => waiting.has(cell.id) || this.#hung.get(cell.id) === cell);
     // A thread that hangs before it takes this up hangs by what goes on beside.
     running.sent = told;
-    running.told = this.#beside ? [] : told;
+    running.told = this.#background ? [] : told;
     this.#call(
       running,
       () =>
@@ -256,28 +256,28 @@ export class SheetClient implements BesideLane {
         if (this.#running !== running) return;
         running.patience.end();
         this.#busy = false;
-        if (this.#beside) this.#awaitBeside(running);
+        if (this.#background) this.#awaitBackground(running);
         this.#hand(() => take(reply));
       },
       (error: unknown) => this.#broke(running, messageOf(error)),
     );
   }
 
-  #workBeside(running: Running, notebook: Notebook): void {
-    if (this.#beside) return;
+  #workInBackground(running: Running, notebook: Notebook): void {
+    if (this.#background) return;
     const state = {
       sheet: running.sheet,
       notebook,
-      isHeld: (cell: Cell) => this.#hung.get(cell.id) === cell,
+      isQuarantined: (cell: Cell) => this.#hung.get(cell.id) === cell,
     };
-    for (const source of this.besides) {
+    for (const source of this.jobs) {
       const work = source(state);
       if (!work) continue;
-      this.#beside = work;
-      this.#awaitBeside(running);
+      this.#background = work;
+      this.#awaitBackground(running);
       const done = (): void => {
-        if (this.#beside !== work) return;
-        this.#beside = undefined;
+        if (this.#background !== work) return;
+        this.#background = undefined;
         if (!this.#busy) running.patience.end();
         this.#next();
       };
@@ -286,7 +286,7 @@ export class SheetClient implements BesideLane {
     }
   }
 
-  #awaitBeside(running: Running): void {
+  #awaitBackground(running: Running): void {
     // No cell of the notebook is to blame for it.
     running.told = [];
     running.patience.begin();
@@ -357,7 +357,7 @@ export class SheetClient implements BesideLane {
     const told = hung.map((cell) => cell.label);
     this.#hand(() => {
       this.#on.answer(answer);
-      if (told.length > 0) this.#on.held(idsOf(hung), tookTooLong(told));
+      if (told.length > 0) this.#on.quarantined(idsOf(hung), tookTooLong(told));
     });
   }
 

@@ -1,2 +1,2 @@
-export type { WhatIfsTold } from './background-what-ifs';
+export type { WhatIfEvents } from './background-what-ifs';
 export { SheetClient } from './client';

@@ -1,19 +1,19 @@
 import { expose, transfer, type Endpoint } from 'comlink';
 import type { Changes } from '../notebook/changes';
-import type { Answer, Checked, Place } from '../engine/answers';
+import type { Answer, Checked, CellRef } from '../engine/answers';
 import { betweenCells } from '../engine/between-cells';
 import { inSlices } from '../engine/in-slices';
 import { WorkedSheet } from '../engine/sheet';
-import type { TrialResults, TrialsAsked } from '../engine/trial-results';
+import type { TrialResults, TrialsRequest } from '../engine/trial-results';
 import { Trials } from '../engine/trials';
 import { inTurn } from '../engine/trials-in-turn';
 
 /** The sheet as it is called from another thread. */
 export interface ServedSheet {
   update(changes: Changes, hold: readonly string[], later?: readonly string[]): Answer;
-  check(formula: string, place: Place): Checked;
+  check(formula: string, place: CellRef): Checked;
   /** Works trials beside everything else; how far they are is told by messages with their number. */
-  trials(number: number, asked: TrialsAsked): TrialResults;
+  trials(number: number, asked: TrialsRequest): TrialResults;
   stopTrials(number: number): void;
   /** Brings a what-if to another state of itself, beside everything else. */
   updateWhatIf(id: string, changes: Changes, hold: readonly string[]): Answer;
@@ -56,19 +56,19 @@ export function serve(endpoint: Endpoint): void {
         const answer = await sheet.update(changes, hold, later);
         return transfer(answer, [answer.numbers.buffer as ArrayBuffer]);
       },
-      check: (formula: string, place: Place) => sheet.check(formula, place),
-      async trials(number: number, asked: TrialsAsked) {
+      check: (formula: string, place: CellRef) => sheet.check(formula, place),
+      async trials(number: number, asked: TrialsRequest) {
         const stop = new AbortController();
         beside++;
         underWay.set(number, stop);
-        let said = performance.now();
+        let message = performance.now();
         try {
           const results = await workTrials(asked, {
             signal: stop.signal,
             progress(done) {
               const now = performance.now();
-              if (now - said < trialSignEvery) return;
-              said = lastSign = now;
+              if (now - message < trialSignEvery) return;
+              message = lastSign = now;
               endpoint.postMessage({ trials: number, done } satisfies TrialsSign);
             },
           });

@@ -1,6 +1,6 @@
 import { wrap, type Endpoint, type Remote } from 'comlink';
 import type { Cell, Notebook } from '../notebook/document';
-import { Patience } from './watchdog';
+import { Watchdog } from './watchdog';
 import type { ServedSheet } from './serve';
 
 /** A thread that serves a sheet: a `Worker`, or what does as much. */
@@ -20,7 +20,7 @@ export interface ThreadEvents {
 export class Running {
   readonly thread: SheetThread;
   readonly sheet: Remote<ServedSheet>;
-  readonly patience: Patience;
+  readonly patience: Watchdog;
   ready = false;
   /** The notebook it holds; null where it holds none yet. */
   shown: Notebook | null = null;
@@ -33,7 +33,7 @@ export class Running {
   constructor(thread: SheetThread, limit: number, on: ThreadEvents) {
     this.thread = thread;
     this.sheet = wrap<ServedSheet>(thread);
-    this.patience = new Patience(limit, () => on.silent(this));
+    this.patience = new Watchdog(limit, () => on.silent(this));
     thread.addEventListener('message', (event) => {
       const { data } = event as MessageEvent<unknown>;
       this.patience.sign();

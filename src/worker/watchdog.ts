@@ -6,7 +6,7 @@ const ticks = 8;
  * The time is counted in ticks of its own: when the whole computer slept, or the page was too busy to listen, that is
  * one tick and not the thread's fault.
  */
-export class Patience {
+export class Watchdog {
   readonly #limit: number;
   readonly #over: () => void;
   #timer: ReturnType<typeof setInterval> | undefined;

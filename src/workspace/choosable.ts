@@ -8,11 +8,11 @@ import {
   type WrittenAs,
 } from '../notebook';
 import { isDimension, type Unit } from '../formulas';
-import type { Place } from '../engine';
-import type { Desk } from './workspace.svelte';
+import type { CellRef } from '../engine';
+import type { Workspace } from './workspace.svelte';
 
 /** A value of the notebook that can be chosen from a list: an input or an output, as other cells call it. */
-export interface Choosable extends Place {
+export interface Choosable extends CellRef {
   /** "Sleeve swatch: stitches counted". */
   readonly label: string;
   readonly section: string;
@@ -63,10 +63,10 @@ export function isGiven({ part }: Choosable): boolean {
 }
 
 /** Of some choices, those that are a number or a truth, with its unit. */
-export function measurable(desk: Desk, choices: readonly Choosable[]): Measurable[] {
+export function measurable(workspace: Workspace, choices: readonly Choosable[]): Measurable[] {
   return choices.flatMap((choice) => {
     const { cell, key, part } = choice;
-    const unit = part.unit === 'any' ? desk.results(cell).unit(cell, key) : part.unit;
+    const unit = part.unit === 'any' ? workspace.results(cell).unit(cell, key) : part.unit;
     if (unit === undefined || !(isDimension(unit) || unit === 'truth')) return [];
     return [{ ...choice, unit, ...(part.written ? { written: part.written } : {}) }];
   });
@@ -82,11 +82,11 @@ export function bySection<One extends Choosable>(
 }
 
 /** The choice that a list tells by its key; undefined where it is none of them. */
-export function chosenIn<One extends Place>(choices: readonly One[], key: string | null): One | undefined {
-  return choices.find((choice) => placeKey(choice) === key);
+export function chosenIn<One extends CellRef>(choices: readonly One[], key: string | null): One | undefined {
+  return choices.find((choice) => cellRefKey(choice) === key);
 }
 
 /** A place as the value of an option of a list. */
-export function placeKey({ cell, key }: Place): string {
+export function cellRefKey({ cell, key }: CellRef): string {
   return `${cell} ${key}`;
 }

@@ -24,9 +24,9 @@ import {
   writePercent,
 } from '../format';
 import type { Entry, Input, Settings, Size, WrittenAs } from '../notebook';
-import type { Place, Trouble } from '../engine';
+import type { CellRef, CellError } from '../engine';
 import { chartPoint, charts } from '../craft';
-import type { Desk } from './workspace.svelte';
+import type { Workspace } from './workspace.svelte';
 import type { ValueLine } from './lines';
 
 const cmInInch = 2.54;
@@ -127,18 +127,23 @@ export function typedNumber(
   if (stitch ? /\d\W*r/i.test(typed) : row && /\d\W*s/i.test(typed))
     return { problem: `${row ? 'Rows' : 'Stitches'} are counted here: type how many.` };
   if (isGauge(unit)) return readGauge(typed, settings.gaugeOver, { decimal });
-  if (input.must?.whole && isCount(unit))
-    return readCount(typed, { decimal, least: input.must.least ?? -Infinity });
+  if (input.constraint?.whole && isCount(unit))
+    return readCount(typed, { decimal, least: input.constraint.least ?? -Infinity });
   // The stitches counted in a swatch need not be whole: half of one counts.
   return readNumber(isCount(unit) ? withoutWord(typed) : typed, { decimal });
 }
 
 /** The number at a place: from the results, or, until they arrive, the value that was given. */
-export function numberOf(desk: Desk, cell: string, line: ValueLine, size: string): number | undefined {
-  const results = desk.results(cell);
+export function numberOf(
+  workspace: Workspace,
+  cell: string,
+  line: ValueLine,
+  size: string,
+): number | undefined {
+  const results = workspace.results(cell);
   const worked = results.number(size, cell, line.key);
-  if (worked !== undefined || !line.input || results.trouble(size, cell, line.key)) return worked;
-  return givenValue(line.input.entry, desk.sizes, size);
+  if (worked !== undefined || !line.input || results.error(size, cell, line.key)) return worked;
+  return givenValue(line.input.entry, workspace.sizes, size);
 }
 
 /** What stands at a place of the leaf. */
@@ -148,8 +153,8 @@ export interface ShownAt {
   /** Empty where there is nothing yet. */
   readonly text: string;
   /** The same with its unit, which those who see it read once in the line. */
-  readonly told: string;
-  readonly trouble: Trouble | undefined;
+  readonly spoken: string;
+  readonly error: CellError | undefined;
   /** By how much the last edit moved a result, for as long as that is shown. */
   readonly by: string | undefined;
   /** Whether it is a whole number of stitches or rows. */
@@ -157,13 +162,13 @@ export interface ShownAt {
 }
 
 export function shownAt(
-  desk: Desk,
+  workspace: Workspace,
   { cell, line, size }: { cell: string; line: ValueLine; size: string },
 ): ShownAt {
-  const { settings } = desk;
+  const { settings } = workspace;
   const { key, written } = line;
-  const results = desk.results(cell);
-  const value = numberOf(desk, cell, line, size);
+  const results = workspace.results(cell);
+  const value = numberOf(workspace, cell, line, size);
   const unit = line.unit === 'any' ? (results.unit(cell, key) ?? {}) : line.unit;
   const text =
     value !== undefined
@@ -171,13 +176,13 @@ export function shownAt(
       : (yesOrNo(results.truth(size, cell, key)) ??
         ((unit === 'text' && results.text(size, cell, key)) || ''));
   const given = line.input !== undefined && !('formula' in line.input.entry);
-  const move = given ? undefined : desk.moved({ cell, key, size });
+  const move = given ? undefined : workspace.moved({ cell, key, size });
   return {
     value,
     unit,
     text,
-    told: value === undefined ? text : `${text} ${symbolFor(unit, settings, written)}`.trimEnd(),
-    trouble: results.trouble(size, cell, key),
+    spoken: value === undefined ? text : `${text} ${symbolFor(unit, settings, written)}`.trimEnd(),
+    error: results.error(size, cell, key),
     by: move && showDifference(move.after - move.before, unit, settings),
     count:
       isDimension(unit) && ('stitch' in unit || 'row' in unit) && !('length' in unit) && /^\d+$/.test(text),
@@ -214,41 +219,41 @@ export function fromWhere(entry: Entry, sizes: readonly Size[]): string {
 }
 
 /** The texts of a place, each once with the sizes it is for. */
-export function textsOf(desk: Desk, cell: string, key: string): { text: string; sizes: string }[] {
-  const results = desk.results(cell);
+export function textsOf(workspace: Workspace, cell: string, key: string): { text: string; sizes: string }[] {
+  const results = workspace.results(cell);
   const told = new Map<string, string[]>();
-  for (const size of desk.sizes) {
+  for (const size of workspace.sizes) {
     const text = results.text(size.id, cell, key);
     if (text !== undefined) told.set(text, [...(told.get(text) ?? []), size.label]);
   }
   return [...told].map(([text, sizes]) => ({
     text,
-    sizes: sizes.length === desk.sizes.length ? '' : sizes.join(', '),
+    sizes: sizes.length === workspace.sizes.length ? '' : sizes.join(', '),
   }));
 }
 
-export interface ToldTrouble {
+export interface ShownError {
   readonly message: string;
   /** The sizes it concerns, where not all. */
   readonly sizes: string;
-  readonly from?: Place;
+  readonly from?: CellRef;
 }
 
 /** The troubles of a place, each told once with the sizes it concerns. */
-export function troublesOf(desk: Desk, cell: string, key: string): ToldTrouble[] {
-  const results = desk.results(cell);
-  const told = new Map<string, { sizes: string[]; from?: Place }>();
-  for (const size of desk.sizes) {
-    const trouble = results.trouble(size.id, cell, key);
+export function errorsOf(workspace: Workspace, cell: string, key: string): ShownError[] {
+  const results = workspace.results(cell);
+  const told = new Map<string, { sizes: string[]; from?: CellRef }>();
+  for (const size of workspace.sizes) {
+    const error = results.error(size.id, cell, key);
     // Where the trouble starts in the same cell, it is told there, a few lines above.
-    if (!trouble || trouble.from?.cell === cell) continue;
-    const same = told.get(trouble.message) ?? { sizes: [], ...(trouble.from ? { from: trouble.from } : {}) };
+    if (!error || error.from?.cell === cell) continue;
+    const same = told.get(error.message) ?? { sizes: [], ...(error.from ? { from: error.from } : {}) };
     same.sizes.push(size.label);
-    told.set(trouble.message, same);
+    told.set(error.message, same);
   }
   return [...told].map(([message, { sizes, ...rest }]) => ({
     message,
-    sizes: sizes.length === desk.sizes.length ? '' : sizes.join(', '),
+    sizes: sizes.length === workspace.sizes.length ? '' : sizes.join(', '),
     ...rest,
   }));
 }

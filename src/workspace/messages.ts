@@ -1,6 +1,6 @@
 import { allCells, type Cell, type Notebook, type Settings } from '../notebook';
 import { writeFineLength } from '../format';
-import type { Desk } from './workspace.svelte';
+import type { Workspace } from './workspace.svelte';
 
 /** A length in a sentence, as the arithmetic says it: in cm, with a space that does not break before its unit. */
 const lengths = /(−?)(\d+(?:\.\d+)?)\u00a0cm/g;
@@ -61,11 +61,11 @@ export function withStretches(sentence: string, cellOf: () => Cell | undefined):
 }
 
 /** A sentence of the sheet as the notebook of a desk is read. */
-export function toldBy(desk: Desk, sentence: string): string {
-  return inNotebook(sentence, desk.settings, () => labelsIn(desk.notebook));
+export function messageOn(workspace: Workspace, sentence: string): string {
+  return inNotebook(sentence, workspace.settings, () => labelsIn(workspace.notebook));
 }
 
 /** How a desk tells the sentences of its results. */
-export function toldOn(desk: Desk): (sentence: string, cell: string) => string {
-  return (sentence, cell) => withStretches(toldBy(desk, sentence), () => desk.cell(cell));
+export function messagesOn(workspace: Workspace): (sentence: string, cell: string) => string {
+  return (sentence, cell) => withStretches(messageOn(workspace, sentence), () => workspace.cell(cell));
 }

@@ -5,7 +5,7 @@ export interface OpenNotebook {
   readonly id: string;
   readonly title: string;
   /** It was shown to be looked at, in place of the one on the desk. */
-  readonly looked: boolean;
+  readonly previewed: boolean;
 }
 
 /** What an edit was prepared for: the notebook, and what stood in it. */

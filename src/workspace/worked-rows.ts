@@ -1,6 +1,6 @@
 import { workPiece, type Piece, type Row } from '../craft';
 import { readPiece } from '../formulas/piece-text';
-import type { Desk } from './workspace.svelte';
+import type { Workspace } from './workspace.svelte';
 
 /** The plan of a piece in one size, and its rows. */
 export interface WorkedPlan {
@@ -9,7 +9,7 @@ export interface WorkedPlan {
 }
 
 /** A piece in one size, or why it cannot be worked. */
-export type WorkedPiece = WorkedPlan | { readonly trouble: string | undefined };
+export type WorkedPiece = WorkedPlan | { readonly error: string | undefined };
 
 /** So many rows are kept over all pieces: about 10 MB, and more than nine sizes of 10 000 rows. */
 const mostRowsKept = 100_000;
@@ -39,9 +39,9 @@ export function workedPlan(text: string): WorkedPlan {
 }
 
 /** The plan and the rows of a piece in a size; a component that reads it follows that piece. */
-export function workedPiece(desk: Desk, piece: string, size: string): WorkedPiece {
-  const results = desk.results(piece);
+export function workedPiece(workspace: Workspace, piece: string, size: string): WorkedPiece {
+  const results = workspace.results(piece);
   const text = results.text(size, piece, 'piece');
   if (text !== undefined) return workedPlan(text);
-  return { trouble: results.trouble(size, piece, 'piece')?.message };
+  return { error: results.error(size, piece, 'piece')?.message };
 }

@@ -8,7 +8,7 @@ import {
   chainOf,
   describe,
   downstream,
-  feedsOf,
+  dependenciesOf,
   largestFile,
   redo,
   undo,
@@ -26,33 +26,33 @@ import {
   type Size,
 } from '../notebook';
 import { storedFormula, type FormulaRead } from '../formulas';
-import { Results, type Answer, type Checked, type Move, type Place, type WorkTrials } from '../engine';
-import type { WhatIfsTold } from '../worker';
+import { Results, type Answer, type Checked, type Move, type CellRef, type WorkTrials } from '../engine';
+import type { WhatIfEvents } from '../worker';
 import { Complaints } from './complaints.svelte';
 import { fetched } from './fetching';
-import { Followed, type Standing } from './cell-signals.svelte';
+import { CellSignals, type DependencyRole } from './cell-signals.svelte';
 import { outdated, type OpenNotebook, type StartState } from './start-state';
 import { summaryOf } from './summary';
-import { Telling } from './update-scheduler.svelte';
+import { UpdateScheduler } from './update-scheduler.svelte';
 
 /** What the desk asks of the sheet: to follow the notebook, and to try a formula without keeping it. */
 export interface Follower {
   show(notebook: Notebook): void;
-  check(formula: string, place: Place): Promise<Checked>;
+  check(formula: string, place: CellRef): Promise<Checked>;
   /** Works the notebook shown last with some changes, many times over. */
   readonly trials: WorkTrials;
   /** Works the what-ifs that are on, after the notebook itself and after every edit of it; gives what ends it. */
-  followWhatIfs(told: WhatIfsTold): Promise<() => void>;
+  followWhatIfs(told: WhatIfEvents): Promise<() => void>;
   /** Whether all that was shown has been worked. */
   readonly settled: boolean;
 }
 
 /** Where a person is on the leaf. `size` is null where one place stands for all sizes. */
-export interface Spot extends Place {
+export interface GridPosition extends CellRef {
   readonly size: string | null;
 }
 
-type Editing = Spot & { what: 'value' | 'formula' | 'label'; begin?: string };
+type Editing = GridPosition & { what: 'value' | 'formula' | 'label'; begin?: string };
 
 const markedFor = 2600;
 /** Values that are drawn when a notebook is opened, each cell's own words counted as eight; and of those, at once. */
@@ -65,7 +65,7 @@ const drawnNext = 40;
  * The state of the page: the notebook and its history, the results as they arrive, and where the person is.
  * Components show it and send it edits; nothing else changes it.
  */
-export class Desk {
+export class Workspace {
   #history: History = $state.raw(begin(nothing));
   readonly notebook: Notebook = $derived(this.#history.now);
   // Every place on the leaf follows these two. Derived from the notebook they would have all of them look again at
@@ -76,9 +76,9 @@ export class Desk {
   readonly redoes = $derived(this.#history.future.at(-1)?.what);
 
   /** Where the focus is, or was last. */
-  spot: Spot | null = $state.raw(null);
+  position: GridPosition | null = $state.raw(null);
   /** The cell the focus is in, or was in last. */
-  readonly here: string | null = $derived(this.spot?.cell ?? null);
+  readonly here: string | null = $derived(this.position?.cell ?? null);
   /** What of the notebook is shown: 'leaf', or the name of one of the views. */
   view = $state('leaf');
   /** The cell whose chain alone is shown on the leaf. */
@@ -89,17 +89,17 @@ export class Desk {
     return of !== null && this.cell(of) ? new Set(chainOf(this.notebook, of)) : null;
   });
   #editing: Editing | null = $state.raw(null);
-  readonly #followed = new Followed();
+  readonly #signals = new CellSignals();
   /** What the last thing done led to, in a sentence, for a screen reader and the foot of the page. */
-  #said = $state('');
+  #announcement = $state('');
   #summedUp = '';
-  get said(): string {
-    return this.#said;
+  get announcement(): string {
+    return this.#announcement;
   }
   /** The same sentence once more is told once more: to a screen reader only what differs is new. */
-  set said(sentence: string) {
-    const again = sentence !== '' && sentence === untrack(() => this.#said);
-    this.#said = again ? `${sentence}\u00a0` : sentence;
+  set announcement(sentence: string) {
+    const again = sentence !== '' && sentence === untrack(() => this.#announcement);
+    this.#announcement = again ? `${sentence}\u00a0` : sentence;
   }
   /** Sentences about what went wrong and is not on any cell; each stays until it is closed. */
   readonly complaints = new Complaints();
@@ -119,15 +119,15 @@ export class Desk {
   /** Why nothing can be changed here, in a sentence, where it only is to be looked at. */
   readOnly: string | null = $state(null);
   /** The history of the notebook on the desk while another is looked at. */
-  #aside: History | null = null;
+  #suspended: History | null = null;
   /** Whether every size has been worked once. */
   worked = $state(false);
   #working = $state(false);
   /** The value that a what-if is being made of, and the what-if it is to go in, if not a new one. */
-  whatIfAsked: (Spot & { readonly whatIf?: string }) | null = $state.raw(null);
+  whatIfAsked: (GridPosition & { readonly whatIf?: string }) | null = $state.raw(null);
 
   readonly #results = new Results();
-  readonly #telling = new Telling(this.#followed);
+  readonly #updates = new UpdateScheduler(this.#signals);
   #moved = new Map<string, Move>();
   #settling: ReturnType<typeof setTimeout> | undefined;
   #watch = false;
@@ -137,7 +137,7 @@ export class Desk {
 
   /** Whether results are still being worked, or shown. */
   get busy(): boolean {
-    return this.#working || this.#telling.behind;
+    return this.#working || this.#updates.behind;
   }
 
   /** Whether some of the leaf is still to be drawn. */
@@ -162,22 +162,26 @@ export class Desk {
     const before = untrack(() => this.#editing);
     this.#editing = editing;
     for (const cell of new Set([before?.cell, editing?.cell])) {
-      if (cell !== undefined) this.#followed.at(cell).edited++;
+      if (cell !== undefined) this.#signals.at(cell).edited++;
     }
   }
 
   /** What is being edited in a cell; reading it makes a component follow that cell and no other. */
   editingIn(cell: string): Editing | null {
-    void this.#followed.at(cell).edited;
+    void this.#signals.at(cell).edited;
     const editing = untrack(() => this.#editing);
     return editing?.cell === cell ? editing : null;
   }
 
-  constructor(notebook: Notebook, follower: (desk: Desk) => Follower, id: string = crypto.randomUUID()) {
+  constructor(
+    notebook: Notebook,
+    follower: (workspace: Workspace) => Follower,
+    id: string = crypto.randomUUID(),
+  ) {
     this.id = id;
     this.#foldMuch(notebook);
     this.#follower = follower(this);
-    this.#become(begin(notebook));
+    this.#setHistory(begin(notebook));
   }
 
   /** The cell that is about to be deleted, once the person has said yes. */
@@ -191,7 +195,7 @@ export class Desk {
 
   /** Deletes a cell that nothing uses; asks first where something does. */
   askToRemove(cell: string): void {
-    if ((feedsOf(this.notebook).feeds.get(cell)?.size ?? 0) === 0) {
+    if ((dependenciesOf(this.notebook).dependents.get(cell)?.size ?? 0) === 0) {
       this.remove(cell);
       return;
     }
@@ -203,7 +207,7 @@ export class Desk {
     const label = this.cell(cell)?.label;
     this.removing = null;
     if (this.do({ do: 'remove cell', cell }) === undefined)
-      this.said = `Deleted ${label}. Undo brings it back.`;
+      this.announcement = `Deleted ${label}. Undo brings it back.`;
   }
 
   /** What an edit that is prepared from here on is for: taken before whatever it waits for. */
@@ -213,12 +217,12 @@ export class Desk {
 
   /** Which notebook is open. */
   get open(): OpenNotebook {
-    return { id: this.id, title: this.notebook.title, looked: this.#aside !== null };
+    return { id: this.id, title: this.notebook.title, previewed: this.#suspended !== null };
   }
 
   /** Whether the notebook is open that was then. */
-  isStillOpen({ id, looked }: OpenNotebook): boolean {
-    return id === this.id && looked === (this.#aside !== null);
+  isStillOpen({ id, previewed: looked }: OpenNotebook): boolean {
+    return id === this.id && looked === (this.#suspended !== null);
   }
 
   /**
@@ -232,12 +236,12 @@ export class Desk {
     const meanwhile =
       start && 'notebook' in start ? outdated(edit, start.notebook, this.notebook) : undefined;
     if (meanwhile !== undefined) return meanwhile;
-    if (this.readOnly !== null) return (this.said = this.readOnly);
+    if (this.readOnly !== null) return (this.announcement = this.readOnly);
     const applied = apply(this.notebook, edit);
     if ('refused' in applied) return applied.refused;
     // What a new cell comes with has not changed: that it was added is all there is to say.
     if (allCells(applied.notebook).length > allCells(this.notebook).length) this.#watch = false;
-    this.#become(advance(this.#history, applied.notebook, describe(this.notebook, edit)));
+    this.#setHistory(advance(this.#history, applied.notebook, describe(this.notebook, edit)));
     return undefined;
   }
 
@@ -255,15 +259,15 @@ export class Desk {
   undo(): void {
     const what = this.undoes;
     if (!what || this.readOnly !== null) return;
-    this.#become(undo(this.#history));
-    this.said = `Undid ${what}.`;
+    this.#setHistory(undo(this.#history));
+    this.announcement = `Undid ${what}.`;
   }
 
   redo(): void {
     const what = this.redoes;
     if (!what || this.readOnly !== null) return;
-    this.#become(redo(this.#history));
-    this.said = `Redid ${what}.`;
+    this.#setHistory(redo(this.#history));
+    this.announcement = `Redid ${what}.`;
   }
 
   /**
@@ -277,46 +281,46 @@ export class Desk {
     }
     this.leaving = null;
     this.#leave();
-    this.#aside = null;
+    this.#suspended = null;
     this.id = id;
     this.#foldMuch(notebook);
-    this.#become(begin(notebook));
-    this.said = `${notebook.title} is on the desk.`;
+    this.#setHistory(begin(notebook));
+    this.announcement = `${notebook.title} is on the desk.`;
     return true;
   }
 
   /** Exchanges the whole notebook as one edit, which undo takes back. */
   exchange(notebook: Notebook, what: string): void {
     this.#leave();
-    this.#become(advance(this.#history, notebook, what));
+    this.#setHistory(advance(this.#history, notebook, what));
   }
 
   /** Shows what was done to the notebook elsewhere: undo takes that back as one step, and then what was done here. */
   follow(notebook: Notebook): void {
-    if (this.#aside) this.#aside = withElsewhere(this.#aside, notebook);
-    else this.#become(withElsewhere(this.#history, notebook));
+    if (this.#suspended) this.#suspended = withElsewhere(this.#suspended, notebook);
+    else this.#setHistory(withElsewhere(this.#history, notebook));
   }
 
   /** Shows another notebook, to be looked at and not changed; the one on the desk stays as it is. */
-  look(notebook: Notebook): void {
+  preview(notebook: Notebook): void {
     this.#leave();
-    this.#aside ??= this.#history;
+    this.#suspended ??= this.#history;
     this.#foldMuch(notebook);
-    this.#become(begin(notebook));
+    this.#setHistory(begin(notebook));
   }
 
   /** The notebook that is on the desk while another is looked at. */
-  get lookedFrom(): Notebook | null {
-    return this.#aside?.now ?? null;
+  get previewedFrom(): Notebook | null {
+    return this.#suspended?.now ?? null;
   }
 
   /** Goes back to the notebook on the desk, and to its history. */
-  lookBack(): void {
-    const aside = this.#aside;
-    if (!aside) return;
+  exitPreview(): void {
+    const suspended = this.#suspended;
+    if (!suspended) return;
     this.#leave();
-    this.#aside = null;
-    this.#become(aside);
+    this.#suspended = null;
+    this.#setHistory(suspended);
   }
 
   /** Opens a file that a person picked or dropped; what was on the desk stays kept, and stays where the file is refused. */
@@ -342,7 +346,7 @@ export class Desk {
       this.complaints.add(`${file.name}: ${read.problem}`);
       return;
     }
-    if (this.begin(read.notebook)) this.said = `Opened ${file.name}.`;
+    if (this.begin(read.notebook)) this.announcement = `Opened ${file.name}.`;
   }
 
   /**
@@ -373,7 +377,7 @@ export class Desk {
   /** Leaves whatever was being done in the notebook on the desk, for another one. */
   #leave(): void {
     this.editing = null;
-    this.spot = null;
+    this.position = null;
     this.onlyChainOf = null;
     this.complaint = null;
     this.#watch = false;
@@ -394,7 +398,11 @@ export class Desk {
     return this.#doTyped(typed, { cell, key }, (formula) => ({ do: 'take over', cell, key, formula }));
   }
 
-  async #doTyped(typed: string, place: Place, edit: (formula: string) => Edit): Promise<string | undefined> {
+  async #doTyped(
+    typed: string,
+    place: CellRef,
+    edit: (formula: string) => Edit,
+  ): Promise<string | undefined> {
     const start = this.startState;
     for (;;) {
       const checkedIn = this.notebook;
@@ -407,13 +415,13 @@ export class Desk {
   }
 
   /** What a formula, as typed, would give in a place, without keeping it. */
-  async tryFormula(typed: string, place: Place): Promise<Checked> {
+  async tryFormula(typed: string, place: CellRef): Promise<Checked> {
     const read = await this.#readFormula(typed);
     if ('problem' in read) return read;
     try {
       const checked = await this.#follower.check(storedFormula(read.tokens), place);
       if (!('problem' in checked)) return checked;
-      return { problem: this.allResults.told(checked.problem, place.cell) };
+      return { problem: this.allResults.messageFor(checked.problem, place.cell) };
     } catch (error) {
       return { problem: error instanceof Error ? error.message : String(error) };
     }
@@ -422,12 +430,12 @@ export class Desk {
   /** Works the notebook with some changes, many times over, without making them. */
   readonly trials: WorkTrials = (...asked) => this.#follower.trials(...asked);
 
-  followWhatIfs(told: WhatIfsTold): Promise<() => void> {
+  followWhatIfs(told: WhatIfEvents): Promise<() => void> {
     return this.#follower.followWhatIfs(told);
   }
 
   /** A typed formula as it is stored, once it has been read whole and its unit found right. */
-  async readTyped(typed: string, place: Place): Promise<{ formula: string } | { problem: string }> {
+  async readTyped(typed: string, place: CellRef): Promise<{ formula: string } | { problem: string }> {
     const read = await this.#readFormula(typed);
     if ('problem' in read) return read;
     const tried = await this.tryFormula(typed, place);
@@ -446,27 +454,27 @@ export class Desk {
     }
   }
 
-  #become(history: History): void {
+  #setHistory(history: History): void {
     if (history.now !== this.#history.now) this.#working = true;
     this.#history = history;
     this.#summedUp = '';
     this.#settings = history.now.settings;
     this.#sizes = history.now.sizes;
     // Outside any derivation, since one that makes the source it reads would never follow it.
-    for (const { id } of allCells(history.now)) this.#followed.at(id);
+    for (const { id } of allCells(history.now)) this.#signals.at(id);
     this.#follower.show(history.now);
   }
 
   /** Takes in what the sheet worked out. */
-  take(answer: Answer): void {
+  applyAnswer(answer: Answer): void {
     const moved = new Map<string, Move>();
     const watching = this.#watch;
     const changed = this.#results.apply(answer, (move) => {
-      if (watching) moved.set(spotKey(move), move);
+      if (watching) moved.set(positionKey(move), move);
     });
     const touched = new Set(changed.map((place) => place.cell));
     this.#mark(moved, touched);
-    this.#telling.tell(touched);
+    this.#updates.schedule(touched);
     if (watching) this.#sumUp(moved.size > 0 ? [...moved.values()] : this.#withNumbers(changed));
     this.#working = !this.#follower.settled;
     // On opening, one size arrives before the others: what comes with them has not changed either.
@@ -477,11 +485,11 @@ export class Desk {
   /** Tells what an edit changed, once, even if it is worked out in parts. */
   #sumUp(changed: readonly { cell: string }[]): void {
     const sentence = summaryOf(this.notebook, changed);
-    if (sentence && sentence !== this.#summedUp) this.said = this.#summedUp = sentence;
+    if (sentence && sentence !== this.#summedUp) this.announcement = this.#summedUp = sentence;
   }
 
   /** Where nothing moved, there may be numbers now where there were none. */
-  #withNumbers(places: readonly Place[]): readonly Place[] {
+  #withNumbers(places: readonly CellRef[]): readonly CellRef[] {
     return places.filter(({ cell, key }) =>
       this.sizes.some(({ id }) => this.#results.number(id, cell, key) !== undefined),
     );
@@ -495,13 +503,13 @@ export class Desk {
     this.#settling = setTimeout(() => {
       const settled = new Set([...this.#moved.keys()].map((key) => key.slice(0, key.indexOf(' '))));
       this.#moved = new Map();
-      this.#telling.tell(settled);
+      this.#updates.schedule(settled);
     }, markedFor);
   }
 
   /** The cells that are far out of sight, whose results can wait until those in sight are painted. */
   get outOfSight(): Set<string> {
-    return this.#telling.outOfSight;
+    return this.#updates.outOfSight;
   }
 
   /** All results as they stand, for what looks at many at a time and knows itself when to look again. */
@@ -511,21 +519,21 @@ export class Desk {
 
   /** Results of a cell; reading them makes a component follow that cell and no other. */
   results(cell: string): Results {
-    void this.#followed.at(cell).results;
+    void this.#signals.at(cell).results;
     return this.#results;
   }
 
   /** How a result moved with the last edit, for as long as that is shown. */
-  moved(spot: Spot): Move | undefined {
-    void this.#followed.at(spot.cell).results;
-    return this.#moved.get(spotKey(spot));
+  moved(position: GridPosition): Move | undefined {
+    void this.#signals.at(position.cell).results;
+    return this.#moved.get(positionKey(position));
   }
 
   /** The piece to draw: the one in focus, else the first that the cell in focus feeds, else one that tapers. */
   readonly pieceAtHand: PieceCell | undefined = $derived.by(() => {
     const pieces = allCells(this.notebook).filter((cell): cell is PieceCell => cell.kind === 'piece');
-    if (this.spot) {
-      const reached = [this.spot.cell, ...downstream(this.notebook, this.spot.cell)];
+    if (this.position) {
+      const reached = [this.position.cell, ...downstream(this.notebook, this.position.cell)];
       for (const id of reached) {
         const piece = pieces.find((candidate) => candidate.id === id);
         if (piece) return piece;
@@ -546,20 +554,20 @@ export class Desk {
   }
 
   /** How a cell stands to the one in focus; reading it makes a component follow that cell and no other. */
-  standing(cell: string): Standing | undefined {
-    return this.#followed.at(cell).standing;
+  dependencyRole(cell: string): DependencyRole | undefined {
+    return this.#signals.at(cell).role;
   }
 
   /** Looks how the cells stand to the one in focus. The leaf asks for it, whose cells show it. */
-  lookRound(): void {
-    const now = new Map<string, Standing>();
+  updateDependencyRoles(): void {
+    const now = new Map<string, DependencyRole>();
     if (this.here !== null) {
-      const { feeds, fedBy } = feedsOf(this.notebook);
-      for (const cell of feeds.get(this.here) ?? []) now.set(cell, 'fed');
-      for (const cell of fedBy.get(this.here) ?? []) now.set(cell, 'feeds');
+      const { dependents, precedents } = dependenciesOf(this.notebook);
+      for (const cell of dependents.get(this.here) ?? []) now.set(cell, 'fed');
+      for (const cell of precedents.get(this.here) ?? []) now.set(cell, 'feeds');
       now.set(this.here, 'here');
     }
-    this.#followed.stand(now);
+    this.#signals.setRoles(now);
   }
 
   #fabricsBefore: readonly (readonly [name: string, label: string])[] = [];
@@ -588,6 +596,6 @@ const nothing: Notebook = {
   sections: [],
 };
 
-function spotKey(spot: { cell: string; key: string; size: string | null }): string {
-  return `${spot.cell} ${spot.key} ${spot.size ?? ''}`;
+function positionKey(position: { cell: string; key: string; size: string | null }): string {
+  return `${position.cell} ${position.key} ${position.size ?? ''}`;
 }

@@ -131,7 +131,7 @@ export async function throughThread(file: string, cells: number, turns: number):
       results.apply(answer);
       answered();
     },
-    held: (_, sentence) => {
+    quarantined: (_, sentence) => {
       throw new Error(sentence);
     },
   });
@@ -173,7 +173,7 @@ export async function opening(
           client.stop();
           resolve();
         },
-        held: (_, sentence) => {
+        quarantined: (_, sentence) => {
           throw new Error(sentence);
         },
       });
@@ -188,7 +188,7 @@ async function followed(first: Notebook) {
   const sheet = new WorkedSheet();
   const results = new Results();
   const opened = await sheet.update(changesBetween(null, first));
-  if (opened.troubles.length > 0) throw new Error(opened.troubles[0]![2].message);
+  if (opened.errors.length > 0) throw new Error(opened.errors[0]![2].message);
   results.apply(opened);
   const following = {
     notebook: first,

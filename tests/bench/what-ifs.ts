@@ -2,7 +2,7 @@ import type { Notebook, WhatIf } from '../../src/notebook/document';
 import { allCells } from '../../src/notebook/document';
 import { SheetClient } from '../../src/worker/client';
 import { Results } from '../../src/engine/results';
-import { trialsBeside } from '../../src/worker/background-trials';
+import { backgroundTrials } from '../../src/worker/background-trials';
 import { followWhatIfs } from '../../src/worker/background-what-ifs';
 import { cardigan } from '../../src/starters/cardigan';
 import { threadInNode } from '../worker/thread-in-node';
@@ -25,7 +25,7 @@ function following(file: string) {
       results.apply(answer);
       hear('notebook');
     },
-    held: (_, sentence) => {
+    quarantined: (_, sentence) => {
       throw new Error(sentence);
     },
   });
@@ -162,7 +162,7 @@ export async function rangeTimes(file: string, steps: number, times: number): Pr
       { cell: ease.id, key: 'ease', size: null, value: 10 + at * 0.1 + turn * 1e-3 },
     ]);
     const start = performance.now();
-    const { done, numbers } = await trialsBeside(client)({
+    const { done, numbers } = await backgroundTrials(client)({
       trials,
       wanted,
       sizes: notebook.sizes.map(({ id }) => id),

@@ -5,7 +5,7 @@ import {
   cm,
   finite,
   grams,
-  listed,
+  listOf,
   minus,
   notNegative,
   oneOf,
@@ -182,10 +182,10 @@ describe('guards', () => {
   });
 
   test('a list is a list, neither too short nor too long', () => {
-    refused(() => listed('no' as unknown as [], 'The readings'), 'not-a-list', /have to be a list/);
-    refused(() => listed([], 'The readings', 1), 'too-few', /1 or more/);
-    refused(() => listed([1, 2, 3], 'The readings', 0, 2), 'too-many', /2 are the most/);
-    expect(listed([1, 2], 'The readings')).toEqual([1, 2]);
+    refused(() => listOf('no' as unknown as [], 'The readings'), 'not-a-list', /have to be a list/);
+    refused(() => listOf([], 'The readings', 1), 'too-few', /1 or more/);
+    refused(() => listOf([1, 2, 3], 'The readings', 0, 2), 'too-many', /2 are the most/);
+    expect(listOf([1, 2], 'The readings')).toEqual([1, 2]);
   });
 
   test('a million million and a millionth of a millionth are the last that are taken', () => {
@@ -213,10 +213,10 @@ describe('guards', () => {
   });
 
   test('a list may be as short and as long as is told, and a million long unless told', () => {
-    expect(listed([1, 2], 'The readings', 2, 2)).toEqual([1, 2]);
-    expect(listed([], 'The readings')).toEqual([]);
-    expect(listed(Array<number>(1_000_000), 'The rows')).toHaveLength(1_000_000);
-    refused(() => listed(Array<number>(1_000_001), 'The rows'), 'too-many', /1000000 are the most/);
+    expect(listOf([1, 2], 'The readings', 2, 2)).toEqual([1, 2]);
+    expect(listOf([], 'The readings')).toEqual([]);
+    expect(listOf(Array<number>(1_000_000), 'The rows')).toHaveLength(1_000_000);
+    refused(() => listOf(Array<number>(1_000_001), 'The rows'), 'too-many', /1000000 are the most/);
   });
 
   test('what is missing is said to be missing, and words are quoted, the first 40 letters of them', () => {

@@ -3,7 +3,7 @@ import { inputsOf, outputsOf } from '../../src/notebook/kinds';
 import type { Results } from '../../src/engine/results';
 
 /** Everything a reader of answers knows of a notebook, place by place and size by size. */
-export function everythingTold(results: Results, notebook: Notebook): Record<string, unknown> {
+export function allChanges(results: Results, notebook: Notebook): Record<string, unknown> {
   const told: Record<string, unknown> = { sizes: results.sizes };
   for (const cell of allCells(notebook)) {
     for (const { key } of [...inputsOf(cell), ...outputsOf(cell)]) {
@@ -14,7 +14,7 @@ export function everythingTold(results: Results, notebook: Notebook): Record<str
           number ??
           results.text(id, cell.id, key) ??
           results.truth(id, cell.id, key) ??
-          results.trouble(id, cell.id, key) ??
+          results.error(id, cell.id, key) ??
           'nothing';
       }
     }

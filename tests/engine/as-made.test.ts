@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { asMadeSaid, measureLabel } from '../../src/notebook/as-made-message';
+import { asMadeMessage, measureLabel } from '../../src/notebook/as-made-message';
 import {
   inputsOf,
   outputsOf,
@@ -26,7 +26,7 @@ const body: Cell[] = [
 async function made(cell: AsMadeCell) {
   const { results } = await new Worked().show(notebookOf([...body, cell], sizes));
   const number = (size: string, key: string) => results.number(size, cell.id, key);
-  return { number, said: asMadeSaid(cell, sizes, usualSettings, number) };
+  return { number, said: asMadeMessage(cell, sizes, usualSettings, number) };
 }
 
 describe('a measurement as made', () => {
@@ -80,7 +80,7 @@ test('a repeat far wider than its piece is told of once, where it stands', async
     sizes,
   );
   const worked = await new Worked().show(notebook);
-  const troubles = sizes.map(({ id }) => worked.results.trouble(id, 'back', 'count')?.message);
+  const troubles = sizes.map(({ id }) => worked.results.error(id, 'back', 'count')?.message);
   expect(new Set(troubles)).toEqual(
     new Set([
       'The least that this repeat allows is 503, more than twice what is wanted: take a smaller repeat.',
@@ -104,7 +104,7 @@ describe('a repeat far wider than its half', () => {
     return cells.flatMap((cell) =>
       [...inputsOf(cell), ...outputsOf(cell)].flatMap(({ key }) => {
         const own = nine.flatMap(({ id }) => {
-          const trouble = results.trouble(id, cell.id, key);
+          const trouble = results.error(id, cell.id, key);
           return trouble && !trouble.from ? [trouble.message] : [];
         });
         return [...new Set(own)].map((message) => [cell.id, message]);

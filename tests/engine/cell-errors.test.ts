@@ -23,25 +23,25 @@ describe('a trouble is told on the cell that causes it, and points there from wh
       swatch('body', 14, 16),
       back,
     );
-    expect(results.trouble('m', 'bust', 'value')).toEqual({
+    expect(results.error('m', 'bust', 'value')).toEqual({
       message: 'Bust is empty: type a value, or = and a formula.',
     });
     const from = { cell: 'bust', key: 'value' };
-    expect(results.trouble('m', 'finished', 'finished')).toEqual({ message: 'Waits for Bust.', from });
-    expect(results.trouble('m', 'back', 'count')).toEqual({ message: 'Waits for Bust.', from });
+    expect(results.error('m', 'finished', 'finished')).toEqual({ message: 'Waits for Bust.', from });
+    expect(results.error('m', 'back', 'count')).toEqual({ message: 'Waits for Bust.', from });
   });
 
   test('a gauge counted as zero', async () => {
     const { results } = await worked(bust, finished, swatch('body', 0, 16), back);
-    expect(results.trouble('m', 'body', 'sts.0.count')).toEqual({
+    expect(results.error('m', 'body', 'sts.0.count')).toEqual({
       message: 'Stitches counted must be more than 0.',
     });
     const from = { cell: 'body', key: 'sts.0.count' };
-    expect(results.trouble('m', 'body', 'sts')).toEqual({
+    expect(results.error('m', 'body', 'sts')).toEqual({
       message: 'Waits for body: stitches counted.',
       from,
     });
-    expect(results.trouble('m', 'back', 'count')).toEqual({
+    expect(results.error('m', 'back', 'count')).toEqual({
       message: 'Waits for body: stitches counted.',
       from,
     });
@@ -50,10 +50,10 @@ describe('a trouble is told on the cell that causes it, and points there from wh
 
   test('an unknown name', async () => {
     const { results } = await worked(bust, formula('half', 'bst / 2'), formula('quarter', 'half / 2'));
-    expect(results.trouble('m', 'half', 'value')).toEqual({
+    expect(results.error('m', 'half', 'value')).toEqual({
       message: 'There is no cell called bst; did you mean bust?',
     });
-    expect(results.trouble('m', 'quarter', 'value')).toEqual({
+    expect(results.error('m', 'quarter', 'value')).toEqual({
       message: 'Waits for half.',
       from: { cell: 'half', key: 'value' },
     });
@@ -69,8 +69,8 @@ describe('a trouble is told on the cell that causes it, and points there from wh
       ],
     );
     const { results } = await new Worked().show(notebook);
-    expect(results.trouble('s', 'part', 'value')?.message).toContain('divided by 0');
-    expect(results.trouble('s', 'double', 'value')).toEqual({
+    expect(results.error('s', 'part', 'value')?.message).toContain('divided by 0');
+    expect(results.error('s', 'double', 'value')).toEqual({
       message: 'Waits for part.',
       from: { cell: 'part', key: 'value' },
     });
@@ -84,13 +84,13 @@ describe('a trouble is told on the cell that causes it, and points there from wh
         formula('more', 'big + 1'),
         formula('most', 'more * 2'),
       );
-      expect(results.trouble('m', 'big', 'value')).toEqual({
+      expect(results.error('m', 'big', 'value')).toEqual({
         message:
           'The result is beyond anything that can be worked: look for a number or a power that is too large.',
       });
       const waits = { message: 'Waits for big.', from: { cell: 'big', key: 'value' } };
-      expect(results.trouble('m', 'more', 'value')).toEqual(waits);
-      expect(results.trouble('m', 'most', 'value')).toEqual(waits);
+      expect(results.error('m', 'more', 'value')).toEqual(waits);
+      expect(results.error('m', 'most', 'value')).toEqual(waits);
     }
   });
 
@@ -120,8 +120,8 @@ describe('a trouble is told on the cell that causes it, and points there from wh
       ],
     };
     const { results } = await worked(swatch('body', 14, 16), piece);
-    expect(results.trouble('m', 'sleeve', 'piece')?.message).toMatch(/^Stretch 1: /);
-    expect(results.trouble('m', 'sleeve', 'length')).toEqual({
+    expect(results.error('m', 'sleeve', 'piece')?.message).toMatch(/^Stretch 1: /);
+    expect(results.error('m', 'sleeve', 'length')).toEqual({
       message: 'Waits for Sleeve.',
       from: { cell: 'sleeve', key: 'piece' },
     });
@@ -129,8 +129,8 @@ describe('a trouble is told on the cell that causes it, and points there from wh
 
   test('units that do not go together, in every size alike', async () => {
     const { results } = await worked(bust, formula('wide', 'bust + 10'), formula('wider', 'wide + CM(1)'));
-    expect(results.trouble('m', 'wide', 'value')).toEqual({ message: '10 of what? Write CM(10) or IN(10).' });
-    expect(results.trouble('m', 'wider', 'value')).toEqual({
+    expect(results.error('m', 'wide', 'value')).toEqual({ message: '10 of what? Write CM(10) or IN(10).' });
+    expect(results.error('m', 'wider', 'value')).toEqual({
       message: 'Waits for wide.',
       from: { cell: 'wide', key: 'value' },
     });
@@ -142,7 +142,7 @@ describe('a trouble is told on the cell that causes it, and points there from wh
       ...finished,
       body: { formula: 'count' },
     });
-    expect(results.trouble('m', 'finished', 'body')?.message).toBe(
+    expect(results.error('m', 'finished', 'body')?.message).toBe(
       'This should be a length, but the formula gives a number of stitches: divide it by a stitch gauge.',
     );
     expect(results.unit('finished', 'finished')).toEqual({ length: 1 });
@@ -263,13 +263,13 @@ describe('values of a size', () => {
     const { results } = await new Worked().show(notebookOf([measure('bust', 'length', chart)], sizes));
     expect(results.number('s', 'bust', 'value')).toBeCloseTo(33 * 2.54, 12);
     expect(results.number('m', 'bust', 'value')).toBe(92);
-    expect(results.trouble('l', 'bust', 'value')?.message).toContain('There is no size in the woman');
+    expect(results.error('l', 'bust', 'value')?.message).toContain('There is no size in the woman');
   });
 
   test('a size that follows no chart needs a value', async () => {
     const chart = { chart: 'bust', point: 'lower' } as const;
     const { results } = await new Worked().show(notebookOf([measure('bust', 'length', chart)], sizes));
-    expect(results.trouble('m', 'bust', 'value')?.message).toBe(
+    expect(results.error('m', 'bust', 'value')?.message).toBe(
       'This size follows no body chart: type a value.',
     );
   });
@@ -279,10 +279,10 @@ describe('values of a size', () => {
       notebookOf([measure('bust', 'length', { each: { s: 84, m: null } })], sizes),
     );
     expect(results.number('s', 'bust', 'value')).toBe(84);
-    expect(results.trouble('m', 'bust', 'value')?.message).toBe(
+    expect(results.error('m', 'bust', 'value')?.message).toBe(
       'Bust is empty: type a value, or = and a formula.',
     );
-    expect(results.trouble('l', 'bust', 'value')?.message).toBe(
+    expect(results.error('l', 'bust', 'value')?.message).toBe(
       'Bust is empty: type a value, or = and a formula.',
     );
   });

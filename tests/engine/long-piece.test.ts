@@ -40,7 +40,7 @@ const withPiece = (stretches: PieceCell['stretches']): Notebook => ({
 
 async function rowsOf(notebook: Notebook): Promise<number[]> {
   const { results } = await new Worked().show(notebook);
-  expect(results.trouble('one', 'yoke', 'piece')).toBeUndefined();
+  expect(results.error('one', 'yoke', 'piece')).toBeUndefined();
   return workPiece(readPiece(results.text('one', 'yoke', 'piece')!)).map(({ count }) => count);
 }
 

@@ -13,7 +13,7 @@ const first: Answer = {
   numbers: new Float64Array([0, 0, 90, 1, 0, 96, 0, 1, 45]),
   texts: [],
   truths: [],
-  troubles: [[1, 1, { message: 'Waits for a.', from: { cell: 'a', key: 'value' } }]],
+  errors: [[1, 1, { message: 'Waits for a.', from: { cell: 'a', key: 'value' } }]],
   units: [
     [0, { length: 1 }],
     [1, null],
@@ -24,7 +24,7 @@ const nothing: Answer = {
   firstSlot: 2,
   slots: [],
   numbers: new Float64Array(),
-  troubles: [],
+  errors: [],
   units: [],
 };
 
@@ -34,7 +34,7 @@ test('a place has in each size a number, a text, a truth or a trouble', () => {
   expect(results.number('s', 'a', 'value')).toBe(90);
   expect(results.number('m', 'a', 'value')).toBe(96);
   expect(results.number('m', 'b', 'value')).toBeUndefined();
-  expect(results.trouble('m', 'b', 'value')?.message).toBe('Waits for a.');
+  expect(results.error('m', 'b', 'value')?.message).toBe('Waits for a.');
   expect(results.unit('a', 'value')).toEqual({ length: 1 });
   expect(results.isNumber('a', 'value')).toBe(true);
   expect(results.unit('b', 'value')).toBeUndefined();
@@ -48,7 +48,7 @@ test('what an answer does not mention stays; what it mentions takes the place of
   expect(results.number('s', 'b', 'value')).toBeUndefined();
   expect(results.text('s', 'b', 'value')).toBe('a piece');
   expect(results.truth('m', 'b', 'value')).toBe(false);
-  expect(results.trouble('m', 'b', 'value')).toBeUndefined();
+  expect(results.error('m', 'b', 'value')).toBeUndefined();
   expect(results.number('m', 'a', 'value')).toBe(96);
 });
 

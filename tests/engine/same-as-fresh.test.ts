@@ -5,7 +5,7 @@ import { changesBetween } from '../../src/notebook/changes';
 import type { Cell, Notebook } from '../../src/notebook/document';
 import { Results } from '../../src/engine/results';
 import { WorkedSheet } from '../../src/engine/sheet';
-import { everythingTold } from './all-changes';
+import { allChanges } from './all-changes';
 import { notebookOf } from './notebook-of';
 import { base, cells, entries, formulas, sizes } from './random-cells';
 
@@ -101,7 +101,7 @@ const edits: fc.Arbitrary<Edit> = fc.oneof(
 async function fresh(notebook: Notebook): Promise<Record<string, unknown>> {
   const results = new Results();
   results.apply(await new WorkedSheet().update(changesBetween(null, notebook)));
-  return everythingTold(results, notebook);
+  return allChanges(results, notebook);
 }
 
 /** Makes the edits on a sheet and on nothing, and compares after each. */
@@ -127,7 +127,7 @@ async function keepsUp(
     vi.restoreAllMocks();
     results.apply(answer);
     before = notebook;
-    expect(everythingTold(results, notebook)).toEqual(await fresh(notebook));
+    expect(allChanges(results, notebook)).toEqual(await fresh(notebook));
   }
 }
 

@@ -3,7 +3,7 @@ import { changesBetween } from '../../src/notebook/changes';
 import type { Notebook, PieceCell } from '../../src/notebook/document';
 import { Results } from '../../src/engine/results';
 import { WorkedSheet } from '../../src/engine/sheet';
-import { everythingTold } from './all-changes';
+import { allChanges } from './all-changes';
 import { formula, measure, notebookOf, swatch } from './notebook-of';
 
 const sizes = ['s', 'm', 'l'].map((id) => ({ id, label: id }));
@@ -21,7 +21,7 @@ test('an edit tells the results it changes and no others', async () => {
     told.add(Object.values(opened.slots[answer.numbers[i]!]!).join(' '));
   expect([...told].sort()).toEqual(['body sts', 'body sts.0.count', 'sts value']);
   expect(answer.texts).toHaveLength(sizes.length);
-  expect([answer.slots, answer.gone, answer.troubles, answer.units]).toEqual([[], [], [], []]);
+  expect([answer.slots, answer.gone, answer.errors, answer.units]).toEqual([[], [], [], []]);
 });
 
 test('an edit in one size leaves the others alone', async () => {
@@ -43,7 +43,7 @@ test('nothing changed, nothing told', async () => {
   await sheet.update(changesBetween(null, notebook));
   const answer = await sheet.update(changesBetween(notebook, { ...notebook, title: 'Another' }));
   expect(answer.numbers).toHaveLength(0);
-  expect(answer.troubles).toHaveLength(0);
+  expect(answer.errors).toHaveLength(0);
 });
 
 test('a size that is added is worked whole, and the others are not told again', async () => {
@@ -85,6 +85,6 @@ test('a sheet that has seen thousands of inputs come and go begins again and tel
   expect(beginnings).toBe(2);
   const fresh = new Results();
   fresh.apply(await new WorkedSheet().update(changesBetween(null, before!), ['half']));
-  expect(everythingTold(results, before!)).toEqual(everythingTold(fresh, before!));
-  expect(results.trouble('s', 'sts', 'value')?.message).toBe('Waits for half.');
+  expect(allChanges(results, before!)).toEqual(allChanges(fresh, before!));
+  expect(results.error('s', 'sts', 'value')?.message).toBe('Waits for half.');
 });

@@ -4,13 +4,13 @@ import { changesBetween } from '../../src/notebook/changes';
 import { allCells, type Change, type Notebook } from '../../src/notebook/document';
 import { inputsOf, outputsOf } from '../../src/notebook/kinds';
 import { withChanges } from '../../src/notebook/what-if';
-import type { Place } from '../../src/engine/answers';
+import type { CellRef } from '../../src/engine/answers';
 import { Results } from '../../src/engine/results';
 import { WorkedSheet } from '../../src/engine/sheet';
 import { trialNumber, trialResult } from '../../src/engine/trial-results';
 import { Trials } from '../../src/engine/trials';
 import { trialsOf } from '../../src/engine/trials-in-turn';
-import { everythingTold } from './all-changes';
+import { allChanges } from './all-changes';
 import { fit, formula, measure, notebookOf, swatch } from './notebook-of';
 import { cells, formulas, numbers } from './random-cells';
 import { vNeck } from '../notebooks/v-neck';
@@ -28,18 +28,18 @@ async function sheetOf(notebook: Notebook): Promise<{ sheet: WorkedSheet; result
   return { sheet, results };
 }
 
-function placesOf(notebook: Notebook): Place[] {
+function placesOf(notebook: Notebook): CellRef[] {
   return allCells(notebook).flatMap((cell) =>
     [...inputsOf(cell), ...outputsOf(cell)].map(({ key }) => ({ cell: cell.id, key })),
   );
 }
 
-function read(results: Results, size: string, { cell, key }: Place): unknown {
+function read(results: Results, size: string, { cell, key }: CellRef): unknown {
   return (
     results.number(size, cell, key) ??
     results.text(size, cell, key) ??
     results.truth(size, cell, key) ??
-    results.trouble(size, cell, key)
+    results.error(size, cell, key)
   );
 }
 
@@ -66,7 +66,7 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
         const places = placesOf(notebook);
         fc.pre(places.length > 0);
         const { sheet, results: live } = await sheetOf(notebook);
-        const before = everythingTold(live, notebook);
+        const before = allChanges(live, notebook);
         const wanted = wantedAt.map((at) => places[at % places.length]!);
         const trials = wishes.map((wish) =>
           wish
@@ -92,7 +92,7 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
           }
         }
         live.apply(await sheet.update({ put: [], drop: [] }));
-        expect(everythingTold(live, notebook)).toEqual(before);
+        expect(allChanges(live, notebook)).toEqual(before);
       },
     ),
     { numRuns: Number(process.env['RUNS'] ?? 30) },
@@ -106,7 +106,7 @@ function takesValue(notebook: Notebook, { cell: id, key, size }: Change): boolea
   return input !== undefined && (size === null || !('formula' in input.entry));
 }
 
-function isInput(notebook: Notebook, { cell: id, key }: Place): boolean {
+function isInput(notebook: Notebook, { cell: id, key }: CellRef): boolean {
   const cell = allCells(notebook).find((one) => one.id === id)!;
   return inputsOf(cell).some((input) => input.key === key);
 }

@@ -21,7 +21,7 @@ export class Worked {
   }
 
   trouble(cell: string, key = 'value', size = 'm'): string | undefined {
-    return this.results.trouble(size, cell, key)?.message;
+    return this.results.error(size, cell, key)?.message;
   }
 }
 
@@ -33,7 +33,7 @@ export async function worked(...cells: readonly Cell[]): Promise<Worked> {
 export async function valueOf(text: string, ...beside: readonly Cell[]): Promise<number | string | boolean> {
   const { results } = await worked(...beside, formula('here', text));
   const read = ['m', 'here', 'value'] as const;
-  const trouble = results.trouble(...read);
+  const trouble = results.error(...read);
   return (
     results.number(...read) ??
     results.text(...read) ??

@@ -148,6 +148,6 @@ describe('in the sheet', () => {
     const second = notebookOf([cuff, checkOf({})], sizes);
     results.apply(await sheet.update(changesBetween(first, second)));
     expect(results.number('s', 'check', 'holds')).toBeUndefined();
-    expect(results.trouble('s', 'check', 'holds')?.message).toMatch(/should be yes or no/);
+    expect(results.error('s', 'check', 'holds')?.message).toMatch(/should be yes or no/);
   });
 });

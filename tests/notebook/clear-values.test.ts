@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { apply, cellById, type Notebook, usualSettings } from '../../src/notebook';
-import { emptying } from '../../src/notebook/clear-values';
+import { clearValues } from '../../src/notebook/clear-values';
 import { measure } from '../engine/notebook-of';
 
 const notebook: Notebook = {
@@ -27,7 +27,7 @@ const at = (cell: string, size: string | null) => ({ cell, key: 'value', size })
 
 describe('emptying values', () => {
   it('takes out what was given, in one edit, and gives the chart its size back', () => {
-    const { edit, count } = emptying(notebook, [at('cuff', 'm'), at('bust', 'm'), at('hem', null)]);
+    const { edit, count } = clearValues(notebook, [at('cuff', 'm'), at('bust', 'm'), at('hem', null)]);
     expect(count).toBe(3);
     expect(edit).toMatchObject({ do: 'several', what: 'emptying 3 values' });
     const applied = apply(notebook, edit!) as { notebook: Notebook };
@@ -37,7 +37,7 @@ describe('emptying values', () => {
   });
 
   it('leaves formulas, the chart’s own numbers and what is empty already', () => {
-    expect(emptying(notebook, [at('half', 's'), at('bust', 's'), at('gone', 's')])).toEqual({
+    expect(clearValues(notebook, [at('half', 's'), at('bust', 's'), at('gone', 's')])).toEqual({
       edit: undefined,
       count: 0,
     });

@@ -5,7 +5,7 @@ import {
   chainOf,
   changesBetween,
   downstream,
-  feedsOf,
+  dependenciesOf,
   nothingChanged,
   upstream,
   type Notebook,
@@ -32,7 +32,7 @@ describe('what a cell feeds', () => {
   });
 
   it('is the other side of what a cell is fed by', () => {
-    const { feeds, fedBy } = feedsOf(start);
+    const { dependents: feeds, precedents: fedBy } = dependenciesOf(start);
     for (const [id, sources] of fedBy) for (const source of sources) expect(feeds.get(source)).toContain(id);
     for (const [id, fed] of feeds) for (const target of fed) expect(fedBy.get(target)).toContain(id);
   });
@@ -48,7 +48,7 @@ describe('what a cell is fed by', () => {
 
   it('is told nearest first', () => {
     const reached = upstream(start, 'back-sts');
-    const near = feedsOf(start).fedBy.get('back-sts')!;
+    const near = dependenciesOf(start).precedents.get('back-sts')!;
     expect(new Set(reached.slice(0, near.size))).toEqual(near);
   });
 

@@ -3,7 +3,7 @@ import { inputsOf, type Entry, type Notebook, type Size, usualSettings } from '.
 import {
   entering,
   filled,
-  filling,
+  fillValues,
   followed,
   forAll,
   givenIn,
@@ -35,7 +35,7 @@ const notebook: Notebook = {
 };
 const entry = (id: string, of = notebook): Entry =>
   inputsOf(of.sections[0]!.cells.find((cell) => cell.id === id)!)[0]!.entry;
-const after = (edit: ReturnType<typeof filling>): Notebook => edited(notebook, edit!);
+const after = (edit: ReturnType<typeof fillValues>): Notebook => edited(notebook, edit!);
 
 describe('the value for a size', () => {
   it('is the chart’s 37 in for the bust of size M, unless M has one of its own', () => {
@@ -94,10 +94,10 @@ describe('filling along the sizes', () => {
 
   it('of several lines is one edit, and the lines that stay are not in it', () => {
     const places = ['cuff', 'bust', 'hem', 'half'].map((cell) => ({ cell, key: 'value' }));
-    const edit = filling(notebook, places.slice(0, 1).concat(places[2]!, places[3]!), s, [m, me]);
+    const edit = fillValues(notebook, places.slice(0, 1).concat(places[2]!, places[3]!), s, [m, me]);
     expect(edit).toMatchObject({ do: 'several', what: 'filling a value along the sizes' });
     expect(entry('cuff', after(edit))).toEqual({ each: { s: 22, m: 22, me: 22 } });
-    expect(filling(notebook, [places[2]!], s, [m])).toBeUndefined();
+    expect(fillValues(notebook, [places[2]!], s, [m])).toBeUndefined();
   });
 });
 

@@ -1,11 +1,11 @@
 import { toJsonSchema, toJsonSchemaDefs } from '@valibot/to-json-schema';
 import * as v from 'valibot';
 import { fileFormat, fileVersion } from '../../src/notebook';
-import { entrySchema, formulaSchema, labelSchema, nameSchema, shapes } from '../../src/notebook/schemas';
+import { entrySchema, formulaSchema, labelSchema, nameSchema, schemas } from '../../src/notebook/schemas';
 import { cellBase, cellSchema, notebookSchema } from '../../src/notebook/file';
 
 /** The schema of every kind of cell: what every cell has, and what its kind declares. */
-const cells = Object.entries(shapes).map(([kind, schema]) =>
+const cells = Object.entries(schemas).map(([kind, schema]) =>
   toJsonSchema(
     v.object({
       ...cellBase,

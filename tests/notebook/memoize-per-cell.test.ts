@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
 import type { Cell } from '../../src/notebook';
-import { remembered } from '../../src/notebook/memoize-per-cell';
+import { memoizePerCell } from '../../src/notebook/memoize-per-cell';
 
 const note = (text: string, id = 'n'): Cell => ({ kind: 'note', id, label: 'Note', name: id, text });
 
 test('is worked out once for each state of a cell, and again for a state long past', () => {
   let times = 0;
-  const textOf = remembered((cell) => {
+  const textOf = memoizePerCell((cell) => {
     times++;
     return cell.kind === 'note' ? cell.text : '';
   });

@@ -13,7 +13,7 @@ import {
   type ReadyCheck,
   type Size,
 } from '../../src/notebook';
-import { frontsSaid } from '../../src/notebook/fronts-message';
+import { frontsMessage } from '../../src/notebook/fronts-message';
 import { Results } from '../../src/engine';
 import { WorkedSheet } from '../../src/engine/sheet';
 import { cardigan } from '../../src/starters/cardigan';
@@ -36,7 +36,7 @@ async function failing(notebook: Notebook, id: string, chosen: Record<string, st
   const section = notebook.sections.at(-1)!.id;
   const results = await work(edited(notebook, { do: 'add cell', section, at: 0, cell }));
   const held = notebook.sizes.map((size, at) => {
-    const trouble = results.trouble(size.id, 'made', 'holds');
+    const trouble = results.error(size.id, 'made', 'holds');
     if (trouble) throw new Error(trouble.message);
     return checkHolds(cell, notebook.sizes, at, {
       valueOf: (id) => results.number(id, 'made', 'holds'),
@@ -311,7 +311,9 @@ describe('checks of how sizes are graded', () => {
         `In ${label} the fronts, closed, are ${Math.abs(beyond).toFixed(1)}\u00a0cm ${how} than the back.`,
       ];
     });
-    const said = frontsSaid(notebook.sizes, usualSettings, (size) => results.number(size, 'made', 'holds'));
+    const said = frontsMessage(notebook.sizes, usualSettings, (size) =>
+      results.number(size, 'made', 'holds'),
+    );
     expect(said).toEqual(expected);
     expect(said.some((one) => one.includes('wider'))).toBe(true);
     expect(said.length).toBeLessThan(notebook.sizes.length);
@@ -346,14 +348,14 @@ describe('checks of how sizes are graded', () => {
       { id: 'l', label: 'L' },
     ];
     const overlaps: Record<string, number> = { m: -1.25, l: 3.1 };
-    expect(frontsSaid(sizes, usualSettings, (size) => overlaps[size])).toEqual([
+    expect(frontsMessage(sizes, usualSettings, (size) => overlaps[size])).toEqual([
       'In M the fronts, closed, are 1.3\u00a0cm narrower than the back.',
       'In L the fronts, closed, are 3.1\u00a0cm wider than the back.',
     ]);
-    expect(frontsSaid(sizes.slice(1), { ...usualSettings, length: 'in' }, () => 2.54)).toEqual([
+    expect(frontsMessage(sizes.slice(1), { ...usualSettings, length: 'in' }, () => 2.54)).toEqual([
       'The fronts, closed, are 1\u00a0in wider than the back.',
     ]);
-    expect(frontsSaid(sizes, usualSettings, () => 0)).toEqual([]);
+    expect(frontsMessage(sizes, usualSettings, () => 0)).toEqual([]);
   });
 
   it('yarn is among what can be asked to grow', () => {
@@ -385,7 +387,7 @@ describe('every ready-made check', () => {
       const worked = await work(notebook);
       for (const id of ['first', 'second']) {
         expect(allCells(notebook).filter((cell) => cell.id === id)).toHaveLength(1);
-        for (const size of notebook.sizes) expect(worked.trouble(size.id, id, 'holds')).toBeUndefined();
+        for (const size of notebook.sizes) expect(worked.error(size.id, id, 'holds')).toBeUndefined();
       }
     },
   );

@@ -92,7 +92,7 @@ async function numbersOf(notebook: Notebook): Promise<string[]> {
   return allCells(notebook).flatMap((cell) =>
     [...inputsOf(cell), ...outputsOf(cell)].map(({ key, name }) => {
       const values = notebook.sizes.map(({ id }) => {
-        const trouble = results.trouble(id, cell.id, key)?.message;
+        const trouble = results.error(id, cell.id, key)?.message;
         if (trouble !== undefined) return `(${trouble})`;
         const number = results.number(id, cell.id, key);
         if (number !== undefined) return String(Number(number.toPrecision(10)));

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { edgeTold } from '../../src/notebook/shaped-edge';
+import { shapedEdge } from '../../src/notebook/shaped-edge';
 import type { PieceCell, TaperStretch } from '../../src/notebook/document';
 import { f, piece, value } from '../../src/notebook/cell-builders';
 
@@ -17,7 +17,7 @@ const taper = (label: string): TaperStretch => ({
   order: 'spread',
 });
 const told = (label: string, stretch: string, worked: PieceCell['worked'] = 'flat') =>
-  edgeTold(piece(label, worked, 'STS(20)', [taper(stretch)]), taper(stretch));
+  shapedEdge(piece(label, worked, 'STS(20)', [taper(stretch)]), taper(stretch));
 
 test.each([
   // Common practice: the left front is the wearer's left, and lies with its front edge to the left, seen from outside.

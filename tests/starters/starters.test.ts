@@ -41,7 +41,7 @@ describe.each([...starters, ...others].map(({ label, make }) => [label, make()] 
       const troubles = allCells(notebook).flatMap((cell) =>
         [...inputsOf(cell), ...outputsOf(cell)].flatMap(({ key, name }) =>
           notebook.sizes.flatMap((size) => {
-            const trouble = results.trouble(size.id, cell.id, key);
+            const trouble = results.error(size.id, cell.id, key);
             const fails = results.truth(size.id, cell.id, key) === false;
             return trouble || fails ? [`${name}, ${size.label}: ${trouble?.message ?? 'does not hold'}`] : [];
           }),

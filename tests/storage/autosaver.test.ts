@@ -1,32 +1,32 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { memoryShelf, Pen, type Shelf, type Standing } from '../../src/storage';
+import { memoryStore, Autosaver, type NotebookStore, type SaveStatus } from '../../src/storage';
 import { readFile, type Notebook } from '../../src/notebook';
 import { cardigan } from '../../src/starters';
 import { edited } from '../notebook/edited';
 
 const titled = (title: string, notebook = cardigan()): Notebook => edited(notebook, { do: 'retitle', title });
-const titleOn = async (shelf: Shelf, id = 'a'): Promise<string | undefined> => {
-  const found = await shelf.read(id);
+const titleOn = async (store: NotebookStore, id = 'a'): Promise<string | undefined> => {
+  const found = await store.read(id);
   const read = found && readFile(found.text);
   return read && 'notebook' in read ? read.notebook.title : undefined;
 };
 
-let shelf: Shelf;
-let stood: Standing[];
+let store: NotebookStore;
+let stood: SaveStatus[];
 let apart: Notebook[];
-const penOn = (
-  on: Shelf,
+const autosaverFor = (
+  on: NotebookStore,
   notebook = cardigan(),
   known: { revision: number; changed: number } | null = null,
-): Pen =>
-  new Pen('a', notebook, known, on, {
-    stands: (standing) => void stood.push(standing),
+): Autosaver =>
+  new Autosaver('a', notebook, known, on, {
+    statusChanged: (standing) => void stood.push(standing),
     apart: (own) => void apart.push(own),
   });
 
 beforeEach(() => {
   vi.useFakeTimers({ now: Date.UTC(2026, 2, 2, 12, 1) });
-  shelf = memoryShelf();
+  store = memoryStore();
   stood = [];
   apart = [];
 });
@@ -36,37 +36,37 @@ afterEach(() => {
 
 describe('a pen', () => {
   it('writes nothing of a notebook that was only opened', async () => {
-    penOn(shelf);
+    autosaverFor(store);
     await vi.advanceTimersByTimeAsync(5000);
-    expect(await shelf.list()).toEqual([]);
+    expect(await store.list()).toEqual([]);
     expect(stood).toEqual([{ is: 'as it was' }]);
   });
 
   it('writes within a second of a change, however fast one follows another', async () => {
-    const pen = penOn(shelf);
+    const autosaver = autosaverFor(store);
     for (let change = 0; change < 40; change++) {
-      pen.write(titled(`change ${change}`));
+      autosaver.write(titled(`change ${change}`));
       await vi.advanceTimersByTimeAsync(50);
       if (change >= 20) {
-        const shown = Number((await titleOn(shelf))!.slice(7));
+        const shown = Number((await titleOn(store))!.slice(7));
         // 20 changes of 50 ms are a second.
         expect(shown).toBeGreaterThan(change - 20);
       }
     }
     await vi.advanceTimersByTimeAsync(1000);
-    expect(await titleOn(shelf)).toBe('change 39');
+    expect(await titleOn(store)).toBe('change 39');
     expect(stood.at(-1)).toMatchObject({ is: 'kept' });
     // Some writes for forty changes, not forty.
-    expect((await shelf.list())[0]!.revision).toBeLessThan(15);
+    expect((await store.list())[0]!.revision).toBeLessThan(15);
   });
 
   it('remembers a state for each five minutes in which something was changed', async () => {
-    const pen = penOn(shelf);
+    const autosaver = autosaverFor(store);
     for (let minute = 0; minute < 20; minute++) {
-      pen.write(titled(`minute ${minute}`));
+      autosaver.write(titled(`minute ${minute}`));
       await vi.advanceTimersByTimeAsync(60_000);
     }
-    const times = (await shelf.states('a')).map(({ at }) => new Date(at).getUTCMinutes());
+    const times = (await store.states('a')).map(({ at }) => new Date(at).getUTCMinutes());
     // Begun at one minute past: what stood at the end of each five minutes.
     expect(times).toEqual([19, 14, 9, 4]);
     expect(times).not.toContain(20);
@@ -76,52 +76,52 @@ describe('a pen', () => {
     ['70 days ahead', 70],
     ['70 days behind', -70],
   ])('takes no earlier state away because the clock is %s', async (_how, days) => {
-    const pen = penOn(shelf);
+    const autosaver = autosaverFor(store);
     const right = async (): Promise<void> => {
       for (let state = 0; state < 9; state++) {
-        pen.write(titled(`state ${state}`));
+        autosaver.write(titled(`state ${state}`));
         await vi.advanceTimersByTimeAsync(5 * 60_000);
       }
     };
     await right();
-    const before = await shelf.states('a');
+    const before = await store.states('a');
     expect(before).toHaveLength(8);
     const rightTime = Date.now();
     vi.setSystemTime(rightTime + days * 86_400_000);
-    pen.write(titled('by a wrong clock'));
+    autosaver.write(titled('by a wrong clock'));
     await vi.advanceTimersByTimeAsync(5 * 60_000);
     vi.setSystemTime(rightTime + 10 * 60_000);
-    pen.write(titled('by the right one again'));
+    autosaver.write(titled('by the right one again'));
     await vi.advanceTimersByTimeAsync(1000);
-    const after = await shelf.states('a');
+    const after = await store.states('a');
     expect(after).toHaveLength(10);
     expect(after.slice(2)).toEqual(before);
-    expect(await titleOn(shelf)).toBe('by the right one again');
+    expect(await titleOn(store)).toBe('by the right one again');
   });
 
   it('has kept what it wrote, and says so, where thinning fails', async () => {
-    const broken: Shelf = {
-      ...shelf,
+    const broken: NotebookStore = {
+      ...store,
       states: async () => {
         throw new DOMException('No.', 'UnknownError');
       },
     };
-    const pen = penOn(broken);
-    pen.write(titled('one'));
+    const autosaver = autosaverFor(broken);
+    autosaver.write(titled('one'));
     await vi.advanceTimersByTimeAsync(1000);
-    pen.remember();
-    pen.write(titled('two'));
+    autosaver.remember();
+    autosaver.write(titled('two'));
     await vi.advanceTimersByTimeAsync(1000);
     expect(stood.at(-1)).toMatchObject({ is: 'kept' });
-    expect(await titleOn(shelf)).toBe('two');
+    expect(await titleOn(store)).toBe('two');
   });
 
   it('does not write over what another window wrote, and says whose work stands apart', async () => {
-    const pen = penOn(shelf);
-    pen.write(titled('mine'));
-    await pen.keep();
-    const theirs = (await shelf.read('a'))!;
-    await shelf.write(
+    const autosaver = autosaverFor(store);
+    autosaver.write(titled('mine'));
+    await autosaver.keep();
+    const theirs = (await store.read('a'))!;
+    await store.write(
       'a',
       { title: 'theirs', cells: 1, sizes: 1, text: theirs.text.replace('mine', 'theirs') },
       1,
@@ -131,75 +131,75 @@ describe('a pen', () => {
       },
     );
     const own = titled('mine, later');
-    pen.write(own);
+    autosaver.write(own);
     await vi.advanceTimersByTimeAsync(1000);
     expect(apart).toEqual([own]);
-    expect(await titleOn(shelf)).toBe('theirs');
+    expect(await titleOn(store)).toBe('theirs');
   });
 
   it('goes on after a write that failed, says why meanwhile, and keeps the newest once it can', async () => {
     let full = true;
-    const limited: Shelf = {
-      ...shelf,
+    const limited: NotebookStore = {
+      ...store,
       write: async (...given) => {
         if (full) throw new DOMException('Full.', 'QuotaExceededError');
-        return shelf.write(...given);
+        return store.write(...given);
       },
     };
-    const pen = penOn(limited);
-    pen.write(titled('one'));
+    const autosaver = autosaverFor(limited);
+    autosaver.write(titled('one'));
     await vi.advanceTimersByTimeAsync(1000);
     expect(stood.at(-1)).toEqual({ is: 'not kept', trouble: 'full' });
-    pen.write(titled('two'));
+    autosaver.write(titled('two'));
     await vi.advanceTimersByTimeAsync(1000);
     full = false;
     await vi.advanceTimersByTimeAsync(6000);
-    expect(await titleOn(shelf)).toBe('two');
+    expect(await titleOn(store)).toBe('two');
     expect(stood.at(-1)).toMatchObject({ is: 'kept' });
   });
 
   it('that is laid down has written what was left, and writes no more', async () => {
-    const pen = penOn(shelf);
-    pen.write(titled('last'));
-    await pen.lay();
-    expect(await titleOn(shelf)).toBe('last');
-    pen.write(titled('too late'));
+    const autosaver = autosaverFor(store);
+    autosaver.write(titled('last'));
+    await autosaver.flushAndClose();
+    expect(await titleOn(store)).toBe('last');
+    autosaver.write(titled('too late'));
     await vi.advanceTimersByTimeAsync(1000);
-    expect(await titleOn(shelf)).toBe('last');
+    expect(await titleOn(store)).toBe('last');
   });
 
   it('that finds an edit undone while it was being written writes what it was before', async () => {
     let go: () => void = () => {};
-    const slow: Shelf = {
-      ...shelf,
+    const slow: NotebookStore = {
+      ...store,
       write: async (...given) => {
         await new Promise<void>((resolve) => (go = resolve));
-        return shelf.write(...given);
+        return store.write(...given);
       },
     };
     const before = titled('before');
-    const pen = penOn(slow, before);
-    pen.write(titled('after'));
+    const autosaver = autosaverFor(slow, before);
+    autosaver.write(titled('after'));
     await vi.advanceTimersByTimeAsync(500);
-    pen.write(before);
-    expect(pen.dry).toBe(false);
+    autosaver.write(before);
+    expect(autosaver.isSaved).toBe(false);
     go();
     await vi.advanceTimersByTimeAsync(500);
     go();
     await vi.advanceTimersByTimeAsync(500);
-    expect(await titleOn(shelf)).toBe('before');
+    expect(await titleOn(store)).toBe('before');
     expect(stood.at(-1)).toMatchObject({ is: 'kept' });
   });
 
   it('says that a notebook is kept although thinning its earlier states failed', async () => {
-    const pen = penOn({
-      ...shelf,
+    const autosaver = autosaverFor({
+      ...store,
       states: async () => {
         throw new DOMException('Lost.', 'UnknownError');
       },
     });
     for (const title of ['one', 'two', 'three']) {
-      pen.write(titled(title));
+      autosaver.write(titled(title));
       await vi.advanceTimersByTimeAsync(6 * 60_000);
     }
     expect(stood.filter((standing) => standing.is === 'not kept')).toEqual([]);
@@ -208,33 +208,33 @@ describe('a pen', () => {
 
   it('that cannot be laid down, since nothing is kept, stays up and tries again', async () => {
     let full = true;
-    const pen = penOn({
-      ...shelf,
+    const autosaver = autosaverFor({
+      ...store,
       write: async (...given) => {
         if (full) throw new DOMException('Full.', 'QuotaExceededError');
-        return shelf.write(...given);
+        return store.write(...given);
       },
     });
-    pen.write(titled('last'));
-    expect(await pen.lay()).toBe(false);
+    autosaver.write(titled('last'));
+    expect(await autosaver.flushAndClose()).toBe(false);
     full = false;
     await vi.advanceTimersByTimeAsync(6000);
-    expect([await titleOn(shelf), pen.dry]).toEqual(['last', true]);
+    expect([await titleOn(store), autosaver.isSaved]).toEqual(['last', true]);
   });
 
   it('that waits on a write without end says within five seconds that nothing is kept, and goes on saying so', async () => {
     let go: () => void = () => {};
-    const pen = penOn({
-      ...shelf,
+    const autosaver = autosaverFor({
+      ...store,
       write: async (...given) => {
         await new Promise<void>((resolve) => (go = resolve));
-        return shelf.write(...given);
+        return store.write(...given);
       },
     });
-    pen.write(titled('one'));
+    autosaver.write(titled('one'));
     await vi.advanceTimersByTimeAsync(5000);
     expect(stood.at(-1)).toEqual({ is: 'not kept', trouble: 'silent' });
-    pen.write(titled('two'));
+    autosaver.write(titled('two'));
     await vi.advanceTimersByTimeAsync(1000);
     expect(stood.at(-1)).toEqual({ is: 'not kept', trouble: 'silent' });
     go();
@@ -245,13 +245,13 @@ describe('a pen', () => {
   });
 
   it('writes nothing until it is known that no other window does', async () => {
-    const pen = penOn(shelf);
-    pen.wait();
-    pen.write(titled('mine'));
+    const autosaver = autosaverFor(store);
+    autosaver.wait();
+    autosaver.write(titled('mine'));
     await vi.advanceTimersByTimeAsync(1000);
-    expect(await shelf.list()).toEqual([]);
-    pen.goOn();
+    expect(await store.list()).toEqual([]);
+    autosaver.goOn();
     await vi.advanceTimersByTimeAsync(10);
-    expect(await titleOn(shelf)).toBe('mine');
+    expect(await titleOn(store)).toBe('mine');
   });
 });

@@ -2,7 +2,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
 import { unwrap } from 'idb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { deviceShelf, titleIn, writtenOf, type Shelf } from '../../src/storage';
+import { deviceStore, titleIn, writtenOf, type NotebookStore } from '../../src/storage';
 import { openDatabase } from '../../src/storage/database';
 import { openedLast } from '../../src/storage/opened-last';
 import { readFile } from '../../src/notebook';
@@ -13,13 +13,13 @@ const titled = (title: string) => writtenOf({ ...cardigan(), title });
 const stores = ['notebooks', 'texts', 'states', 'stateTexts', 'page'] as const;
 type Stores = (name: string) => IDBObjectStore;
 
-let shelf: Shelf;
+let store: NotebookStore;
 beforeEach(async () => {
   globalThis.indexedDB = new IDBFactory();
-  shelf = await deviceShelf();
-  await shelf.write('b', titled('Other'), 0, { now: 10, remember: false });
-  await shelf.write('a', titled('Before'), 0, { now: 20, remember: false });
-  await shelf.write('a', titled('Spoilt'), 1, { now: 30, remember: true });
+  store = await deviceStore();
+  await store.write('b', titled('Other'), 0, { now: 10, remember: false });
+  await store.write('a', titled('Before'), 0, { now: 20, remember: false });
+  await store.write('a', titled('Spoilt'), 1, { now: 30, remember: true });
 });
 
 /** Does something to the database itself, past the shelf. */
@@ -41,7 +41,7 @@ function failing<Request extends IDBRequest>(request: Request): Request {
   };
   return request;
 }
-const byId = async (id: string) => (await shelf.list()).find((kept) => kept.id === id);
+const byId = async (id: string) => (await store.list()).find((kept) => kept.id === id);
 
 describe.each(damages.map((one) => [one.what, one] as const))(
   'damage: %s',
@@ -57,11 +57,11 @@ describe.each(damages.map((one) => [one.what, one] as const))(
         expect(number).toSatisfy(Number.isFinite);
       expect(other).toMatchObject({ title: 'Other', changed: 10, revision: 1 });
       expect(other!.damaged).toBeUndefined();
-      expect(await shelf.list()).toHaveLength(2);
+      expect(await store.list()).toHaveLength(2);
     });
 
     it('leaves what is left of the text within reach, and the page opens', async () => {
-      const text = (await shelf.textLeft('a'))!;
+      const text = (await store.textLeft('a'))!;
       const whole = titled(left === 'earlier' ? 'Before' : 'Spoilt').text;
       if (left === 'text') expect(whole.startsWith(text) && text.length > 1000).toBe(true);
       else expect(readFile(text)).toEqual(readFile(whole));
@@ -70,15 +70,15 @@ describe.each(damages.map((one) => [one.what, one] as const))(
     });
 
     it('does not keep earlier states from being read, nor the work from going on', async () => {
-      for (const { at } of await shelf.states('a')) expect(await shelf.stateAt('a', at)).toBeDefined();
-      expect(await shelf.states('a')).not.toEqual([]);
-      const found = await shelf.read('a');
+      for (const { at } of await store.states('a')) expect(await store.stateAt('a', at)).toBeDefined();
+      expect(await store.states('a')).not.toEqual([]);
+      const found = await store.read('a');
       if (left === 'earlier') {
         expect(found).toBeUndefined();
         return;
       }
-      const before = await shelf.states('a');
-      const revision = await shelf.write('a', titled('After'), found!.kept.revision, {
+      const before = await store.states('a');
+      const revision = await store.write('a', titled('After'), found!.kept.revision, {
         now: 40,
         remember: true,
       });
@@ -86,21 +86,21 @@ describe.each(damages.map((one) => [one.what, one] as const))(
       const after = await byId('a');
       expect(after).toMatchObject({ title: 'After', changed: 40 });
       expect(after!.damaged).toBeUndefined();
-      expect((await shelf.list())[0]!.id).toBe('a');
+      expect((await store.list())[0]!.id).toBe('a');
       // What was written over is an earlier state, and the newest.
-      const states = await shelf.states('a');
+      const states = await store.states('a');
       expect(states).toHaveLength(before.length + 1);
-      expect(await shelf.stateAt('a', states[0]!.at)).toBe(found!.text);
+      expect(await store.stateAt('a', states[0]!.at)).toBe(found!.text);
     });
 
     it('can be deleted and brought back, and taken away whole', async () => {
-      await shelf.delete('a', 50);
+      await store.delete('a', 50);
       expect(await byId('a')).toMatchObject({ title: 'Spoilt', deleted: 50 });
-      await shelf.delete('a', null);
+      await store.delete('a', null);
       expect((await byId('a'))!.deleted).toBeUndefined();
-      await shelf.forget('a');
+      await store.forget('a');
       const database = await openDatabase();
-      expect((await shelf.list()).map(({ id }) => id)).toEqual(['b']);
+      expect((await store.list()).map(({ id }) => id)).toEqual(['b']);
       for (const store of ['states', 'stateTexts'] as const)
         expect(await database.getAllKeys(store)).toEqual([]);
       database.close();
@@ -124,7 +124,7 @@ describe('a damaged record', () => {
       const request = get.call(this, key);
       return this.name === 'notebooks' && key === 'a' ? failing(request) : request;
     });
-    const listed = await shelf.list();
+    const listed = await store.list();
     fails.mockRestore();
     unreadable.mockRestore();
     expect(listed.map(({ id, title, damaged }) => [id, title, damaged])).toEqual([
@@ -139,8 +139,8 @@ describe('a damaged record', () => {
       store('texts').delete('a');
     });
     expect(await byId('a')).toMatchObject({ title: 'Before', damaged: 'text' });
-    expect(await shelf.textLeft('a')).toBe(titled('Before').text);
-    await shelf.delete('a', 50);
+    expect(await store.textLeft('a')).toBe(titled('Before').text);
+    await store.delete('a', 50);
     expect(await byId('a')).toMatchObject({ deleted: 50 });
   });
 
@@ -150,8 +150,8 @@ describe('a damaged record', () => {
       store('stateTexts').clear();
     });
     expect(await byId('a')).toMatchObject({ title: 'Spoilt', damaged: 'all' });
-    expect(await shelf.textLeft('a')).toBeUndefined();
-    expect(await shelf.states('a')).toEqual([]);
+    expect(await store.textLeft('a')).toBeUndefined();
+    expect(await store.states('a')).toEqual([]);
   });
 
   it('may have its title in a text that is no notebook', () => {

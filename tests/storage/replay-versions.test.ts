@@ -4,7 +4,7 @@ import {
   journalKey,
   journalKeys,
   journalled,
-  memoryShelf,
+  memoryStore,
   recover,
   replay,
   writtenOf,
@@ -156,9 +156,9 @@ describe('an edit in the journal', () => {
     expect(neckIn(notebook)).toEqual(neckIn(base));
 
     vi.stubGlobal('localStorage', storage);
-    const shelf = memoryShelf();
-    await shelf.write('a', writtenOf(base), 0, { now: 1, remember: false });
-    expect(await recover(shelf, 'a', chains())).toEqual({ apart: [], newer: 'Ours' });
+    const store = memoryStore();
+    await store.write('a', writtenOf(base), 0, { now: 1, remember: false });
+    expect(await recover(store, 'a', chains())).toEqual({ apart: [], newer: 'Ours' });
     expect(journalKeys(storage)).toEqual([journalKey('a', 'w', 1)]);
     vi.unstubAllGlobals();
   });
@@ -167,12 +167,12 @@ describe('an edit in the journal', () => {
     vi.stubGlobal('localStorage', storage);
     const base = plain();
     put('w', 1, { file: 1, over: 1, patch: patchBetween(base, neck(25, base)) });
-    const shelf = memoryShelf();
-    await shelf.write('a', { ...writtenOf(base), text: textOfOne(base) }, 0, { now: 1, remember: false });
-    const found = await findOn(shelf, 'a');
+    const store = memoryStore();
+    await store.write('a', { ...writtenOf(base), text: textOfOne(base) }, 0, { now: 1, remember: false });
+    const found = await findOn(store, 'a');
     expect(noted(found && 'notebook' in found ? found.notebook : null)).toEqual(whole());
-    await recover(shelf, 'a', chains());
-    const kept = readFile((await shelf.read('a'))!.text);
+    await recover(store, 'a', chains());
+    const kept = readFile((await store.read('a'))!.text);
     expect(noted('notebook' in kept ? kept.notebook : null)).toEqual(whole());
     vi.unstubAllGlobals();
   });

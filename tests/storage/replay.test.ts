@@ -6,13 +6,13 @@ import {
   journalKey,
   journalKeys,
   journalled,
-  memoryShelf,
+  memoryStore,
   recover,
   replay,
   writtenOf,
   type EditsHeld,
   type JournalBase,
-  type Shelf,
+  type NotebookStore,
   type Stored,
 } from '../../src/storage';
 import { forgetEntries } from '../../src/storage/journal-entries';
@@ -197,40 +197,40 @@ describe('edits in the journal', () => {
 });
 
 describe('notebooks that no window has open', () => {
-  let shelf: Shelf;
-  const titles = async (): Promise<string[]> => (await shelf.list()).map(({ title }) => title).sort();
-  const recovered = () => recover(shelf, 'a', chains());
+  let store: NotebookStore;
+  const titles = async (): Promise<string[]> => (await store.list()).map(({ title }) => title).sort();
+  const recovered = () => recover(store, 'a', chains());
   // What `recover` takes out is in the browser's own storage.
   const clear = (): void => forgetEntries(journalKeys(storage), storage);
 
   beforeEach(async () => {
-    shelf = memoryShelf();
-    await shelf.write('b', writtenOf(titled('Other', cardigan())), 0, { now: 1, remember: false });
+    store = memoryStore();
+    await store.write('b', writtenOf(titled('Other', cardigan())), 0, { now: 1, remember: false });
   });
 
   it('get their edits written, once, and what was open last stays that', async () => {
-    await shelf.write('a', writtenOf(cardigan()), 0, { now: 1, remember: false });
-    await shelf.setLast('b');
+    await store.write('a', writtenOf(cardigan()), 0, { now: 1, remember: false });
+    await store.setLast('b');
     journal(cardigan(), { revision: 1 }).note(titled('One', cardigan()));
     await recovered();
-    expect([await titles(), await shelf.last()]).toEqual([['One', 'Other'], 'b']);
+    expect([await titles(), await store.last()]).toEqual([['One', 'Other'], 'b']);
     await recovered();
-    expect((await shelf.list()).find(({ id }) => id === 'a')?.revision).toBe(2);
+    expect((await store.list()).find(({ id }) => id === 'a')?.revision).toBe(2);
     clear();
   });
 
   it('that were deleted stay so, with their edits', async () => {
-    await shelf.write('a', writtenOf(cardigan()), 0, { now: 1, remember: false });
-    await shelf.delete('a', 5);
+    await store.write('a', writtenOf(cardigan()), 0, { now: 1, remember: false });
+    await store.delete('a', 5);
     journal(cardigan(), { revision: 1 }).note(titled('One', cardigan()));
     await recovered();
-    expect((await shelf.list()).find(({ id }) => id === 'a')).toMatchObject({ deleted: 5, revision: 1 });
+    expect((await store.list()).find(({ id }) => id === 'a')).toMatchObject({ deleted: 5, revision: 1 });
     expect(journalKeys(storage)).toHaveLength(1);
   });
 
   it('leave work that fits nothing in a notebook of its own', async () => {
-    await shelf.write('a', writtenOf(cardigan()), 0, { now: 1, remember: false });
-    await shelf.write('a', writtenOf(titled('Theirs', cardigan())), 1, { now: 2, remember: false });
+    await store.write('a', writtenOf(cardigan()), 0, { now: 1, remember: false });
+    await store.write('a', writtenOf(titled('Theirs', cardigan())), 1, { now: 2, remember: false });
     journal(cardigan(), { revision: 1 }).note(hand(77, cardigan()));
     expect((await recovered()).apart).toEqual(['Theirs (other window)']);
     expect(await titles()).toEqual(['Other', 'Theirs', 'Theirs (other window)']);

@@ -4,12 +4,12 @@ import { changesBetween, type Changes } from '../../src/notebook/changes';
 import { allCells, type Change, type Notebook, type WhatIf } from '../../src/notebook/document';
 import { inputsOf, outputsOf } from '../../src/notebook/kinds';
 import { withWhatIf } from '../../src/notebook/what-if';
-import type { BesideLane, BesideState } from '../../src/worker/background-queue';
+import type { BackgroundQueue, BackgroundState } from '../../src/worker/background-queue';
 import { SheetClient } from '../../src/worker/client';
 import { Results } from '../../src/engine/results';
 import { WorkedSheet } from '../../src/engine/sheet';
 import { followWhatIfs } from '../../src/worker/background-what-ifs';
-import { everythingTold } from '../engine/all-changes';
+import { allChanges } from '../engine/all-changes';
 import { formula, measure, notebookOf } from '../engine/notebook-of';
 import { cells, formulas, numbers } from '../engine/random-cells';
 import { runawayThreads } from './runaway';
@@ -23,7 +23,7 @@ const sizes = [
 async function fresh(notebook: Notebook): Promise<Record<string, unknown>> {
   const results = new Results();
   results.apply(await new WorkedSheet().update(changesBetween(null, notebook)));
-  return everythingTold(results, notebook);
+  return allChanges(results, notebook);
 }
 
 const wishes = fc.array(
@@ -58,7 +58,7 @@ test('through any edits a what-if has, to the last digit, the results of the not
         const whatIf: WhatIf = { id: 'w', name: 'W', on: true, changes };
         const sheet = new WorkedSheet();
         const results = new Results();
-        const lane: BesideLane = { besides: [], working: true, wake: () => {} };
+        const lane: BackgroundQueue = { jobs: [], working: true, wake: () => {} };
         followWhatIfs(lane, {
           answer: (_id, answer) => void results.apply(answer),
           gone: () => {},
@@ -71,10 +71,10 @@ test('through any edits a what-if has, to the last digit, the results of the not
             notebook = notebookOf([...rest, next], sizes);
           }
           notebook = { ...notebook, whatIfs: [whatIf] };
-          const state = { sheet: served, notebook, isHeld: () => false } as unknown as BesideState;
-          await lane.besides[0]!(state)?.done;
+          const state = { sheet: served, notebook, isQuarantined: () => false } as unknown as BackgroundState;
+          await lane.jobs[0]!(state)?.done;
           const made = withWhatIf(notebook, whatIf);
-          expect(everythingTold(results, made)).toEqual(await fresh(made));
+          expect(allChanges(results, made)).toEqual(await fresh(made));
         }
       },
     ),
@@ -98,7 +98,7 @@ function inThread() {
         heard.push('notebook');
         results.apply(answer);
       },
-      held: (ids) => void held.push(ids),
+      quarantined: (ids) => void held.push(ids),
     },
     400,
   );
@@ -171,7 +171,7 @@ test('a what-if that runs for ever is set aside, and nothing of the notebook is'
 test('a what-if that breaks down is built anew, and told of only where it does so again', async () => {
   const told: string[] = [];
   const results = new Results();
-  const lane: BesideLane = { besides: [], working: true, wake: () => {} };
+  const lane: BackgroundQueue = { jobs: [], working: true, wake: () => {} };
   followWhatIfs(lane, {
     answer: (_id, answer) => void results.apply(answer),
     gone: () => {},
@@ -192,8 +192,8 @@ test('a what-if that breaks down is built anew, and told of only where it does s
     dropWhatIf: () => void (sheet = new WorkedSheet()),
   };
   const work = async (notebook: Notebook): Promise<void> => {
-    const state = { sheet: served, notebook, isHeld: () => false } as unknown as BesideState;
-    for (let next = lane.besides[0]!(state); next; next = lane.besides[0]!(state)) await next.done;
+    const state = { sheet: served, notebook, isQuarantined: () => false } as unknown as BackgroundState;
+    for (let next = lane.jobs[0]!(state); next; next = lane.jobs[0]!(state)) await next.done;
   };
   const b = (): number | undefined => results.number('m', 'b', 'value');
   await work({ ...base, whatIfs: [whatIf('x', 10)] });

@@ -2,7 +2,7 @@ import { expose, type Endpoint } from 'comlink';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import type { Changes } from '../../src/notebook/changes';
 import type { Notebook } from '../../src/notebook/document';
-import type { Answer, Place } from '../../src/engine/answers';
+import type { Answer, CellRef } from '../../src/engine/answers';
 import { SheetClient } from '../../src/worker/client';
 import type { SheetThread } from '../../src/worker/thread';
 import { Results } from '../../src/engine/results';
@@ -53,7 +53,7 @@ function client(
           told.asked.push(asked);
           return answers(asked, sheet);
         },
-        check: (text: string, place: Place) => {
+        check: (text: string, place: CellRef) => {
           if (text === '6 * 6') throw new Error('Six.');
           return sheet.check(text, place);
         },
@@ -76,7 +76,7 @@ function client(
       told.answers++;
       results.apply(answer);
     },
-    held: (cells: readonly string[], sentence: string) => void told.held.push({ cells, sentence }),
+    quarantined: (cells: readonly string[], sentence: string) => void told.held.push({ cells, sentence }),
     comingBack: (sentence: string) => void told.comingBack.push(sentence),
     failed: (sentence: string) => void told.failed.push(sentence),
     threw: (error: unknown) => void told.threw.push(error),
@@ -182,7 +182,7 @@ describe('a thread that is silent', () => {
       cells: ['b'],
       sentence: '"b" takes too long to calculate, so it is left out for now. Change it to try again.',
     });
-    expect(results.trouble('m', 'b', 'value')?.message).toBe(
+    expect(results.error('m', 'b', 'value')?.message).toBe(
       'This takes too long. Shorten the formula, or try again.',
     );
     expect(number(results, 'a')).toBe(3);
@@ -200,11 +200,11 @@ describe('a thread that is silent', () => {
     sheet.show(steps[0]!);
     await until(() => expect(number(results, 'b')).toBe(6));
     sheet.show(steps[1]!);
-    await until(() => expect(results.trouble('m', 'b', 'value')).toBeDefined());
+    await until(() => expect(results.error('m', 'b', 'value')).toBeDefined());
     sheet.show(steps[0]!);
     await until(() => expect(number(results, 'b')).toBe(6));
     sheet.show(steps[1]!);
-    await until(() => expect(results.trouble('m', 'b', 'value')).toBeDefined());
+    await until(() => expect(results.error('m', 'b', 'value')).toBeDefined());
     expect(told.threads).toBe(2);
   });
 
@@ -231,11 +231,21 @@ describe('a thread that is silent', () => {
     sheet.show(first);
     await until(() => expect(number(results, 'b')).toBe(6));
     sheet.show(notebookOf([measure('a', 'number', 4), first.sections[0]!.cells[1]!], first.sizes));
-    await until(() => expect(results.trouble('m', 'a', 'value')?.message).toContain('With this value'));
+    await until(() => expect(results.error('m', 'a', 'value')?.message).toContain('With this value'));
     const answersSoFar = told.answers;
     const [texts, truths, troubles, units] = [[], [], [], []];
     const numbers = new Float64Array([0, 1, 999]);
-    late({ firstSlot: 2, slots: [], gone: [], sizes: ['m'], numbers, texts, truths, troubles, units });
+    late({
+      firstSlot: 2,
+      slots: [],
+      gone: [],
+      sizes: ['m'],
+      numbers,
+      texts,
+      truths,
+      errors: troubles,
+      units,
+    });
     // What comes through another channel afterwards comes later.
     sheet.show(notebookOf([measure('a', 'number', 5), first.sections[0]!.cells[1]!], first.sizes));
     await until(() => expect(number(results, 'b')).toBe(10));
@@ -254,8 +264,8 @@ describe('a thread that is silent', () => {
     const { client: sheet, results, told } = client(hangsOn('a * 666'));
     sheet.show(notebook);
     await until(() => expect(number(results, 'd')).toBe(7));
-    await until(() => expect(results.trouble('m', 'e', 'value')?.message).toBe('Waits for c.'));
-    expect(results.trouble('m', 'c', 'value')?.message).toContain('This takes too long');
+    await until(() => expect(results.error('m', 'e', 'value')?.message).toBe('Waits for c.'));
+    expect(results.error('m', 'c', 'value')?.message).toContain('This takes too long');
     expect(told.comingBack).toEqual(['Still calculating…']);
     expect(told.asked[1]).toMatchObject({ hold: ['b', 'c', 'd', 'e'], later: ['b', 'c', 'd', 'e'] });
     expect(told.held.map(({ cells }) => cells)).toEqual([['c']]);
@@ -420,7 +430,7 @@ describe('an error in a thread', () => {
           },
         });
       },
-      { answer() {}, held() {}, failed: (sentence) => void failed.push(sentence) },
+      { answer() {}, quarantined() {}, failed: (sentence) => void failed.push(sentence) },
     );
     clients.push(sheet);
     sheet.show(a(3));
@@ -461,7 +471,7 @@ describe('a thread of its own', () => {
     const held: (readonly string[])[] = [];
     const made = new SheetClient(
       runaway,
-      { answer: (answer) => results.apply(answer), held: (cells) => void held.push(cells) },
+      { answer: (answer) => results.apply(answer), quarantined: (cells) => void held.push(cells) },
       400,
     );
     clients.push(made);
@@ -476,7 +486,7 @@ describe('a thread of its own', () => {
     await until(() => expect(number(results, 'b')).toBe(26));
     made.show(notebookOf([...cells, formula('c', 'ABS(a)'), formula('d', 'c + 1')].slice(0, 3), first.sizes));
     await until(() => expect(held).toEqual([['c']]));
-    await until(() => expect(results.trouble('m', 'c', 'value')?.message).toContain('This takes too long'));
+    await until(() => expect(results.error('m', 'c', 'value')?.message).toContain('This takes too long'));
     expect(number(results, 'b')).toBe(26);
     made.show(notebookOf([...cells, formula('c', 'ABS(a + 1)')], first.sizes));
     await until(() => expect(number(results, 'c')).toBe(14));
@@ -493,7 +503,7 @@ describe('a thread of its own', () => {
       ]),
     );
     await until(() => expect(number(results, 'c')).toBe(26));
-    await until(() => expect(results.trouble('m', 'd', 'value')?.message).toBe('Waits for b.'));
+    await until(() => expect(results.error('m', 'd', 'value')?.message).toBe('Waits for b.'));
     expect(held).toEqual([['b']]);
   });
 });

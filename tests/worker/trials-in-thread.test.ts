@@ -3,7 +3,7 @@ import type { Change, Notebook } from '../../src/notebook/document';
 import { SheetClient } from '../../src/worker/client';
 import { Results } from '../../src/engine/results';
 import { trialNumber } from '../../src/engine/trial-results';
-import { trialsBeside } from '../../src/worker/background-trials';
+import { backgroundTrials } from '../../src/worker/background-trials';
 import { formula, measure, notebookOf } from '../engine/notebook-of';
 import { runawayThreads } from './runaway';
 import { until } from '../until';
@@ -31,7 +31,7 @@ async function shown(notebook: Notebook = first) {
   };
   const sheet = new SheetClient(start, {
     answer: (answer) => results.apply(answer),
-    held: (ids) => void held.push(ids),
+    quarantined: (ids) => void held.push(ids),
   });
   clients.push(sheet);
   sheet.show(notebook);
@@ -43,7 +43,7 @@ async function shown(notebook: Notebook = first) {
 test('trials are worked in the thread and leave the results on the page as they are', async () => {
   const { sheet, b } = await shown();
   const trials = [1, 10, 100].map((value) => [a(value)]);
-  const results = await trialsBeside(sheet)({ trials, wanted, sizes: ['m'] });
+  const results = await backgroundTrials(sheet)({ trials, wanted, sizes: ['m'] });
   expect(results.done).toBe(3);
   expect([0, 1, 2].map((trial) => trialNumber(results, trial, 0, 0))).toEqual([2, 20, 200]);
   expect(b()).toBe(6);
@@ -52,7 +52,7 @@ test('trials are worked in the thread and leave the results on the page as they 
 test('trials asked for before the notebook has been worked are of the notebook all the same', async () => {
   const { sheet } = await shown();
   sheet.show(edited(50));
-  const results = await trialsBeside(sheet)({ trials: [[]], wanted, sizes: ['m'] });
+  const results = await backgroundTrials(sheet)({ trials: [[]], wanted, sizes: ['m'] });
   expect(trialNumber(results, 0, 0, 0)).toBe(100);
 });
 
@@ -62,7 +62,7 @@ test('long trials tell how far they are, and stop when told to with what they ha
   const { sheet } = await shown();
   const stop = new AbortController();
   const seen: number[] = [];
-  const results = await trialsBeside(sheet)(
+  const results = await backgroundTrials(sheet)(
     { trials: many, wanted, sizes: ['m'] },
     {
       signal: stop.signal,
@@ -84,7 +84,7 @@ test('an edit in the midst of long trials is answered at once and ends them', as
   const { sheet, b, held } = await shown();
   let begun = (): void => {};
   const under = new Promise<void>((resolve) => (begun = resolve));
-  const work = trialsBeside(sheet)({ trials: many, wanted, sizes: ['m'] }, { progress: () => begun() });
+  const work = backgroundTrials(sheet)({ trials: many, wanted, sizes: ['m'] }, { progress: () => begun() });
   await under;
   sheet.show(edited(13));
   await until(() => expect(b()).toBe(26));
@@ -97,27 +97,27 @@ test('trials that wait are stopped without being begun', async () => {
   const [one, other] = [new AbortController(), new AbortController()];
   const asked = { trials: many, wanted, sizes: ['m'] };
   const [before, after] = [
-    trialsBeside(sheet)(asked, { signal: one.signal }),
-    trialsBeside(sheet)(asked, { signal: other.signal }),
+    backgroundTrials(sheet)(asked, { signal: one.signal }),
+    backgroundTrials(sheet)(asked, { signal: other.signal }),
   ];
   other.abort();
   expect(await after).toMatchObject({ done: 0, ended: 'stopped' });
   one.abort();
   expect((await before).ended).toBe('stopped');
-  expect((await trialsBeside(sheet)(asked, { signal: one.signal })).ended).toBe('stopped');
+  expect((await backgroundTrials(sheet)(asked, { signal: one.signal })).ended).toBe('stopped');
 });
 
 test('a trial that runs for ever is given up, no cell of the notebook is set aside, and the sheet goes on', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
   const { sheet, held, b } = await shown(notebook);
   // The thread of this test never comes back from ABS(13).
-  const results = await trialsBeside(sheet)({
+  const results = await backgroundTrials(sheet)({
     trials: [[a(1)], [a(13)]],
     wanted: [{ cell: 'c', key: 'value' }],
     sizes: ['m'],
   });
   expect(results).toMatchObject({ done: 0, ended: 'took too long' });
-  const again = await trialsBeside(sheet)({ trials: [[a(5)]], wanted, sizes: ['m'] });
+  const again = await backgroundTrials(sheet)({ trials: [[a(5)]], wanted, sizes: ['m'] });
   expect(trialNumber(again, 0, 0, 0)).toBe(10);
   expect(b()).toBe(6);
   expect(held).toEqual([]);
@@ -126,7 +126,7 @@ test('a trial that runs for ever is given up, no cell of the notebook is set asi
 test('an edit that arrives while a trial runs for ever is not blamed for it', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
   const { sheet, held, heard, b } = await shown(notebook);
-  const work = trialsBeside(sheet)({
+  const work = backgroundTrials(sheet)({
     trials: [[a(13)]],
     wanted: [{ cell: 'c', key: 'value' }],
     sizes: ['m'],

@@ -1,12 +1,12 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { Patience } from '../../src/worker/watchdog';
+import { Watchdog } from '../../src/worker/watchdog';
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
 test('is over a little after the limit without a sign', () => {
   const over = vi.fn();
-  new Patience(2000, over).begin();
+  new Watchdog(2000, over).begin();
   vi.advanceTimersByTime(2000);
   expect(over).not.toHaveBeenCalled();
   vi.advanceTimersByTime(500);
@@ -17,7 +17,7 @@ test('is over a little after the limit without a sign', () => {
 
 test('begins anew with every sign', () => {
   const over = vi.fn();
-  const patience = new Patience(2000, over);
+  const patience = new Watchdog(2000, over);
   patience.begin();
   for (let second = 0; second < 20; second++) {
     vi.advanceTimersByTime(1500);
@@ -28,7 +28,7 @@ test('begins anew with every sign', () => {
 
 test('is not over when it was ended', () => {
   const over = vi.fn();
-  const patience = new Patience(2000, over);
+  const patience = new Watchdog(2000, over);
   patience.begin();
   vi.advanceTimersByTime(1900);
   patience.end();

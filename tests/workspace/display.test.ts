@@ -21,9 +21,9 @@ it('the stitches or rows of a swatch are taken with their word behind them, half
 });
 
 it('rows are no stitches, and stitches no rows: who types them is asked', () => {
-  const input = (must?: Input['must']) =>
-    ({ key: 'value', label: 'Count', entry: { value: null }, must }) as Input;
-  const typed = (text: string, unit = stitches, must?: Input['must']) =>
+  const input = (must?: Input['constraint']) =>
+    ({ key: 'value', label: 'Count', entry: { value: null }, constraint: must }) as Input;
+  const typed = (text: string, unit = stitches, must?: Input['constraint']) =>
     typedNumber(text, input(must), unit, usualSettings);
   const rowsTyped = 'Stitches are counted here: type how many.';
   expect(typed('14 rows')).toEqual({ problem: rowsTyped });

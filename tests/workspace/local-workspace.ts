@@ -1,15 +1,15 @@
 import { changesBetween, type Changes, type Notebook } from '../../src/notebook';
 import type { Remote } from 'comlink';
-import { Desk } from '../../src/workspace/workspace.svelte';
+import { Workspace } from '../../src/workspace/workspace.svelte';
 import { WorkedSheet } from '../../src/engine/sheet';
 import { Trials } from '../../src/engine/trials';
-import type { BesideLane } from '../../src/worker/background-queue';
+import type { BackgroundQueue } from '../../src/worker/background-queue';
 import type { ServedSheet } from '../../src/worker/serve';
 import { followWhatIfs } from '../../src/worker/background-what-ifs';
 import { inTurn } from '../../src/engine/trials-in-turn';
 
 /** A desk whose sheet works in the same thread, for tests of the components. */
-export function deskWith(notebook: Notebook): { desk: Desk; settled(): Promise<void> } {
+export function workspaceWith(notebook: Notebook): { workspace: Workspace; settled(): Promise<void> } {
   const sheet = new WorkedSheet();
   const trials = inTurn(new Trials(sheet));
   let shown: Notebook | null = null;
@@ -24,26 +24,26 @@ export function deskWith(notebook: Notebook): { desk: Desk; settled(): Promise<v
     },
     dropWhatIf: (id: string) => void whatIfs.delete(id),
   } as unknown as Remote<ServedSheet>;
-  const lane: BesideLane = {
-    besides: [],
+  const lane: BackgroundQueue = {
+    jobs: [],
     working: true,
     wake() {
       turn = turn.then(async () => {
         const next = () =>
-          lane.besides
-            .map((source) => source({ sheet: served, notebook: newest!, isHeld: () => false }))
+          lane.jobs
+            .map((source) => source({ sheet: served, notebook: newest!, isQuarantined: () => false }))
             .find((work) => work !== undefined);
         for (let work = next(); work; work = next()) await work.done;
       });
     },
   };
-  const desk = new Desk(notebook, (owner) => ({
+  const workspace = new Workspace(notebook, (owner) => ({
     show(next) {
       newest = next;
       turn = turn.then(async () => {
         const answer = await sheet.update(changesBetween(shown, next));
         shown = next;
-        owner.take(answer);
+        owner.applyAnswer(answer);
       });
       lane.wake();
     },
@@ -57,5 +57,5 @@ export function deskWith(notebook: Notebook): { desk: Desk; settled(): Promise<v
   const settled = async (): Promise<void> => {
     for (let seen; seen !== turn;) await (seen = turn);
   };
-  return { desk, settled };
+  return { workspace, settled };
 }

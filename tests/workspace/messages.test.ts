@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { dropSleeveLength, fitCount } from '../../src/craft';
 import { usualSettings, type PieceCell } from '../../src/notebook';
-import { inNotebook, toldOn, withStretches } from '../../src/workspace/messages';
-import { deskWith } from './local-workspace';
+import { inNotebook, messagesOn, withStretches } from '../../src/workspace/messages';
+import { workspaceWith } from './local-workspace';
 import { formula, measure, notebookOf } from '../engine/notebook-of';
 
 const inInches = { ...usualSettings, length: 'in', decimal: ',' } as const;
@@ -73,12 +73,12 @@ describe('a sentence of the arithmetic', () => {
 
 it('the troubles of a notebook in inches are in inches, and in cm again where it is switched back', async () => {
   const cells = [measure('reach', 'length', 7.62), formula('sleeve', 'DROPSLEEVE(reach; CM(40))')];
-  const { desk, settled } = deskWith({ ...notebookOf(cells), settings: inInches });
-  desk.allResults.told = toldOn(desk);
+  const { workspace, settled } = workspaceWith({ ...notebookOf(cells), settings: inInches });
+  workspace.allResults.messageFor = messagesOn(workspace);
   await settled();
-  const told = () => desk.allResults.trouble('m', 'sleeve', 'value')?.message;
+  const told = () => workspace.allResults.error('m', 'sleeve', 'value')?.message;
   expect(told()).toContain('all of the 3\u00a0in');
-  desk.do({ do: 'set', settings: { length: 'cm' } });
+  workspace.do({ do: 'set', settings: { length: 'cm' } });
   await settled();
   expect(told()).toContain('all of the 7,6\u00a0cm');
 });
@@ -89,13 +89,16 @@ it('the troubles of a notebook with decimal commas have them, whatever its cells
     formula('wide', 'CM(20) * 1'),
     formula('wider', 'CM(30)'),
   ];
-  const { desk, settled } = deskWith({ ...notebookOf(cells), settings: { ...usualSettings, decimal: ',' } });
-  desk.allResults.told = toldOn(desk);
+  const { workspace, settled } = workspaceWith({
+    ...notebookOf(cells),
+    settings: { ...usualSettings, decimal: ',' },
+  });
+  workspace.allResults.messageFor = messagesOn(workspace);
   await settled();
-  expect(desk.allResults.trouble('m', 'rows', 'value')?.message).toBe(
+  expect(workspace.allResults.error('m', 'rows', 'value')?.message).toBe(
     'Rows at 4.5 mm must be a whole number. What is put in comes to 2,5.',
   );
-  expect(await desk.tryFormula('wide + 10,5', { cell: 'wider', key: 'value' })).toEqual({
+  expect(await workspace.tryFormula('wide + 10,5', { cell: 'wider', key: 'value' })).toEqual({
     problem: expect.stringContaining('10,5 of what? Write CM(10,5)'),
   });
 });

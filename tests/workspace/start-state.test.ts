@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
 import { allCells, cellById, type Change, type Notebook } from '../../src/notebook';
 import type { Checked } from '../../src/engine';
-import { Desk } from '../../src/workspace/workspace.svelte';
+import { Workspace } from '../../src/workspace/workspace.svelte';
 import { paste } from '../../src/features/grid/clipboard';
 import { formula, measure, notebookOf } from '../engine/notebook-of';
 import { until } from '../until';
 
 /** A desk whose sheet answers a question when it is told to; and how often it was asked. */
-function slowDesk(notebook: Notebook) {
+function slowWorkspace(notebook: Notebook) {
   const waiting: ((checked: Checked) => void)[] = [];
-  const desk = new Desk(notebook, () => ({
+  const workspace = new Workspace(notebook, () => ({
     show() {},
     check: () => new Promise<Checked>((answer) => waiting.push(answer)),
     trials: () => Promise.reject(new Error('Not here.')),
@@ -20,134 +20,134 @@ function slowDesk(notebook: Notebook) {
     await until(() => expect(waiting).not.toHaveLength(0));
     waiting.shift()!(checked);
   };
-  return { desk, answer, waiting };
+  return { workspace, answer, waiting };
 }
 
 const titled = (title: string): Notebook => ({
   ...notebookOf([measure('a', 'number', 1), formula('b', 'a * 2'), measure('c', 'number', 5)]),
   title,
 });
-const entryOf = (desk: Desk, id: string): unknown => {
-  const cell = cellById(desk.notebook, id)!;
+const entryOf = (workspace: Workspace, id: string): unknown => {
+  const cell = cellById(workspace.notebook, id)!;
   return cell.kind === 'measure' ? cell.entry : cell.kind === 'formula' ? cell.formula : undefined;
 };
 
 test('a formula that was being checked when another notebook was opened lands in neither, and that is told', async () => {
-  const { desk, answer } = slowDesk(titled('Jacket'));
-  const entering = desk.enterFormula('a', 'value', '= c + 1');
+  const { workspace, answer } = slowWorkspace(titled('Jacket'));
+  const entering = workspace.enterFormula('a', 'value', '= c + 1');
   const other = titled('Cardigan');
-  desk.begin(other);
+  workspace.begin(other);
   await answer();
   const why = '"= c + 1" was not entered: it was for Jacket, which is no longer open. Open it and try again.';
   expect(await entering).toBe(why);
-  expect(desk.complaint).toBe(why);
-  expect(desk.notebook).toBe(other);
+  expect(workspace.complaint).toBe(why);
+  expect(workspace.notebook).toBe(other);
 });
 
 test('nor does one that was to be put in place of a cell’s own', async () => {
-  const { desk, answer } = slowDesk(titled('Jacket'));
-  const taking = desk.takeOver('b', 'value', '= c + 1');
+  const { workspace, answer } = slowWorkspace(titled('Jacket'));
+  const taking = workspace.takeOver('b', 'value', '= c + 1');
   const other = titled('Cardigan');
-  desk.begin(other);
+  workspace.begin(other);
   await answer({ problem: 'Wrong.' });
   expect(await taking).toContain('was for Jacket');
-  expect(desk.notebook).toBe(other);
+  expect(workspace.notebook).toBe(other);
 });
 
 test('nor in a notebook that is looked at, or in the one gone back to', async () => {
-  const { desk, answer } = slowDesk(titled('Jacket'));
-  const mine = desk.notebook;
+  const { workspace, answer } = slowWorkspace(titled('Jacket'));
+  const mine = workspace.notebook;
   const looked = titled('Yesterday');
-  const entering = desk.enterFormula('a', 'value', '= c + 1');
-  desk.look(looked);
+  const entering = workspace.enterFormula('a', 'value', '= c + 1');
+  workspace.preview(looked);
   await answer();
   expect(await entering).toContain('was for Jacket');
-  expect(desk.notebook).toBe(looked);
-  const meanwhile = desk.enterFormula('a', 'value', '= c + 2');
-  desk.lookBack();
+  expect(workspace.notebook).toBe(looked);
+  const meanwhile = workspace.enterFormula('a', 'value', '= c + 2');
+  workspace.exitPreview();
   await answer();
   expect(await meanwhile).toContain('was for Yesterday');
-  expect(desk.notebook).toBe(mine);
+  expect(workspace.notebook).toBe(mine);
 });
 
 test('one whose notebook was changed elsewhere meanwhile is checked anew, and entered', async () => {
-  const { desk, answer, waiting } = slowDesk(titled('Jacket'));
-  const entering = desk.enterFormula('a', 'value', '= c + 1');
-  desk.do({ do: 'give', cell: 'c', key: 'value', size: null, value: 7 });
+  const { workspace, answer, waiting } = slowWorkspace(titled('Jacket'));
+  const entering = workspace.enterFormula('a', 'value', '= c + 1');
+  workspace.do({ do: 'give', cell: 'c', key: 'value', size: null, value: 7 });
   await answer({ problem: 'Of the notebook as it was.' });
   await answer();
   expect(await entering).toBeUndefined();
   expect(waiting).toEqual([]);
-  expect(entryOf(desk, 'a')).toEqual({ formula: 'c + 1' });
-  expect(entryOf(desk, 'c')).toEqual({ value: 7 });
+  expect(entryOf(workspace, 'a')).toEqual({ formula: 'c + 1' });
+  expect(entryOf(workspace, 'c')).toEqual({ value: 7 });
 });
 
 test('one for a value that was changed meanwhile is not put over it', async () => {
-  const { desk, answer } = slowDesk(titled('Jacket'));
-  const entering = desk.enterFormula('a', 'value', '= c + 1');
-  desk.do({ do: 'give', cell: 'a', key: 'value', size: null, value: 7 });
+  const { workspace, answer } = slowWorkspace(titled('Jacket'));
+  const entering = workspace.enterFormula('a', 'value', '= c + 1');
+  workspace.do({ do: 'give', cell: 'a', key: 'value', size: null, value: 7 });
   await answer();
   await answer();
   expect(await entering).toBe(
     '"a" was changed meanwhile, so this was not entered. Look at it and try again.',
   );
-  expect(entryOf(desk, 'a')).toEqual({ value: 7 });
+  expect(entryOf(workspace, 'a')).toEqual({ value: 7 });
 });
 
 test('an edit made of several is refused whole where one of them was prepared for something else', () => {
-  const { desk } = slowDesk(titled('Jacket'));
-  const start = desk.startState;
-  desk.do({ do: 'give', cell: 'a', key: 'value', size: null, value: 7 });
+  const { workspace } = slowWorkspace(titled('Jacket'));
+  const start = workspace.startState;
+  workspace.do({ do: 'give', cell: 'a', key: 'value', size: null, value: 7 });
   const give = (cell: string) => ({ do: 'give', cell, key: 'value', size: null, value: 9 }) as const;
-  const before = desk.notebook;
-  expect(desk.do({ do: 'several', edits: [give('c'), give('a')], what: 'two' }, start)).toContain(
+  const before = workspace.notebook;
+  expect(workspace.do({ do: 'several', edits: [give('c'), give('a')], what: 'two' }, start)).toContain(
     '"a" was changed',
   );
-  expect(desk.notebook).toBe(before);
-  expect(desk.do({ do: 'several', edits: [give('c')], what: 'one' }, start)).toBeUndefined();
-  expect(desk.do(give('a'), desk.open)).toBeUndefined();
+  expect(workspace.notebook).toBe(before);
+  expect(workspace.do({ do: 'several', edits: [give('c')], what: 'one' }, start)).toBeUndefined();
+  expect(workspace.do(give('a'), workspace.open)).toBeUndefined();
 });
 
 test('a change to a what-if is not put in one that was changed meanwhile', () => {
-  const { desk } = slowDesk(titled('Jacket'));
+  const { workspace } = slowWorkspace(titled('Jacket'));
   const change: Change = { cell: 'a', key: 'value', size: null, value: 3 };
-  desk.do({ do: 'add what-if', whatIf: { id: 'w', name: 'W', on: false, changes: [] } });
-  const start = desk.startState;
-  desk.do({ do: 'rename what-if', whatIf: 'w', name: 'V' });
-  expect(desk.do({ do: 'change what-if', whatIf: 'w', change }, start)).toContain('changed meanwhile');
+  workspace.do({ do: 'add what-if', whatIf: { id: 'w', name: 'W', on: false, changes: [] } });
+  const start = workspace.startState;
+  workspace.do({ do: 'rename what-if', whatIf: 'w', name: 'V' });
+  expect(workspace.do({ do: 'change what-if', whatIf: 'w', change }, start)).toContain('changed meanwhile');
 });
 
 test('what was pasted in a notebook does not land in the next', async () => {
-  const { desk } = slowDesk(titled('Jacket'));
-  const pasting = paste(desk, { cell: 'a', key: 'value', size: 'm' }, '12');
+  const { workspace } = slowWorkspace(titled('Jacket'));
+  const pasting = paste(workspace, { cell: 'a', key: 'value', size: 'm' }, '12');
   const other = titled('Cardigan');
-  desk.begin(other);
+  workspace.begin(other);
   await pasting;
-  expect(desk.notebook).toBe(other);
-  expect(desk.complaint).toContain('Nothing was pasted: Jacket is no longer open');
+  expect(workspace.notebook).toBe(other);
+  expect(workspace.complaint).toContain('Nothing was pasted: Jacket is no longer open');
 });
 
 test('a file that is read slowly does not replace the notebook opened meanwhile, nor the file picked after it', async () => {
-  const { desk } = slowDesk(titled('Jacket'));
+  const { workspace } = slowWorkspace(titled('Jacket'));
   const file = (title: string, text: Promise<string>): File =>
     Object.assign(new File(['x'], `${title}.json`), { text: () => text });
-  const textOf = (title: string): string => new Desk(titled(title), () => slow).file();
+  const textOf = (title: string): string => new Workspace(titled(title), () => slow).file();
   let read = (_text: string): void => {};
   const slowly = new Promise<string>((resolve) => (read = resolve));
-  const first = desk.openPicked(file('First', slowly));
-  await desk.openPicked(file('Second', Promise.resolve(textOf('Second'))));
+  const first = workspace.openPicked(file('First', slowly));
+  await workspace.openPicked(file('Second', Promise.resolve(textOf('Second'))));
   read(textOf('First'));
   await first;
-  expect([desk.notebook.title, desk.complaint]).toEqual(['Second', null]);
+  expect([workspace.notebook.title, workspace.complaint]).toEqual(['Second', null]);
 
-  const third = desk.openPicked(file('Third', Promise.resolve(textOf('Third'))));
-  desk.begin(titled('Cardigan'));
+  const third = workspace.openPicked(file('Third', Promise.resolve(textOf('Third'))));
+  workspace.begin(titled('Cardigan'));
   await third;
-  expect(desk.notebook.title).toBe('Cardigan');
-  expect(desk.complaint).toBe(
+  expect(workspace.notebook.title).toBe('Cardigan');
+  expect(workspace.complaint).toBe(
     'Third.json was not opened, since you opened another notebook meanwhile. Pick it again.',
   );
-  expect(allCells(desk.notebook)).toHaveLength(3);
+  expect(allCells(workspace.notebook)).toHaveLength(3);
 });
 
 const slow = {

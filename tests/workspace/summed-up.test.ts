@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { changesBetween, type Notebook } from '../../src/notebook';
-import { Desk } from '../../src/workspace/workspace.svelte';
+import { Workspace } from '../../src/workspace/workspace.svelte';
 import { WorkedSheet } from '../../src/engine/sheet';
 import { small } from './small-notebook';
 
@@ -9,7 +9,7 @@ async function openedInParts(notebook: Notebook) {
   const sheet = new WorkedSheet();
   let shown: Notebook | null = null;
   let settled = false;
-  const desk = new Desk(notebook, () => ({
+  const workspace = new Workspace(notebook, () => ({
     show: () => (settled = false),
     trials: () => Promise.reject(new Error('not asked here')),
     followWhatIfs: () => Promise.reject(new Error('not asked here')),
@@ -22,36 +22,36 @@ async function openedInParts(notebook: Notebook) {
     const answer = await sheet.update(changesBetween(shown, part));
     shown = part;
     settled = last;
-    desk.take(answer);
+    workspace.applyAnswer(answer);
   };
-  return { desk, answered };
+  return { workspace, answered };
 }
 
 describe('what is said to have changed', () => {
   it('on opening a notebook is nothing, though its sizes are worked one after the other', async () => {
     const notebook = small();
-    const { desk, answered } = await openedInParts(notebook);
+    const { workspace, answered } = await openedInParts(notebook);
     await answered({ ...notebook, sizes: notebook.sizes.slice(0, 1) }, false);
-    expect(desk.said).toBe('');
+    expect(workspace.announcement).toBe('');
     await answered(notebook, true);
-    expect(desk.said).toBe('');
+    expect(workspace.announcement).toBe('');
   });
 
   it('by an edit afterwards is what moved', async () => {
     const notebook = small();
-    const { desk, answered } = await openedInParts(notebook);
+    const { workspace, answered } = await openedInParts(notebook);
     await answered(notebook, true);
-    desk.do({ do: 'give', cell: 'hem', key: 'value', size: null, value: 6 });
-    await answered(desk.notebook, true);
-    expect(desk.said).toBe('Hem changed.');
+    workspace.do({ do: 'give', cell: 'hem', key: 'value', size: null, value: 6 });
+    await answered(workspace.notebook, true);
+    expect(workspace.announcement).toBe('Hem changed.');
   });
 
   it('by an edit is told as well where other sizes still wait', async () => {
     const notebook = small();
-    const { desk, answered } = await openedInParts(notebook);
+    const { workspace, answered } = await openedInParts(notebook);
     await answered(notebook, true);
-    desk.do({ do: 'give', cell: 'hem', key: 'value', size: null, value: 6 });
-    await answered(desk.notebook, false);
-    expect(desk.said).toBe('Hem changed.');
+    workspace.do({ do: 'give', cell: 'hem', key: 'value', size: null, value: 6 });
+    await answered(workspace.notebook, false);
+    expect(workspace.announcement).toBe('Hem changed.');
   });
 });

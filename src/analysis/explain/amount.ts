@@ -1,7 +1,7 @@
 import { area, length, mass, plain, rows, stitches, type Dimension, type Unit } from '../../formulas';
 import type { WrittenAs } from '../../notebook';
 import type { Result } from './result';
-import type { Part } from './working';
+import type { TextRun } from './working';
 
 /** A value on its way through a working, with its unit. Lengths are cm, gauges per cm, as everywhere. */
 export interface Amount {
@@ -56,7 +56,7 @@ export function worthOf({ value, unit, counts = unit }: Amount): string | undefi
 }
 
 /** Where a number comes from, as a run of text knows it: a result, the formula itself, or steps before. */
-export function knownBy(given: Amount): Pick<Part, 'of' | 'worth'> {
+export function knownBy(given: Amount): Pick<TextRun, 'of' | 'worth'> {
   if (given.of) return { of: given.of };
   const worth = given.typed ? undefined : worthOf(given);
   return worth === undefined ? {} : { worth };

@@ -18,7 +18,7 @@ import {
 import type { Operator, Syntax } from './syntax';
 import type { Work } from './work';
 import type { Result } from './result';
-import type { Part } from './working';
+import type { TextRun } from './working';
 
 /** A part of a formula, worked: what it comes to, and itself with its numbers put in. */
 interface Worked {
@@ -100,7 +100,7 @@ function workCall(tree: Syntax & { is: 'call' }, work: Work, lookup: Lookup): Am
     const holds = given(condition!).value === true;
     const decided = work.steps.at(-1);
     const branch = workPart(holds ? then! : otherwise!, work, lookup);
-    const so: Part = holds
+    const so: TextRun = holds
       ? { text: 'so ' }
       : { text: 'so, otherwise, ', ...(decided ? { tells: { step: decided, untold: 'so ' } } : {}) };
     return work.say([so, ...partsOf(branch.shown)], branch.amount);
@@ -137,8 +137,8 @@ function less(a: Amount, b: Amount): boolean {
 const counted = ({ unit }: Amount): boolean =>
   isDimension(unit) && (sameUnit(unit, stitches) || sameUnit(unit, rows));
 
-const bare = ({ amount, said }: Worked): boolean =>
-  said && isDimension(amount.unit) && sameUnit(amount.unit, plain) && !amount.written;
+const bare = ({ amount, said: message }: Worked): boolean =>
+  message && isDimension(amount.unit) && sameUnit(amount.unit, plain) && !amount.written;
 
 /** A bare number that is added to a count, or taken from it, counts the same: "24 rows − 1 row". */
 function besideCount(one: Worked, other: Amount, settings: Settings): Shown {

@@ -2,4 +2,4 @@ export { inText } from './in-text';
 export type { WorkingSource } from './source';
 export { workingOf } from './working-of';
 export type { Result } from './result';
-export type { Heading, Part, Step, Working, WorkingLine } from './working';
+export type { Heading, TextRun, Step, Working, WorkingLine } from './working';

@@ -2,7 +2,7 @@ import { isDimension, sameUnit, stitchGauge, rowGauge, timesUnit, type Dimension
 import type { Settings } from '../../notebook';
 import { dimensionOf, knownBy, type Amount } from './amount';
 import type { Result } from './result';
-import type { Part } from './working';
+import type { TextRun } from './working';
 import { writtenApart } from './write-amount';
 
 /** How closely what is shown holds together: where it is put into something closer, it takes brackets. */
@@ -13,7 +13,7 @@ export interface Shown {
   readonly parts: readonly MarkedPart[];
   readonly close: number;
   /** The units that still stand in it, each with the runs of text that are struck out when it cancels. */
-  readonly units: readonly Standing[];
+  readonly units: readonly UnitFactor[];
 }
 
 interface MarkedPart {
@@ -23,7 +23,7 @@ interface MarkedPart {
   readonly worth?: string;
 }
 
-interface Standing {
+interface UnitFactor {
   readonly base: keyof Dimension;
   readonly power: number;
   readonly parts: readonly MarkedPart[];
@@ -34,7 +34,7 @@ export function shownAmount(given: Amount, settings: Settings): Shown {
   const { number, units } = writtenApart(given, settings);
   const of = knownBy(given);
   const parts: MarkedPart[] = [{ text: number, ...of }];
-  const standing: Standing[] = [];
+  const standing: UnitFactor[] = [];
   for (const { base, power, before, symbol } of units) {
     const unit: MarkedPart = { text: symbol, ...of };
     parts.push({ text: before, ...of }, unit);
@@ -67,8 +67,8 @@ export function product(left: Shown, by: '×' | '÷', right: Shown, rightAmount:
 }
 
 /** The units that are left once those above and those below have struck each other out. */
-function cancelled(units: readonly Standing[]): Standing[] {
-  const left: Standing[] = [];
+function cancelled(units: readonly UnitFactor[]): UnitFactor[] {
+  const left: UnitFactor[] = [];
   for (const unit of units) {
     const against = left.findIndex((other) => other.base === unit.base && other.power === -unit.power);
     if (against < 0) {
@@ -129,7 +129,7 @@ export function negative(of: Shown): Shown {
   return { ...inner, parts: [{ text: '−' }, ...inner.parts], close: closeness.sum };
 }
 
-export const partsOf = (shown: Shown): readonly Part[] => shown.parts;
+export const partsOf = (shown: Shown): readonly TextRun[] => shown.parts;
 
 /** The unit of a product or a quotient. */
 export function productUnit(left: Amount, by: '×' | '÷', right: Amount): Dimension {

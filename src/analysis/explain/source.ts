@@ -2,7 +2,7 @@ import type { Notebook } from '../../notebook';
 import type { Unit } from '../../formulas';
 
 /** A place where a result stands. */
-export interface Place {
+export interface CellRef {
   readonly cell: string;
   readonly key: string;
 }
@@ -14,6 +14,6 @@ export interface WorkingSource {
   text(size: string, cell: string, key: string): string | undefined;
   truth(size: string, cell: string, key: string): boolean | undefined;
   /** Why there is no result, as a sentence. */
-  trouble(size: string, cell: string, key: string): string | undefined;
+  errorAt(size: string, cell: string, key: string): string | undefined;
   unit(cell: string, key: string): Unit | undefined;
 }

@@ -1,7 +1,7 @@
 import type { Settings } from '../../notebook';
 import { knownBy, numberIn, plainOf, worthOf, type Amount } from './amount';
 import { partsOf, product, productUnit, shownAmount } from './shown';
-import type { Heading, Part, Step } from './working';
+import type { Heading, TextRun, Step } from './working';
 import { writeAmount } from './write-amount';
 
 /** What a function's steps are written with. */
@@ -33,7 +33,7 @@ export class Work {
   }
 
   /** The same as a run of a step, which knows whose number it is. */
-  part(given: Amount): Part {
+  part(given: Amount): TextRun {
     return { text: this.write(given), ...knownBy(given) };
   }
 
@@ -42,8 +42,11 @@ export class Work {
    *
    * @example work.tell`${body} − 2 × ${band}`
    */
-  tell(texts: TemplateStringsArray, ...put: readonly (Amount | readonly Part[] | string | number)[]): Part[] {
-    return texts.flatMap((text, at): readonly Part[] => {
+  tell(
+    texts: TemplateStringsArray,
+    ...put: readonly (Amount | readonly TextRun[] | string | number)[]
+  ): TextRun[] {
+    return texts.flatMap((text, at): readonly TextRun[] => {
       const one = put[at - 1];
       if (one === undefined) return [{ text }];
       if (typeof one !== 'object') return [{ text: `${one}${text}` }];
@@ -53,7 +56,7 @@ export class Work {
 
   /** Writes a step down, and gives what it comes to. */
   say(
-    says: string | readonly Part[],
+    says: string | readonly TextRun[],
     { of: _given, typed: _typed, counts: _counts, ...result }: Amount,
     more: Partial<Omit<Step, 'says'>> = {},
   ): Amount {
@@ -79,14 +82,14 @@ export class Work {
   }
 
   /** A list in one: "24 sts, 25 sts". */
-  joined(given: readonly (Amount | readonly Part[])[], between: string): Part[] {
+  joined(given: readonly (Amount | readonly TextRun[])[], between: string): TextRun[] {
     return given.flatMap((one, at) => this.tell`${at === 0 ? '' : between}${one}`);
   }
 
   /**
    * A list as a sum: "24 sts + 25 sts"; three or more of the same that follow each other are one: "15 rows + 7 × 1 row".
    */
-  sum(given: readonly Amount[]): Part[] {
+  sum(given: readonly Amount[]): TextRun[] {
     const runs: { one: Amount; times: number }[] = [];
     for (const one of given) {
       const last = runs.at(-1);
@@ -96,7 +99,7 @@ export class Work {
     const [first, ...rest] = runs.flatMap(({ one, times }) =>
       times > 2 && numberIn(one) >= 0
         ? [[{ text: ` + ${times} × ` }, this.part(one)]]
-        : Array<Part[]>(times).fill(this.plus(one)),
+        : Array<TextRun[]>(times).fill(this.plus(one)),
     );
     if (!first) return [];
     // Before the first, a + goes, and a − stands close.
@@ -105,7 +108,7 @@ export class Work {
   }
 
   /** What is added: " + 20 cm", or " − 4 cm" where it is less than nothing. */
-  plus(given: Amount): Part[] {
+  plus(given: Amount): TextRun[] {
     const value = numberIn(given);
     return value < 0
       ? [{ text: ' − ' }, this.part({ ...given, value: -value })]
@@ -113,12 +116,12 @@ export class Work {
   }
 
   /** The sizes of hooks and needles are told in millimetres everywhere. */
-  hook(given: Amount): Part[] {
+  hook(given: Amount): TextRun[] {
     return [{ ...this.part(given), text: `${this.write(plainOf(numberIn(given) * 10))} mm` }];
   }
 }
 
-function isParts(put: Amount | readonly Part[]): put is readonly Part[] {
+function isParts(put: Amount | readonly TextRun[]): put is readonly TextRun[] {
   return Array.isArray(put);
 }
 

@@ -14,7 +14,7 @@ import { isDimension, namesIn, plain, sameName, shownFormula, type Unit } from '
 import { asWorked } from '../../notebook/piece-start';
 import { worthOf, type Amount } from './amount';
 import { workFormula } from './expression';
-import type { Place, WorkingSource } from './source';
+import type { CellRef, WorkingSource } from './source';
 import { syntaxOf } from './syntax';
 import { Work } from './work';
 import type { Result } from './result';
@@ -33,17 +33,17 @@ export type WorkingRead = Working | { readonly trouble: string };
  * @example workingOf(source, { cell: 'back-sts', key: 'count' }, 'm')
  * // 114 cm ÷ 2 × 14 sts / 10 cm = 79.8 sts; nearest multiple of 8 + 3 = 83 sts
  */
-export function workingOf(source: WorkingSource, place: Place, size: string, back = 0): WorkingRead {
-  const trouble = source.trouble(size, place.cell, place.key);
+export function workingOf(source: WorkingSource, place: CellRef, size: string, back = 0): WorkingRead {
+  const trouble = source.errorAt(size, place.cell, place.key);
   if (trouble) return { trouble };
   const names = nameTable(source.notebook);
   const lines = new Map<string, WorkingLine>();
   const told = new Set<string>();
-  const firstWorked = new Map<string, Place>();
-  const sameAs = new Map<string, Place>();
+  const firstWorked = new Map<string, CellRef>();
+  const sameAs = new Map<string, CellRef>();
   let further = false;
 
-  const add = (at: Place, left: number): void => {
+  const add = (at: CellRef, left: number): void => {
     const id = `${at.cell} ${at.key}`;
     if (lines.has(id)) return;
     const part = partAt(source, at);
@@ -96,7 +96,7 @@ function notYetTold(steps: readonly Step[], told: Set<string>): Step[] {
 
 type FormulaPart = Input | Output;
 
-function partAt({ notebook }: WorkingSource, { cell, key }: Place): FormulaPart | undefined {
+function partAt({ notebook }: WorkingSource, { cell, key }: CellRef): FormulaPart | undefined {
   const there: Cell | undefined = cellById(notebook, cell);
   const found = there && asWorked(notebook, there);
   return found && [...inputsOf(found), ...outputsOf(found)].find((part) => part.key === key);
@@ -114,7 +114,7 @@ function formulaOf(part: FormulaPart): string | undefined {
 function takenOver(
   source: WorkingSource,
   names: ReadonlyMap<string, Named>,
-  at: Place,
+  at: CellRef,
   named: Named | undefined,
 ): Named | undefined {
   if (named?.cell !== at.cell) return named;
@@ -124,23 +124,23 @@ function takenOver(
   return over ? takenOver(source, names, at, over) : named;
 }
 
-function unitAt(source: WorkingSource, place: Place, part: FormulaPart): Unit {
+function unitAt(source: WorkingSource, place: CellRef, part: FormulaPart): Unit {
   return part.unit === 'any' ? (source.unit(place.cell, place.key) ?? plain) : part.unit;
 }
 
-function isNumber(source: WorkingSource, place: Place, part: FormulaPart): boolean {
+function isNumber(source: WorkingSource, place: CellRef, part: FormulaPart): boolean {
   const unit = unitAt(source, place, part);
   return isDimension(unit) || unit === 'truth' || unit === 'text';
 }
 
 function line(
   source: WorkingSource,
-  place: Place,
+  place: CellRef,
   part: FormulaPart,
   formula: string,
   size: string,
   names: ReadonlyMap<string, Named>,
-  whose: (named: Named) => Place,
+  whose: (named: Named) => CellRef,
 ): WorkingLine {
   const read = syntaxOf(formula);
   if ('problem' in read) throw new CraftError('not-read', read.problem);
@@ -176,7 +176,7 @@ function line(
 
 function resultAt(
   source: WorkingSource,
-  { cell, key }: Place,
+  { cell, key }: CellRef,
   part: FormulaPart,
   names: ReadonlyMap<string, Named>,
 ): Result {
@@ -190,8 +190,8 @@ function resultAt(
 }
 
 /** The results whose number a result has without working anything on it, the nearest first. */
-function overOf(source: WorkingSource, part: FormulaPart, names: ReadonlyMap<string, Named>): Place[] {
-  const over: Place[] = [];
+function overOf(source: WorkingSource, part: FormulaPart, names: ReadonlyMap<string, Named>): CellRef[] {
+  const over: CellRef[] = [];
   for (let at: FormulaPart | undefined = part; at;) {
     const formula = formulaOf(at);
     const named: Named | undefined = formula === undefined ? undefined : names.get(sameName(formula.trim()));
@@ -202,12 +202,12 @@ function overOf(source: WorkingSource, part: FormulaPart, names: ReadonlyMap<str
   return over;
 }
 
-function amountAt(source: WorkingSource, place: Place, part: FormulaPart, size: string): Amount {
+function amountAt(source: WorkingSource, place: CellRef, part: FormulaPart, size: string): Amount {
   const { cell, key } = place;
   const value =
     source.number(size, cell, key) ?? source.truth(size, cell, key) ?? source.text(size, cell, key);
   if (value === undefined) {
-    const trouble = source.trouble(size, cell, key);
+    const trouble = source.errorAt(size, cell, key);
     throw new CraftError('not-worked', trouble ?? `${part.label} is not worked yet.`);
   }
   return { value, unit: unitAt(source, place, part), ...(part.written ? { written: part.written } : {}) };

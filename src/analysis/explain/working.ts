@@ -2,7 +2,7 @@ import type { Amount } from './amount';
 import type { Result } from './result';
 
 /** A run of text in a step. A unit that cancels against another is struck out where that can be shown. */
-export interface Part {
+export interface TextRun {
   readonly text: string;
   readonly cancels?: boolean;
   /** The result that this run is the number of: on a class sheet it may be an answer that is still covered. */
@@ -22,9 +22,9 @@ export interface Heading {
 /** One step: what is worked, and what it comes to. */
 export interface Step {
   /** What a rounding, or another decision, begins from; the step before has ended on it where there is one. */
-  readonly from?: Part;
+  readonly from?: TextRun;
   /** "102 cm × 14 sts / 10 cm", "nearest multiple of 8 + 3" */
-  readonly says: readonly Part[];
+  readonly says: readonly TextRun[];
   /** "142.8 sts": what a class sheet covers. */
   readonly answer: string;
   /** The answer, whatever it is written as. */

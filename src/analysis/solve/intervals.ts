@@ -5,13 +5,13 @@ export interface Interval {
 }
 
 /** One question: what comes of a value of the input in a size, by its place in the list of sizes. */
-export interface Asked {
+export interface Sample {
   readonly size: number;
   readonly value: number;
 }
 
 /** Answers questions, each in its place. */
-export type Tries<Answer> = (asked: readonly Asked[]) => Promise<readonly Answer[]>;
+export type Tries<Answer> = (asked: readonly Sample[]) => Promise<readonly Answer[]>;
 
 /** How close to where it changes the end of an interval has to be. */
 export const closeness = 1e-6;

@@ -1,6 +1,6 @@
 import { checkHolds } from '../../notebook/check-results';
 import type { Change, CheckCell, Size } from '../../notebook/document';
-import type { Place } from '../../engine/answers';
+import type { CellRef } from '../../engine/answers';
 import {
   trialResult,
   type TrialResults,
@@ -8,23 +8,23 @@ import {
   type WorkTrials,
 } from '../../engine/trial-results';
 import { TrialsEnded } from '../../engine/trials-ended';
-import type { Asked, Tries } from './intervals';
+import type { Sample, Tries } from './intervals';
 import type { Outcome } from './goal';
 
 /** What is looked at: a result, or whether checks hold, all of them. */
-export type Looked = { readonly result: Place } | { readonly checks: readonly CheckCell[] };
+export type Looked = { readonly result: CellRef } | { readonly checks: readonly CheckCell[] };
 
 export interface TriesByTrials {
   readonly trials: WorkTrials;
   /** The value that is moved. */
-  readonly input: Place;
+  readonly input: CellRef;
   /** Every size has the same value of it by its nature, as of a swatch. */
   readonly shared: boolean;
   readonly looked: Looked;
   readonly sizes: readonly Size[];
   readonly watch?: TrialsWatch;
   /** Told the first reason why something cannot be worked. */
-  readonly trouble?: (sentence: string) => void;
+  readonly error?: (sentence: string) => void;
 }
 
 /**
@@ -43,8 +43,8 @@ export function triesByTrials(o: TriesByTrials): Tries<Outcome> {
     const rounds = together ? byValue(asked) : besideEachOther(asked);
     const results = await o.trials({ trials: rounds.map(changes), wanted, sizes: ids }, o.watch);
     if (results.ended) throw new TrialsEnded(results.ended);
-    const trouble = results.troubles[0];
-    if (trouble) o.trouble?.(trouble[3].message);
+    const error = results.errors[0];
+    if (error) o.error?.(error[3].message);
     const outcomes: Outcome[] = Array.from(asked, () => undefined);
     const read = readerOf(results);
     rounds.forEach((round, trial) => {
@@ -76,13 +76,13 @@ export function triesByTrials(o: TriesByTrials): Tries<Outcome> {
   }
 }
 
-interface Question extends Asked {
+interface Question extends Sample {
   /** Its place among what was asked. */
   readonly at: number;
 }
 
 /** Questions that share a value are one trial. */
-function byValue(asked: readonly Asked[]): Question[][] {
+function byValue(asked: readonly Sample[]): Question[][] {
   const rounds = new Map<number, Question[]>();
   asked.forEach((one, at) => {
     const round = rounds.get(one.value);
@@ -93,7 +93,7 @@ function byValue(asked: readonly Asked[]): Question[][] {
 }
 
 /** A trial has a question of each size, as long as there are some. */
-function besideEachOther(asked: readonly Asked[]): Question[][] {
+function besideEachOther(asked: readonly Sample[]): Question[][] {
   const rounds: Question[][] = [];
   const next = new Map<number, number>();
   asked.forEach((one, at) => {

@@ -1,7 +1,7 @@
 import { allCells, type Cell, type Notebook } from '../../notebook/document';
 import { readFormula, storedFormula, type Token } from '../../formulas/formula';
 import { inputsOf, outputsOf } from '../../notebook/kinds';
-import type { Place } from '../../engine/answers';
+import type { CellRef } from '../../engine/answers';
 
 /** Functions that settle on one of several values: a count that is allowed, a ratio, a rounded number, whole balls. */
 const deciding = new Set([
@@ -83,9 +83,9 @@ function isDecided(formula: string): boolean {
  *
  * A rounding within a longer formula is none of these. It stays a step, and `slopes` keeps off its edge.
  */
-export function decisionsOf(cell: Cell): Place[] {
+export function decisionsOf(cell: Cell): CellRef[] {
   return [
-    ...inputsOf(cell).flatMap(({ key, entry, must }) =>
+    ...inputsOf(cell).flatMap(({ key, entry, constraint: must }) =>
       'formula' in entry && (must?.whole || isDecided(entry.formula)) ? [{ cell: cell.id, key }] : [],
     ),
     ...outputsOf(cell).flatMap(({ key, formula }) => (isDecided(formula) ? [{ cell: cell.id, key }] : [])),
@@ -93,6 +93,6 @@ export function decisionsOf(cell: Cell): Place[] {
 }
 
 /** All places of a notebook whose results are decisions. */
-export function allDecisions(notebook: Notebook): Place[] {
+export function allDecisions(notebook: Notebook): CellRef[] {
   return allCells(notebook).flatMap(decisionsOf);
 }

@@ -4,7 +4,7 @@ import { swatchToHalve } from '../../craft/swatch-to-halve';
 import { combineUncertainty } from '../../craft/uncertainty';
 import type { Notebook } from '../../notebook/document';
 import { upstream } from '../../notebook/dependencies';
-import type { Place } from '../../engine/answers';
+import type { CellRef } from '../../engine/answers';
 import { allDecisions } from './decisions';
 import { mayLeap, slope, stepOf, type About } from './slopes';
 import { sourcesOf, tapeUncertainty, type Source } from './sources';
@@ -25,7 +25,7 @@ export interface Share {
 }
 
 /** How sure a result is in one size. */
-export interface Doubt {
+export interface Uncertainty {
   readonly value: number;
   readonly u: number;
   readonly dof: number;
@@ -39,7 +39,7 @@ export interface Doubt {
   readonly halving?: Halving & { readonly source: Source };
 }
 
-export interface Asked extends Place {
+export interface WantedResult extends CellRef {
   /** A length that is worked from a gauge is measured once more, when it is finished: by the tape. */
   readonly isLength: boolean;
 }
@@ -48,7 +48,7 @@ export interface GiveOrTake {
   readonly notebook: Notebook;
   /** Ids of the sizes, in the order that `works` answers in. */
   readonly sizes: readonly string[];
-  readonly wanted: readonly Asked[];
+  readonly wanted: readonly WantedResult[];
   readonly works: Works;
   /** Another formula in a place, which then is no decision: what a count was before it was rounded. */
   readonly instead?: Instead;
@@ -67,7 +67,7 @@ const endless = 1e9;
  *
  * Source: JCGM 100:2008 (GUM), 5.1.2 and 5.1.3 note 2 (slopes from the values themselves), annex G.
  */
-export async function giveOrTake(o: GiveOrTake): Promise<(Doubt | undefined)[][]> {
+export async function giveOrTake(o: GiveOrTake): Promise<(Uncertainty | undefined)[][]> {
   const { notebook, sizes, wanted, instead } = o;
   const works: Works = (work) => o.works(instead ? { ...work, instead } : work);
   const decided = allDecisions(notebook).filter((place) => !instead || !samePlace(place, instead.place));
@@ -86,7 +86,7 @@ export async function giveOrTake(o: GiveOrTake): Promise<(Doubt | undefined)[][]
   });
   const tried = async (indexes: readonly number[], part: number) => {
     const found = await works({
-      held,
+      quarantined: held,
       tries: indexes.flatMap((index) => [moved(index, -part), moved(index, part)]),
       wanted,
     });
@@ -148,15 +148,15 @@ export async function giveOrTake(o: GiveOrTake): Promise<(Doubt | undefined)[][]
   );
 }
 
-function samePlace(a: Place, b: Place): boolean {
+function samePlace(a: CellRef, b: CellRef): boolean {
   return a.cell === b.cell && a.key === b.key;
 }
 
 type Unshared = Omit<Share, 'share'>;
-type AsIs = (place: Place, size: number) => number | undefined;
+type AsIs = (place: CellRef, size: number) => number | undefined;
 
 /** The numbers that stand in the notebook as it is. */
-async function asItIs(works: Works, places: readonly Place[], sources: readonly Source[]): Promise<AsIs> {
+async function asItIs(works: Works, places: readonly CellRef[], sources: readonly Source[]): Promise<AsIs> {
   const wanted = [
     ...places,
     ...sources.flatMap(({ place, gauge }) => [
@@ -166,7 +166,7 @@ async function asItIs(works: Works, places: readonly Place[], sources: readonly 
       ...(gauge?.readings.flatMap(({ count, over }) => [count, over]) ?? []),
     ]),
   ];
-  const [found] = await works({ held: [], tries: [null], wanted });
+  const [found] = await works({ quarantined: [], tries: [null], wanted });
   const rows = new Map(wanted.map(({ cell, key }, at) => [`${cell} ${key}`, found![at]!]));
   return ({ cell, key }, size) => rows.get(`${cell} ${key}`)?.[size];
 }
@@ -198,7 +198,13 @@ function readingsOf(source: Source, asIs: AsIs, size: number): Reading[] | undef
     : undefined;
 }
 
-function together(value: number, shares: Unshared[], decided: boolean, asIs: AsIs, size: number): Doubt {
+function together(
+  value: number,
+  shares: Unshared[],
+  decided: boolean,
+  asIs: AsIs,
+  size: number,
+): Uncertainty {
   const { u, dof, expanded } = combineUncertainty(shares);
   const sorted = [...shares].sort((a, b) => b.u - a.u).map((part) => ({ ...part, share: (part.u / u) ** 2 }));
   const first = sorted.find(({ source }) => source?.kind === 'gauge');

@@ -2,15 +2,15 @@ import type { Repeat, Rule } from '../../craft';
 import { foundationChain } from '../../craft/foundation-chain';
 import { neighbourChance } from '../../craft/neighbour-chance';
 import type { Cell } from '../../notebook/document';
-import type { Place } from '../../engine/answers';
+import type { CellRef } from '../../engine/answers';
 import { wholeCall } from './decisions';
 import type { Instead } from './works';
 
 /** The number at a place, where there is one. */
-type NumberAt = (place: Place) => number | undefined;
+type NumberAt = (place: CellRef) => number | undefined;
 
 /** The place of the exact count a fitted one was chosen for; undefined where a cell fits none, or by another formula. */
-export function targetOf(cell: Cell, key: string): Place | undefined {
+export function targetOf(cell: Cell, key: string): CellRef | undefined {
   if (cell.taken?.[key] !== undefined) return undefined;
   if (cell.kind === 'fit' && key === 'count') return { cell: cell.id, key: 'target' };
   if (cell.kind === 'pickUp' && key === 'total') return { cell: cell.id, key: 'unfitted' };
@@ -20,12 +20,12 @@ export function targetOf(cell: Cell, key: string): Place | undefined {
 /**
  * The chance that the true gauge, or the true length, would have chosen another count than the one that was fitted.
  *
- * @param doubt the exact count that was wanted, and its doubt
+ * @param uncertainty the exact count that was wanted, and its doubt
  * @param at numbers of the cell in the same size
  */
 export function nextCountChance(
   cell: Cell,
-  doubt: { readonly value: number; readonly u: number; readonly dof: number },
+  uncertainty: { readonly value: number; readonly u: number; readonly dof: number },
   at: NumberAt,
 ): { lower: number; higher: number; chance: number } | undefined {
   if (cell.kind !== 'fit' && cell.kind !== 'pickUp') return undefined;
@@ -34,9 +34,9 @@ export function nextCountChance(
   const parity = cell.kind === 'fit' ? cell.parity : undefined;
   try {
     return neighbourChance({
-      target: doubt.value,
-      u: doubt.u,
-      dof: doubt.dof,
+      target: uncertainty.value,
+      u: uncertainty.u,
+      dof: uncertainty.dof,
       repeats,
       rule: cell.rule as Rule,
       ...(parity ? { parity } : {}),
@@ -76,13 +76,13 @@ export function roundedIn(cell: Cell): Rounded | undefined {
 /** The chance that the true gauge would have rounded to another count. */
 export function nextRoundedChance(
   { rule, parity }: Rounded,
-  doubt: { readonly value: number; readonly u: number; readonly dof: number },
+  uncertainty: { readonly value: number; readonly u: number; readonly dof: number },
 ): { lower: number; higher: number; chance: number } | undefined {
   try {
     return neighbourChance({
-      target: doubt.value,
-      u: doubt.u,
-      dof: doubt.dof,
+      target: uncertainty.value,
+      u: uncertainty.u,
+      dof: uncertainty.dof,
       repeats: [],
       rule,
       ...(parity ? { parity } : {}),

@@ -11,7 +11,7 @@ import {
 import type { Input } from '../../notebook/kind';
 import { inputsOf, outputsOf } from '../../notebook/kinds';
 import { length, mass, sameUnit } from '../../formulas/units';
-import type { Place } from '../../engine/answers';
+import type { CellRef } from '../../engine/answers';
 
 /** Something measured, which may be a little other than it was read. Each is independent of all the others. */
 export interface Source {
@@ -20,16 +20,16 @@ export interface Source {
   readonly label: string;
   readonly kind: 'gauge' | 'tape' | 'scale';
   /** Where its value stands: it is moved there. */
-  readonly place: Place;
+  readonly place: CellRef;
   /** Its standard uncertainty, where that does not come from the sheet. */
   readonly u?: number;
   /** The sizes in which it is the middle or an end of a chart's range: what it is called there, and its uncertainty. */
   readonly inChart?: Readonly<Record<string, { readonly label: string; readonly u: number }>>;
   /** Of a gauge: the places of its standard uncertainty and degrees of freedom, and of what was read. */
   readonly gauge?: {
-    readonly u?: Place;
-    readonly dof?: Place;
-    readonly readings: readonly { readonly count: Place; readonly over: Place }[];
+    readonly u?: CellRef;
+    readonly dof?: CellRef;
+    readonly readings: readonly { readonly count: CellRef; readonly over: CellRef }[];
     readonly counted: 'stitches' | 'rows';
   };
 }
@@ -88,7 +88,7 @@ function gaugesOf(cell: Cell): Source[] {
   const outputs = outputsOf(cell);
   return (['sts', 'rows'] as const).flatMap((counted): Source[] => {
     const readings = cell[counted === 'sts' ? 'stitches' : 'rows'];
-    const place = (key: string): Place => ({ cell: cell.id, key });
+    const place = (key: string): CellRef => ({ cell: cell.id, key });
     const label = (key: string): string =>
       `${cell.label}, ${outputs.find((output) => output.key === key)?.label.toLowerCase() ?? key}`;
     const made = (key: string, gauge: Source['gauge']): Source => ({

@@ -13,7 +13,7 @@ export function worksByTrials(trials: WorkTrials, sizes: readonly string[], watc
     values.flatMap((value, at) =>
       value === undefined ? [] : [{ cell: place.cell, key: place.key, size: sizes[at]!, value }],
     );
-  return async ({ held, tries, wanted, instead }) => {
+  return async ({ quarantined: held, tries, wanted, instead }) => {
     const other = instead ? [{ ...instead.place, size: null, formula: instead.formula }] : [];
     const always = [...other, ...held.flatMap(changes)];
     const asked = tries.map((moved) => (moved ? [...always, ...changes(moved)] : always));

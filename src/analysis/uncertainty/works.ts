@@ -1,14 +1,14 @@
-import type { Place } from '../../engine/answers';
+import type { CellRef } from '../../engine/answers';
 
 /** A place with another value in it: one for each size, in their order; undefined leaves it as it is there. */
 export interface Moved {
-  readonly place: Place;
+  readonly place: CellRef;
   readonly values: readonly (number | undefined)[];
 }
 
 /** A place with another formula in it. */
 export interface Instead {
-  readonly place: Place;
+  readonly place: CellRef;
   readonly formula: string;
 }
 
@@ -16,10 +16,10 @@ export interface Instead {
 export interface Work {
   /** A place with another formula in it, in every try. */
   readonly instead?: Instead;
-  readonly held: readonly Moved[];
+  readonly quarantined: readonly Moved[];
   /** `null` moves nothing. */
   readonly tries: readonly (Moved | null)[];
-  readonly wanted: readonly Place[];
+  readonly wanted: readonly CellRef[];
 }
 
 /** The numbers that come of it: of each try, of each wanted place, in each size; undefined where there is none. */

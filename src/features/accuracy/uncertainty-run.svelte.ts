@@ -1,5 +1,5 @@
 import { cellById, type Notebook, type Size } from '../../notebook';
-import { giveOrTake, type Doubt } from '../../analysis/uncertainty/give-or-take';
+import { giveOrTake, type Uncertainty } from '../../analysis/uncertainty/give-or-take';
 import {
   nextCountChance,
   nextRoundedChance,
@@ -9,20 +9,20 @@ import {
 import type { Works } from '../../analysis/uncertainty/works';
 import { worksByTrials } from '../../analysis/uncertainty/works-by-trials';
 import { TrialsEnded } from '../../engine/trials-ended';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import type { Measurable } from '../../workspace/choosable';
 import { isLength } from './words';
 
 /** A result's doubt in each size, in their order; and beside a fitted count the chance of another. */
-export interface DoubtRow {
+export interface UncertaintyRow {
   readonly place: Measurable;
-  readonly doubts: readonly (Doubt | undefined)[];
+  readonly uncertainties: readonly (Uncertainty | undefined)[];
   readonly chances: readonly (number | undefined)[];
 }
 
 /** The give or take of some results, worked anew for each state of the notebook, beside everything else. */
-export class Doubts {
-  rows: readonly DoubtRow[] = $state.raw([]);
+export class UncertaintyRun {
+  rows: readonly UncertaintyRow[] = $state.raw([]);
   /** The sizes that the rows are for. */
   sizes: readonly Size[] = $state.raw([]);
   /** From 0 to 1 while it is being worked; null while it is not. */
@@ -30,10 +30,10 @@ export class Doubts {
   stopped = $state(false);
   trouble = $state('');
   #stop: AbortController | undefined;
-  readonly #desk: Desk;
+  readonly #workspace: Workspace;
 
-  constructor(desk: Desk) {
-    this.#desk = desk;
+  constructor(workspace: Workspace) {
+    this.#workspace = workspace;
   }
 
   /** Works them; what was under way is given up. */
@@ -53,7 +53,7 @@ export class Doubts {
       ...targets.flatMap((target) => (target ? [{ ...target, isLength: false }] : [])),
     ];
     try {
-      const works = worksByTrials((...trials) => this.#desk.trials(...trials), ids, {
+      const works = worksByTrials((...trials) => this.#workspace.trials(...trials), ids, {
         signal: stop.signal,
         progress: (done, of) => {
           if (this.#stop === stop) this.progress = done / of;
@@ -66,13 +66,14 @@ export class Doubts {
         const cell = cellById(notebook, place.cell)!;
         const target = targets[at] ? found[next++]! : [];
         const chances = ids.map((size, index) => {
-          const doubt = target[index];
-          const results = this.#desk.results(cell.id);
+          const uncertainty = target[index];
+          const results = this.#workspace.results(cell.id);
           return (
-            doubt && nextCountChance(cell, doubt, (asks) => results.number(size, asks.cell, asks.key))?.chance
+            uncertainty &&
+            nextCountChance(cell, uncertainty, (asks) => results.number(size, asks.cell, asks.key))?.chance
           );
         });
-        return { place, doubts: found[at]!, chances };
+        return { place, uncertainties: found[at]!, chances };
       });
       this.sizes = sizes;
       await this.#rounded(notebook, ids, works, stop);
@@ -102,9 +103,11 @@ export class Doubts {
       if (!rounded) continue;
       const { instead } = rounded;
       const wanted = [{ ...instead.place, isLength: false }];
-      const [doubts] = await giveOrTake({ notebook, sizes, wanted, works, instead });
+      const [uncertainties] = await giveOrTake({ notebook, sizes, wanted, works, instead });
       if (this.#stop !== stop) return;
-      const chances = doubts!.map((doubt) => doubt && nextRoundedChance(rounded, doubt)?.chance);
+      const chances = uncertainties!.map(
+        (uncertainty) => uncertainty && nextRoundedChance(rounded, uncertainty)?.chance,
+      );
       this.rows = this.rows.map((row) => (row.place === place ? { ...row, chances } : row));
     }
   }

@@ -1,17 +1,17 @@
 import { isDimension, length, sameUnit } from '../../formulas';
 import { writeLength, writeNumber } from '../../format';
 import type { Settings } from '../../notebook';
-import type { Doubt, Share } from '../../analysis/uncertainty/give-or-take';
+import type { Uncertainty, Share } from '../../analysis/uncertainty/give-or-take';
 import type { Measurable } from '../../workspace/choosable';
 import { scaleOf } from '../../workspace/scale';
 import { showNumber, symbolFor } from '../../workspace/display';
 
 /** "104.3 ± 4.3", without the unit. */
-export function valueAndDoubt(doubt: Doubt, place: Measurable, settings: Settings): string {
-  if (doubt.decided || doubt.expanded === 0)
-    return showNumber(doubt.value, place.unit, settings, place.written);
-  const [value, by] = [doubt.value, doubt.expanded].map((each) =>
-    shownTo(each, doubt.expanded, place, settings),
+export function valueAndUncertainty(uncertainty: Uncertainty, place: Measurable, settings: Settings): string {
+  if (uncertainty.decided || uncertainty.expanded === 0)
+    return showNumber(uncertainty.value, place.unit, settings, place.written);
+  const [value, by] = [uncertainty.value, uncertainty.expanded].map((each) =>
+    shownTo(each, uncertainty.expanded, place, settings),
   );
   return `${value} ± ${by}`;
 }
@@ -28,10 +28,10 @@ function shownTo(value: number, expanded: number, place: Measurable, settings: S
 }
 
 /** "104.3 ± 4.3 cm (about 19 times in 20)" */
-export function inWords(doubt: Doubt, place: Measurable, settings: Settings): string {
+export function inWords(uncertainty: Uncertainty, place: Measurable, settings: Settings): string {
   const symbol = symbolFor(place.unit, settings, place.written);
-  const shown = [valueAndDoubt(doubt, place, settings), symbol].filter(Boolean).join(' ');
-  return doubt.decided || doubt.expanded === 0 ? shown : `${shown} (about 19 times in 20)`;
+  const shown = [valueAndUncertainty(uncertainty, place, settings), symbol].filter(Boolean).join(' ');
+  return uncertainty.decided || uncertainty.expanded === 0 ? shown : `${shown} (about 19 times in 20)`;
 }
 
 /** "83 %" */
@@ -48,8 +48,12 @@ export function chanceInWords(chance: number): string {
 }
 
 /** What more of a swatch halves the doubt, as something to do. */
-export function halvingInWords(doubt: Doubt, place: Measurable, settings: Settings): string | undefined {
-  const { halving } = doubt;
+export function halvingInWords(
+  uncertainty: Uncertainty,
+  place: Measurable,
+  settings: Settings,
+): string | undefined {
+  const { halving } = uncertainty;
   if (!halving) return undefined;
   const gauge = halving.source.label;
   if (halving.by === 'nothing') {

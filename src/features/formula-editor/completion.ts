@@ -2,7 +2,7 @@ import { deepestBrackets, longestFormula, sameName, unitInWords, type FunctionEn
 import { nameTable, type Named, type Notebook } from '../../notebook';
 import { readCheckedFormula } from '../../formulas/checked-formula';
 import { functionNamed, functions } from '../../formulas/functions/signatures';
-import { toldOf } from '../../formulas/functions/docs';
+import { docsOf } from '../../formulas/functions/docs';
 import { partsOf } from './formula-parts';
 
 /** Something that could stand where a word of a formula is being typed. */
@@ -52,7 +52,7 @@ export function completions(
   }
   for (const { name, gives } of functions) {
     const unit = gives === 'any' ? '' : `gives ${unitInWords(gives)}`;
-    offer(() => ({ text: `${name}(`, about: toldOf(name)?.about ?? '', unit, kind: 'function' }), [name]);
+    offer(() => ({ text: `${name}(`, about: docsOf(name)?.about ?? '', unit, kind: 'function' }), [name]);
   }
   return found
     .toSorted((a, b) => a.rank - b.rank || a.length - b.length)

@@ -1,6 +1,6 @@
 import { checkHolds, inputsOf, outputsOf, type Cell, type Size } from '../../notebook';
-import type { Place } from '../../engine';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { CellRef } from '../../engine';
+import type { Workspace } from '../../workspace/workspace.svelte';
 
 /** What a cell comes to for the line that sums up the notebook. */
 export interface Checked {
@@ -9,19 +9,19 @@ export interface Checked {
   readonly failing: readonly Size[];
   readonly untold: readonly Size[];
   /** The first place of the cell that cannot be worked for a reason of its own. */
-  readonly trouble?: Place;
+  readonly trouble?: CellRef;
   /** Nothing is wrong in the cell, but it waits for another. */
   readonly waits: boolean;
 }
 
 /** A cell looked at whenever its own results change, and not when others' do. */
 export class CheckedCell {
-  readonly #desk: Desk;
+  readonly #workspace: Workspace;
   readonly #cell: Cell;
   readonly #sizes: () => readonly Size[];
 
-  constructor(desk: Desk, cell: Cell, sizes: () => readonly Size[]) {
-    this.#desk = desk;
+  constructor(workspace: Workspace, cell: Cell, sizes: () => readonly Size[]) {
+    this.#workspace = workspace;
     this.#cell = cell;
     this.#sizes = sizes;
   }
@@ -32,7 +32,7 @@ export class CheckedCell {
     const cell = this.#cell;
     if (cell.kind !== 'check') return { failing: [], untold: [] };
     const sizes = this.#sizes();
-    const results = this.#desk.results(cell.id);
+    const results = this.#workspace.results(cell.id);
     const held = sizes.map((_size, at) =>
       checkHolds(cell, sizes, at, {
         valueOf: (size) => results.number(size, cell.id, 'holds') ?? results.text(size, cell.id, 'holds'),
@@ -47,14 +47,14 @@ export class CheckedCell {
 
   #troubled(): Pick<Checked, 'trouble' | 'waits'> {
     const cell = this.#cell;
-    const results = this.#desk.results(cell.id);
+    const results = this.#workspace.results(cell.id);
     let waits = false;
     for (const { key } of [...inputsOf(cell), ...outputsOf(cell)]) {
       for (const size of this.#sizes()) {
-        const trouble = results.trouble(size.id, cell.id, key);
-        if (!trouble) continue;
-        if (!trouble.from) return { trouble: { cell: cell.id, key }, waits: false };
-        waits ||= trouble.from.cell !== cell.id;
+        const error = results.error(size.id, cell.id, key);
+        if (!error) continue;
+        if (!error.from) return { trouble: { cell: cell.id, key }, waits: false };
+        waits ||= error.from.cell !== cell.id;
       }
     }
     return { waits };

@@ -1,9 +1,9 @@
 import { blockBetween, isShared, lineAt, placesOf, type Block, type Corner, type DrawnLine } from './block';
 import { linesOn } from './clipboard';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 
 /** A place of the leaf that holds a value or a result, as an element. */
-export function isValuePlace(element: Element | null): element is HTMLElement {
+export function isValueCell(element: Element | null): element is HTMLElement {
   return element !== null && element.matches('.place[data-place][data-cell][data-key]');
 }
 
@@ -28,13 +28,13 @@ export class Choosing {
 
   constructor(
     private readonly node: HTMLElement,
-    private readonly desk: Desk,
+    private readonly workspace: Workspace,
   ) {}
 
   /** The block, where it is more than one place. */
-  block(lines: readonly DrawnLine[] = linesOn(this.desk)): Block | undefined {
+  block(lines: readonly DrawnLine[] = linesOn(this.workspace)): Block | undefined {
     if (!this.#from || !this.#to) return undefined;
-    const block = blockBetween(this.desk.notebook, lines, this.#from, this.#to);
+    const block = blockBetween(this.workspace.notebook, lines, this.#from, this.#to);
     return block && placesOf(block).length > 1 ? block : undefined;
   }
 
@@ -46,9 +46,9 @@ export class Choosing {
 
   /** Chooses from where choosing began, or else from the place in focus, to a step further. Gives the place to focus. */
   extend(focused: HTMLElement, step: Step): HTMLElement | undefined {
-    const lines = linesOn(this.desk);
+    const lines = linesOn(this.workspace);
     const end = (this.#to ??= this.#from = cornerOf(focused));
-    const { sizes } = this.desk.notebook;
+    const { sizes } = this.workspace.notebook;
     const at = sizes.findIndex(({ id }) => id === end.size);
     const size = at < 0 ? end.size : sizes[clamped(at + step.sizes, sizes.length)]!.id;
     const line = this.#lineFrom(lines, lineAt(lines, end), step.lines);
@@ -59,15 +59,15 @@ export class Choosing {
   /** Chooses from where choosing began, or else from the place in focus, to another place. */
   extendTo(focused: HTMLElement, place: HTMLElement): HTMLElement | undefined {
     this.#from ??= cornerOf(focused);
-    return this.#chooseTo(cornerOf(place), linesOn(this.desk));
+    return this.#chooseTo(cornerOf(place), linesOn(this.workspace));
   }
 
   /** Chooses a line in every size. */
   wholeLine(focused: HTMLElement): void {
     const corner = cornerOf(focused);
-    const { sizes } = this.desk.notebook;
+    const { sizes } = this.workspace.notebook;
     this.#from = { ...corner, size: sizes[0]!.id };
-    this.#chooseTo({ ...corner, size: sizes.at(-1)!.id }, linesOn(this.desk));
+    this.#chooseTo({ ...corner, size: sizes.at(-1)!.id }, linesOn(this.workspace));
   }
 
   #chooseTo(corner: Corner, lines: readonly DrawnLine[]): HTMLElement | undefined {
@@ -80,7 +80,7 @@ export class Choosing {
     const block = this.block(lines);
     const across = block?.sizes.length ?? 1;
     const down = block?.lines.length ?? 1;
-    this.desk.said = `${across === 1 ? '1 size' : `${across} sizes`} on ${down === 1 ? '1 line' : `${down} lines`} chosen.`;
+    this.workspace.announcement = `${across === 1 ? '1 size' : `${across} sizes`} on ${down === 1 ? '1 line' : `${down} lines`} chosen.`;
     return this.#place(corner);
   }
 

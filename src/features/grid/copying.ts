@@ -1,6 +1,6 @@
 import type { Unit } from '../../formulas';
 import { isShared, type Block, type DrawnLine } from './block';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import type { Exact } from './pasting';
 import { numberOf, showNumber } from '../../workspace/display';
 
@@ -12,18 +12,18 @@ export interface Copied {
   readonly exact: readonly (readonly (Exact | undefined)[])[];
 }
 
-export function unitOf(desk: Desk, { cell, line }: DrawnLine): Unit {
-  return line.unit === 'any' ? (desk.results(cell.id).unit(cell.id, line.key) ?? {}) : line.unit;
+export function unitOf(workspace: Workspace, { cell, line }: DrawnLine): Unit {
+  return line.unit === 'any' ? (workspace.results(cell.id).unit(cell.id, line.key) ?? {}) : line.unit;
 }
 
 /**
  * A block of the leaf as other programs take it: numbers as they are shown, without units, a line to a row and a size
  * to a column. A value for every size stands in each column, unless it is all there is.
  */
-export function copyOf(desk: Desk, block: Block): Copied {
+export function copyOf(workspace: Workspace, block: Block): Copied {
   const alone = block.lines.length === 1 && isShared(block.lines[0]!);
   const sizes = alone ? block.sizes.slice(0, 1) : block.sizes;
-  const cells = block.lines.map((drawn) => sizes.map((size) => copiedFrom(desk, drawn, size.id)));
+  const cells = block.lines.map((drawn) => sizes.map((size) => copiedFrom(workspace, drawn, size.id)));
   const rows = cells.map((row) => row.map(({ text }) => text));
   return {
     text: rows.map((row) => row.map(quoted).join('\t')).join('\n'),
@@ -34,14 +34,14 @@ export function copyOf(desk: Desk, block: Block): Copied {
   };
 }
 
-function copiedFrom(desk: Desk, drawn: DrawnLine, size: string): { text: string; exact?: Exact } {
+function copiedFrom(workspace: Workspace, drawn: DrawnLine, size: string): { text: string; exact?: Exact } {
   const { cell, line } = drawn;
-  const results = desk.results(cell.id);
-  const unit = unitOf(desk, drawn);
-  const value = numberOf(desk, cell.id, line, size);
+  const results = workspace.results(cell.id);
+  const unit = unitOf(workspace, drawn);
+  const value = numberOf(workspace, cell.id, line, size);
   if (value !== undefined) {
     // Other programs read a number only where its minus is the hyphen of a keyboard.
-    const text = showNumber(value, unit, desk.settings, line.written).replace('−', '-');
+    const text = showNumber(value, unit, workspace.settings, line.written).replace('−', '-');
     return { text, exact: { value, unit, written: line.written } };
   }
   const truth = results.truth(size, cell.id, line.key);

@@ -1,11 +1,11 @@
 import { linesDrawn } from './lines-drawn';
 
 /** What the keys go to on the leaf. */
-export const place = '[data-place]:not(:disabled)';
+export const valueCell = '[data-place]:not(:disabled)';
 /** A row that is a sentence, on as many lines as it takes. */
 const sentence = 'tr.words';
 
-export const placesIn = (row: Element): HTMLElement[] => [...row.querySelectorAll<HTMLElement>(place)];
+export const cellsIn = (row: Element): HTMLElement[] => [...row.querySelectorAll<HTMLElement>(valueCell)];
 
 /** The row so many further that has places, or the last there is on the way. */
 export function rowFrom(row: Element, by: number): Element | undefined {
@@ -14,7 +14,7 @@ export function rowFrom(row: Element, by: number): Element | undefined {
   let found: Element | undefined;
   let left = Math.abs(by);
   for (let at = all.indexOf(row as HTMLTableRowElement) + step; left > 0 && all[at]; at += step) {
-    if (!all[at]!.querySelector(place)) continue;
+    if (!all[at]!.querySelector(valueCell)) continue;
     found = all[at];
     left--;
   }
@@ -22,14 +22,14 @@ export function rowFrom(row: Element, by: number): Element | undefined {
 }
 
 /** The line of a sentence above or below a place of it. */
-export function lineBeside(from: HTMLElement, row: Element, by: number): HTMLElement[] | undefined {
+export function adjacentLine(from: HTMLElement, row: Element, by: number): HTMLElement[] | undefined {
   if (!row.matches(sentence) || Math.abs(by) > 1) return undefined;
-  const lines = linesDrawn(placesIn(row));
+  const lines = linesDrawn(cellsIn(row));
   return lines[lines.findIndex((line) => line.includes(from)) + by];
 }
 
 /** Where a row is come to from above or below. */
 export function nearestLine(row: Element | undefined, by: number): HTMLElement[] | undefined {
-  if (!row?.matches(sentence)) return row && placesIn(row);
-  return linesDrawn(placesIn(row)).at(by > 0 ? 0 : -1);
+  if (!row?.matches(sentence)) return row && cellsIn(row);
+  return linesDrawn(cellsIn(row)).at(by > 0 ? 0 : -1);
 }

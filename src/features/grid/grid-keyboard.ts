@@ -1,9 +1,9 @@
 import { blockAt, copy, cut, empty, paste } from './clipboard';
-import { Choosing, cornerOf, isValuePlace, type Step } from './choosing';
+import { Choosing, cornerOf, isValueCell, type Step } from './choosing';
 import type { Block } from './block';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { fillAlong } from './filling';
-import { lineBeside, nearestLine, place, placesIn, rowFrom } from './drawn-cells';
+import { adjacentLine, nearestLine, valueCell, cellsIn, rowFrom } from './drawn-cells';
 import { TabStop } from './tab-stop';
 import { tapping } from './tapping';
 
@@ -26,8 +26,8 @@ const steps: Readonly<Record<string, Step>> = {
  * row by row as they are drawn, so that the order on the screen is the order of the keys. One place at a time can be
  * tabbed to. With Shift, a block of values is chosen, to be copied, pasted on, emptied or filled along the sizes.
  */
-export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
-  const choosing = new Choosing(node, desk);
+export function grid(node: HTMLElement, workspace: Workspace): { destroy(): void } {
+  const choosing = new Choosing(node, workspace);
   const taps = tapping(node);
   const tabStop = new TabStop(node);
   /** The column that going up and down keeps to, past rows that do not have it. */
@@ -48,7 +48,7 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   }
 
   function upOrDown(from: HTMLElement, row: Element, by: number): void {
-    const places = lineBeside(from, row, by) ?? nearestLine(rowFrom(row, by), by);
+    const places = adjacentLine(from, row, by) ?? nearestLine(rowFrom(row, by), by);
     if (!places) return;
     const { size, x } = (column ??= { size: from.dataset['size'], x: middle(from) });
     const same = places.find((other) => size !== undefined && other.dataset['size'] === size);
@@ -63,15 +63,15 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     const row = from.closest('tr');
     if (!step || !row) return false;
     if (far && (key === 'Home' || key === 'End')) {
-      const all = placesIn(node);
+      const all = cellsIn(node);
       go(key === 'Home' ? all[0] : all.at(-1));
     } else if (step.lines !== 0) {
       upOrDown(from, row, step.lines);
     } else {
       // Left and right read on through a sentence; Home and End are of the line.
       const places = Number.isFinite(step.sizes)
-        ? placesIn(row)
-        : (lineBeside(from, row, 0) ?? placesIn(row));
+        ? cellsIn(row)
+        : (adjacentLine(from, row, 0) ?? cellsIn(row));
       const at = places.indexOf(from) + step.sizes;
       go(places[Math.min(Math.max(at, 0), places.length - 1)]);
     }
@@ -93,15 +93,15 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   /** What is chosen, or else the place in focus. */
   function blockHere(): Block | undefined {
     const at = document.activeElement;
-    if (!node.contains(at) || !isValuePlace(at)) return undefined;
-    return choosing.block() ?? blockAt(desk, cornerOf(at));
+    if (!node.contains(at) || !isValueCell(at)) return undefined;
+    return choosing.block() ?? blockAt(workspace, cornerOf(at));
   }
 
   function work(key: string, far: boolean): boolean {
     const block = blockHere();
     if (!block) return false;
-    if (!far && (key === 'Delete' || key === 'Backspace')) empty(desk, block);
-    else if (!far && key === '>') fillAlong(desk, block);
+    if (!far && (key === 'Delete' || key === 'Backspace')) empty(workspace, block);
+    else if (!far && key === '>') fillAlong(workspace, block);
     else return false;
     return true;
   }
@@ -115,19 +115,19 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
       return chosen;
     }
     // A key that Shift is held for to type it is that key: '>' on most keyboards.
-    if (event.shiftKey && key !== '>') return isValuePlace(at) && choose(at, key, far);
+    if (event.shiftKey && key !== '>') return isValueCell(at) && choose(at, key, far);
     return move(at, key, far) || work(key, far);
   }
 
   function onKey(event: KeyboardEvent): void {
     const at = event.target as HTMLElement;
-    if (!at.matches(place)) return;
+    if (!at.matches(valueCell)) return;
     if (event.altKey || event.defaultPrevented) return;
     if (handled(at, event)) event.preventDefault();
   }
 
   function onFocus(event: FocusEvent): void {
-    const at = (event.target as HTMLElement).closest<HTMLElement>(place);
+    const at = (event.target as HTMLElement).closest<HTMLElement>(valueCell);
     if (!at) return;
     tabStop.settle(at);
     if (travelling !== 'down the column') column = null;
@@ -135,9 +135,9 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
   }
 
   function onPress(event: MouseEvent): void {
-    const to = (event.target as Element).closest(place);
+    const to = (event.target as Element).closest(valueCell);
     const from = document.activeElement;
-    if (!event.shiftKey || !isValuePlace(to) || !isValuePlace(from) || !node.contains(from)) return;
+    if (!event.shiftKey || !isValueCell(to) || !isValueCell(from) || !node.contains(from)) return;
     event.preventDefault();
     go(choosing.extendTo(from, to), 'choosing');
   }
@@ -150,8 +150,8 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     const block = textIsMarked() ? undefined : blockHere();
     if (!block || !event.clipboardData) return;
     event.preventDefault();
-    if (event.type === 'cut') cut(desk, block, event.clipboardData);
-    else copy(desk, block, event.clipboardData);
+    if (event.type === 'cut') cut(workspace, block, event.clipboardData);
+    else copy(workspace, block, event.clipboardData);
   }
 
   function onPaste(event: ClipboardEvent): void {
@@ -159,12 +159,12 @@ export function grid(node: HTMLElement, desk: Desk): { destroy(): void } {
     const block = blockHere();
     const first = block?.lines[0];
     const text = event.clipboardData?.getData('text/plain') ?? '';
-    if (!block || !first || !isValuePlace(at)) return;
+    if (!block || !first || !isValueCell(at)) return;
     event.preventDefault();
     const { size } = cornerOf(at);
     const chosen = choosing.block() !== undefined;
     void paste(
-      desk,
+      workspace,
       { cell: first.cell.id, key: first.line.key, size: chosen ? block.sizes[0]!.id : size },
       text,
     );

@@ -1,5 +1,5 @@
 import type { Notebook } from '../../notebook';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { goTo } from '../../ui/focus';
 
 /** Where a cell stands: its section, and how many cells are before it there. */
@@ -12,30 +12,30 @@ export function cellPlace(notebook: Notebook, id: string): { section: string; at
 }
 
 /** Moves a cell one place up or down; past the end of its section it goes on into the next. */
-export function moveCell(desk: Desk, id: string, by: 1 | -1): void {
-  const place = cellPlace(desk.notebook, id);
+export function moveCell(workspace: Workspace, id: string, by: 1 | -1): void {
+  const place = cellPlace(workspace.notebook, id);
   if (!place) return;
-  const { sections } = desk.notebook;
+  const { sections } = workspace.notebook;
   const index = sections.findIndex((section) => section.id === place.section);
   const here = sections[index]!;
   const at = place.at + by;
   if (at >= 0 && at < here.cells.length) {
-    desk.do({ do: 'move cell', cell: id, section: here.id, at });
+    workspace.do({ do: 'move cell', cell: id, section: here.id, at });
   } else {
     const next = sections[index + by];
     if (!next) return;
-    desk.do({ do: 'move cell', cell: id, section: next.id, at: by === 1 ? 0 : next.cells.length });
+    workspace.do({ do: 'move cell', cell: id, section: next.id, at: by === 1 ? 0 : next.cells.length });
   }
-  desk.said = `${desk.cell(id)?.label ?? 'The cell'} moved ${by === 1 ? 'down' : 'up'}.`;
-  queueMicrotask(() => goTo(desk, { cell: id, key: '' }));
+  workspace.announcement = `${workspace.cell(id)?.label ?? 'The cell'} moved ${by === 1 ? 'down' : 'up'}.`;
+  queueMicrotask(() => goTo(workspace, { cell: id, key: '' }));
 }
 
 /** Puts a dragged cell before or after another. */
-export function dropCell(desk: Desk, id: string, beside: string, after: boolean): void {
+export function dropCell(workspace: Workspace, id: string, beside: string, after: boolean): void {
   if (id === beside) return;
-  const from = cellPlace(desk.notebook, id);
-  const to = cellPlace(desk.notebook, beside);
+  const from = cellPlace(workspace.notebook, id);
+  const to = cellPlace(workspace.notebook, beside);
   if (!from || !to) return;
   const shift = from.section === to.section && from.at < to.at ? -1 : 0;
-  desk.do({ do: 'move cell', cell: id, section: to.section, at: to.at + shift + (after ? 1 : 0) });
+  workspace.do({ do: 'move cell', cell: id, section: to.section, at: to.at + shift + (after ? 1 : 0) });
 }

@@ -1,17 +1,17 @@
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 
 /** Keeps the desk told which cells of the leaf are far out of sight: the browser says so of those it does not lay out. */
-export function sight(leaf: HTMLElement, { outOfSight }: Desk): { destroy(): void } {
+export function sight(grid: HTMLElement, { outOfSight }: Workspace): { destroy(): void } {
   function onChange(event: Event): void {
     const cell = (event.target as HTMLElement).dataset['cellRows'];
     if (cell === undefined) return;
     if ((event as ContentVisibilityAutoStateChangeEvent).skipped) outOfSight.add(cell);
     else outOfSight.delete(cell);
   }
-  leaf.addEventListener('contentvisibilityautostatechange', onChange);
+  grid.addEventListener('contentvisibilityautostatechange', onChange);
   return {
     destroy() {
-      leaf.removeEventListener('contentvisibilityautostatechange', onChange);
+      grid.removeEventListener('contentvisibilityautostatechange', onChange);
       outOfSight.clear();
     },
   };

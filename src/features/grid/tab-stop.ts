@@ -1,4 +1,4 @@
-import { place } from './drawn-cells';
+import { valueCell } from './drawn-cells';
 
 /** The one place of the leaf that can be tabbed to: where somebody was last. */
 export class TabStop {
@@ -10,7 +10,7 @@ export class TabStop {
   }
 
   settle(at: HTMLElement): void {
-    for (const other of this.#node.querySelectorAll(`${place}[tabindex="0"]`)) {
+    for (const other of this.#node.querySelectorAll(`${valueCell}[tabindex="0"]`)) {
       if (other !== at) other.setAttribute('tabindex', '-1');
     }
     at.setAttribute('tabindex', '0');
@@ -26,14 +26,15 @@ export class TabStop {
     if (stop?.isConnected || node.querySelector('.editor')) return;
     const before = stop?.dataset;
     const beside = stop && besideGone(stop, records);
-    const again = [...node.querySelectorAll<HTMLElement>(place)].find(
+    const again = [...node.querySelectorAll<HTMLElement>(valueCell)].find(
       ({ dataset }) =>
         before?.['cell'] !== undefined &&
         dataset['cell'] === before['cell'] &&
         dataset['key'] === before['key'] &&
         dataset['size'] === before['size'],
     );
-    const next = again ?? beside ?? node.querySelector(`${place}[tabindex="0"]`) ?? node.querySelector(place);
+    const next =
+      again ?? beside ?? node.querySelector(`${valueCell}[tabindex="0"]`) ?? node.querySelector(valueCell);
     if (!(next instanceof HTMLElement)) return;
     this.settle(next);
     // With its cell the focus is gone, too: it goes to the cell beside, not back to the top of the page.
@@ -49,11 +50,11 @@ function besideGone(gone: HTMLElement, records: readonly MutationRecord[]): HTML
     );
     if (!whole) continue;
     for (let at = nextSibling; at; at = at.nextSibling) {
-      const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(place);
+      const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(valueCell);
       if (found) return found;
     }
     for (let at = previousSibling; at; at = at.previousSibling) {
-      const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(place);
+      const found = at instanceof HTMLElement && at.querySelector<HTMLElement>(valueCell);
       if (found) return found;
     }
   }

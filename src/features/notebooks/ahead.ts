@@ -1,5 +1,5 @@
 import { Journal } from '../../storage/journal';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import type { Found, Opening } from './opening';
 
 /** The journal of a notebook as it was found. */
@@ -15,17 +15,17 @@ export function journalOf({ id, notebook, kept, replayed }: Found): Journal {
 export class Ahead {
   journal: Journal;
 
-  constructor(desk: Desk, opened: Opening) {
-    this.journal = journalOf({ ...opened, id: desk.id });
+  constructor(workspace: Workspace, opened: Opening) {
+    this.journal = journalOf({ ...opened, id: workspace.id });
   }
 
-  note(desk: Desk): void {
-    if (desk.lookedFrom) return;
-    if (desk.id !== this.journal.notebook) {
-      this.journal = new Journal(desk.id, desk.notebook, { revision: 0 });
-      this.journal.note(desk.notebook, true);
+  note(workspace: Workspace): void {
+    if (workspace.previewedFrom) return;
+    if (workspace.id !== this.journal.notebook) {
+      this.journal = new Journal(workspace.id, workspace.notebook, { revision: 0 });
+      this.journal.note(workspace.notebook, true);
     }
-    this.journal.note(desk.notebook);
+    this.journal.note(workspace.notebook);
   }
 
   /** Whether leaving the page now would lose an edit. */

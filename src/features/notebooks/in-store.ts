@@ -1,4 +1,4 @@
-import { journalled, lockOf, replay, writtenOf, type Shelf } from '../../storage';
+import { journalled, lockOf, replay, writtenOf, type NotebookStore } from '../../storage';
 import { readFile } from '../../notebook';
 import type { Found } from './opening';
 
@@ -14,10 +14,10 @@ export async function alone(id: string, act: () => Promise<string | undefined>):
 
 /** What the shelf and the journal hold of a notebook; undefined for nothing; or why it cannot be opened. */
 export async function findOn(
-  shelf: Shelf,
+  store: NotebookStore,
   id: string,
 ): Promise<Found | { readonly problem: string } | undefined> {
-  const there = await shelf.read(id);
+  const there = await store.read(id);
   const read = there && readFile(there.text);
   if (read && 'problem' in read) return read;
   const chains = journalled().get(id);
@@ -29,28 +29,32 @@ export async function findOn(
 }
 
 /** Makes a copy of a notebook; gives back why not. The notebook on the desk stays the one that was open last. */
-export async function duplicateOn(shelf: Shelf, id: string, onDesk: string): Promise<string | undefined> {
-  const found = await shelf.read(id);
+export async function duplicateOn(
+  store: NotebookStore,
+  id: string,
+  inWorkspace: string,
+): Promise<string | undefined> {
+  const found = await store.read(id);
   const read = found && readFile(found.text);
   if (!read) return gone;
   if ('problem' in read) return read.problem;
   const title = `${read.notebook.title.slice(0, 190)} (copy)`;
-  await shelf.write(crypto.randomUUID(), writtenOf({ ...read.notebook, title }), 0, {
+  await store.write(crypto.randomUUID(), writtenOf({ ...read.notebook, title }), 0, {
     now: Date.now(),
     remember: false,
   });
-  await shelf.setLast(onDesk);
+  await store.setLast(inWorkspace);
   return undefined;
 }
 
 /** Gives a notebook that no window writes another title; gives back why not. */
 export async function renameOn(
-  shelf: Shelf,
+  store: NotebookStore,
   id: string,
   title: string,
-  onDesk: string,
+  inWorkspace: string,
 ): Promise<string | undefined> {
-  const found = await shelf.read(id);
+  const found = await store.read(id);
   const read = found && readFile(found.text);
   if (!read) return gone;
   if ('problem' in read) return read.problem;
@@ -58,15 +62,15 @@ export async function renameOn(
   // The same edits of the journal are in it as before.
   const { edits, revision } = found.kept;
   const written = { ...writtenOf(renamed), ...(edits ? { edits } : {}) };
-  const now = await shelf.write(id, written, revision, { now: Date.now(), remember: false });
-  await shelf.setLast(onDesk);
+  const now = await store.write(id, written, revision, { now: Date.now(), remember: false });
+  await store.setLast(inWorkspace);
   return now === null ? openElsewhere : undefined;
 }
 
 /** Asks the browser not to clear what is kept, once there is more than one notebook to lose. */
-export async function askToStay(shelf: Shelf): Promise<void> {
+export async function askToStay(store: NotebookStore): Promise<void> {
   try {
-    const there = (await shelf.list()).filter(({ deleted }) => deleted === undefined);
+    const there = (await store.list()).filter(({ deleted }) => deleted === undefined);
     if (there.length > 1 && !(await navigator.storage.persisted())) await navigator.storage.persist();
   } catch {
     // A browser that cannot be asked keeps things as it does.

@@ -1,11 +1,18 @@
-import { journalled, recover, type Part, type Shelf, type Standing, type Trouble } from '../../storage';
-import type { Desk } from '../../workspace/workspace.svelte';
+import {
+  journalled,
+  recover,
+  type Role,
+  type NotebookStore,
+  type SaveStatus,
+  type StorageError,
+} from '../../storage';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { alone, askToStay, duplicateOn, renameOn } from './in-store';
 import type { Opening } from './opening';
 import { Unsaved } from './unsaved.svelte';
 
 /** Something that is looked at and is not the notebook on the desk. */
-export type Looking = { readonly at: 'link' } | { readonly at: 'state'; readonly written: number };
+export type Preview = { readonly at: 'link' } | { readonly at: 'state'; readonly written: number };
 
 export const followsSays =
   'Another window is editing this notebook. Choose “Edit here instead” to change it in this one.';
@@ -25,10 +32,10 @@ export const newerSays = (title: string): string =>
 
 /** How things stand with what is kept, for the page to show. */
 export abstract class KeeperState {
-  looking: Looking | null = $state.raw(null);
-  part: Part = $state('writing');
+  previewing: Preview | null = $state.raw(null);
+  role: Role = $state('writing');
   /** Sentences that are worth telling once, the newest first. */
-  told: readonly string[] = $state.raw([]);
+  message: readonly string[] = $state.raw([]);
   /** A newer version of the page is stored and waits until no window uses this one. */
   newerIsReady = $state(false);
   /** The person's own notebook, found after they went on with an example. */
@@ -37,28 +44,28 @@ export abstract class KeeperState {
   slow = $state(false);
   /** What was kept and cannot be opened: its text can still be saved. */
   readonly damaged: Opening['damaged'];
-  readonly desk: Desk;
-  readonly shelf: Shelf;
+  readonly workspace: Workspace;
+  readonly store: NotebookStore;
   /** Notebooks that were left before they were saved. */
   readonly unsaved = new Unsaved();
   /** Why what is kept does not outlive the page; undefined where it does. */
-  trouble: Trouble | undefined = $state();
+  error: StorageError | undefined = $state();
   /** How the notebook on the desk stands with the shelf. */
-  protected own: Standing = $state.raw({ is: 'as it was' });
-  readonly standing: Standing = $derived(this.trouble ? { is: 'not kept', trouble: this.trouble } : this.own);
+  protected own: SaveStatus = $state.raw({ is: 'as it was' });
+  readonly status: SaveStatus = $derived(this.error ? { is: 'not kept', trouble: this.error } : this.own);
 
-  constructor(desk: Desk, shelf: Shelf, opening: Opening) {
-    this.desk = desk;
-    this.shelf = shelf;
+  constructor(workspace: Workspace, store: NotebookStore, opening: Opening) {
+    this.workspace = workspace;
+    this.store = store;
     this.damaged = opening.damaged;
   }
 
   tell(sentence: string): void {
-    this.told = [sentence, ...this.told.filter((one) => one !== sentence)];
+    this.message = [sentence, ...this.message.filter((one) => one !== sentence)];
   }
 
   untell(sentence: string): void {
-    this.told = this.told.filter((one) => one !== sentence);
+    this.message = this.message.filter((one) => one !== sentence);
   }
 
   /** Writes now whatever is not kept yet. */
@@ -66,38 +73,38 @@ export abstract class KeeperState {
 
   /** Makes a copy, which stays on the shelf. */
   async duplicate(id: string): Promise<string | undefined> {
-    if (id === this.desk.id) await this.keep();
-    const refused = await duplicateOn(this.shelf, id, this.desk.id);
+    if (id === this.workspace.id) await this.keep();
+    const refused = await duplicateOn(this.store, id, this.workspace.id);
     if (refused === undefined) await this.askToStay();
     return refused;
   }
 
   async rename(id: string, title: string): Promise<string | undefined> {
-    if (id !== this.desk.id) return alone(id, () => renameOn(this.shelf, id, title, this.desk.id));
-    const refused = this.desk.do({ do: 'retitle', title });
+    if (id !== this.workspace.id) return alone(id, () => renameOn(this.store, id, title, this.workspace.id));
+    const refused = this.workspace.do({ do: 'retitle', title });
     if (!refused) await this.keep();
     return refused;
   }
 
   async bringBack(id: string): Promise<void> {
-    await this.shelf.delete(id, null);
+    await this.store.delete(id, null);
   }
 
   async forget(id: string): Promise<void> {
-    await this.shelf.forget(id);
+    await this.store.forget(id);
   }
 
   protected async askToStay(): Promise<void> {
-    if (!this.trouble) await askToStay(this.shelf);
+    if (!this.error) await askToStay(this.store);
   }
 
   /** Brings into the store what the journal alone holds of notebooks that no window has open. */
   protected async recoverOthers(): Promise<void> {
     for (const [id, chains] of journalled()) {
-      if (id === this.desk.id || this.unsaved.of(id)) continue;
+      if (id === this.workspace.id || this.unsaved.of(id)) continue;
       try {
         await alone(id, async () => {
-          const { apart, unread, newer } = await recover(this.shelf, id, chains);
+          const { apart, unread, newer } = await recover(this.store, id, chains);
           for (const title of apart) this.tell(apartSays(title));
           if (unread !== undefined) this.tell(unreadSays(unread));
           if (newer !== undefined) this.tell(newerSays(newer));

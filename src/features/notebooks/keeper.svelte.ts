@@ -1,22 +1,22 @@
 import {
-  deviceShelf,
-  lateShelf,
-  memoryShelf,
-  Pen,
-  sharing,
+  deviceStore,
+  lateStore,
+  memoryStore,
+  Autosaver,
+  sharingStructure,
   titleApart,
-  troubleOf,
-  Turn,
+  storageErrorOf,
+  WriteLock,
   type Journal,
-  type Part,
+  type Role,
   type Replayed,
-  type Shelf,
-  type Standing,
-  type Trouble,
+  type NotebookStore,
+  type SaveStatus,
+  type StorageError,
 } from '../../storage';
 import { readFile, writeFile, type FileRead, type Notebook } from '../../notebook';
 import { cardigan } from '../../starters/cardigan';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { journalOf, type Ahead } from './ahead';
 import {
   apartSays,
@@ -25,7 +25,7 @@ import {
   looksSays,
   newerSays,
   unreadSays,
-  type Looking,
+  type Preview,
 } from './keeper-state.svelte';
 import { alone, findOn, openElsewhere } from './in-store';
 import { forgetLink, linked, type Found, type Opening } from './opening';
@@ -37,15 +37,15 @@ export { timeOf } from './time-of';
 const gathered = 60;
 
 /** Milliseconds for which a shelf that does not answer is waited for before its list is shown without the newest. */
-const patience = 4000;
+const shownWithin = 4000;
 
 /**
  * Keeps what is on the desk: hands every edit to the pen, gives the turn to another window and takes it back, and says
  * how things stand. It follows the desk; the desk knows nothing of it.
  */
 export class Keeper extends KeeperState {
-  #pen: Pen;
-  #turn: Turn;
+  #autosaver: Autosaver;
+  #lock: WriteLock;
   #telling: ReturnType<typeof setTimeout> | undefined;
   /** What is known of the notebook that is about to come on the desk. */
   #coming: Found | undefined;
@@ -58,161 +58,173 @@ export class Keeper extends KeeperState {
    *
    * @param ahead the journal of what is on the desk, which was written before the keeper was there
    */
-  static of(desk: Desk, opening: Opening, ahead: Ahead): Keeper {
+  static of(workspace: Workspace, opening: Opening, ahead: Ahead): Keeper {
     let keeper: Keeper | undefined = undefined;
-    let trouble: Trouble | undefined;
-    const opened = deviceShelf().catch((error: unknown) => {
-      trouble = opening.trouble ?? troubleOf(error);
-      if (keeper) keeper.trouble = trouble;
-      return memoryShelf();
+    let trouble: StorageError | undefined;
+    const opened = deviceStore().catch((error: unknown) => {
+      trouble = opening.error ?? storageErrorOf(error);
+      if (keeper) keeper.error = trouble;
+      return memoryStore();
     });
-    keeper = new Keeper(desk, lateShelf(opened), opening, ahead);
+    keeper = new Keeper(workspace, lateStore(opened), opening, ahead);
     const own = keeper;
     void opened.then(() => {
       if (trouble) return;
-      if (own.trouble === 'silent') own.trouble = undefined;
+      if (own.error === 'silent') own.error = undefined;
       void own.recoverOthers();
-      if (opening.trouble) void own.#lookAgain();
+      if (opening.error) void own.#checkAgain();
     });
     return keeper;
   }
 
-  private constructor(desk: Desk, shelf: Shelf, opening: Opening, ahead: Ahead) {
-    super(desk, shelf, opening);
-    const asOpened = desk.id === opening.id || opening.id === undefined;
-    this.#pen = this.#penOn(
-      { ...(asOpened ? opening : { notebook: desk.lookedFrom ?? desk.notebook }), id: desk.id },
+  private constructor(workspace: Workspace, store: NotebookStore, opening: Opening, ahead: Ahead) {
+    super(workspace, store, opening);
+    const asOpened = workspace.id === opening.id || opening.id === undefined;
+    this.#autosaver = this.#autosaverFor(
+      {
+        ...(asOpened ? opening : { notebook: workspace.previewedFrom ?? workspace.notebook }),
+        id: workspace.id,
+      },
       ahead.journal,
     );
-    this.own = this.#pen.standing;
+    this.own = this.#autosaver.status;
     this.#replayed = asOpened ? opening.replayed : undefined;
-    this.#turn = this.#turnFor(desk.id);
-    desk.isUnsaved = () => !this.#pen.dry && !this.#pen.down && this.standing.is === 'not kept';
+    this.#lock = this.#lockFor(workspace.id);
+    workspace.isUnsaved = () =>
+      !this.#autosaver.isSaved && !this.#autosaver.down && this.status.is === 'not kept';
     this.#watch();
-    if (opening.link) this.#lookAtLink(opening.link);
+    if (opening.link) this.#previewLink(opening.link);
     if (opening.late) this.#awaitLate(opening.late);
   }
 
   /** The notebook on the desk, also while another is looked at. */
   get #notebook(): Notebook {
-    return this.desk.lookedFrom ?? this.desk.notebook;
+    return this.workspace.previewedFrom ?? this.workspace.notebook;
   }
 
   #watch(): void {
-    const { desk } = this;
+    const { workspace } = this;
     $effect.root(() => {
       $effect(() => {
-        void desk.notebook;
-        void desk.id;
+        void workspace.notebook;
+        void workspace.id;
         this.#notice();
       });
       $effect(() => {
-        desk.readOnly = this.looking
-          ? looksSays[this.looking.at]
-          : this.part === 'following'
+        workspace.readOnly = this.previewing
+          ? looksSays[this.previewing.at]
+          : this.role === 'following'
             ? followsSays
             : null;
       });
     });
     document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState === 'hidden') void this.#pen.keep();
+      if (document.visibilityState === 'hidden') void this.#autosaver.keep();
     });
-    addEventListener('pagehide', () => void this.#pen.keep());
-    addEventListener('hashchange', () => void linked().then((link) => link && this.#lookAtLink(link)));
+    addEventListener('pagehide', () => void this.#autosaver.keep());
+    addEventListener('hashchange', () => void linked().then((link) => link && this.#previewLink(link)));
   }
 
   /** Whether leaving the page now would lose something: it is neither on the shelf nor in the journal. */
   get atRisk(): boolean {
-    return this.#pen.atRisk || this.unsaved.all.some(({ pen }) => pen.atRisk);
+    return this.#autosaver.atRisk || this.unsaved.all.some(({ autosaver: autosaver }) => autosaver.atRisk);
   }
 
-  #lookAtLink(link: FileRead): void {
-    if ('notebook' in link) this.look(link.notebook, { at: 'link' });
+  #previewLink(link: FileRead): void {
+    if ('notebook' in link) this.preview(link.notebook, { at: 'link' });
     else {
-      this.desk.complaints.add(link.problem);
+      this.workspace.complaints.add(link.problem);
       forgetLink();
     }
   }
 
   /** The person went on with an example before the store answered: what it answers must neither be lost nor mixed in. */
   #awaitLate(late: Promise<Opening>): void {
-    const began = this.desk.id;
-    this.trouble = 'silent';
+    const began = this.workspace.id;
+    this.error = 'silent';
     void late.then((found) => {
-      if (this.trouble === 'silent') this.trouble = found.trouble;
+      if (this.error === 'silent') this.error = found.error;
       if (found.id !== undefined) this.#comesBack({ ...found, id: found.id }, began);
     });
   }
 
   /** It could not be read what was open last, and now the store is there: it is looked for once more. */
-  async #lookAgain(): Promise<void> {
-    const began = this.desk.id;
-    const id = await this.shelf.last().catch(() => undefined);
-    const found = id === undefined ? undefined : await findOn(this.shelf, id).catch(() => undefined);
+  async #checkAgain(): Promise<void> {
+    const began = this.workspace.id;
+    const id = await this.store.last().catch(() => undefined);
+    const found = id === undefined ? undefined : await findOn(this.store, id).catch(() => undefined);
     if (found && 'notebook' in found && found.kept?.deleted === undefined) this.#comesBack(found, began);
   }
 
   /** The person's own notebook is found after all: it opens, or is offered where they have gone on with another. */
   #comesBack(found: Found, began: string): void {
-    if (found.id === this.desk.id) return;
-    const untouched = this.desk.id === began && !this.#pen.hasOwnEdits && this.standing.is !== 'kept';
-    if (untouched && this.looking === null) this.#put(found);
+    if (found.id === this.workspace.id) return;
+    const untouched =
+      this.workspace.id === began && !this.#autosaver.hasOwnEdits && this.status.is !== 'kept';
+    if (untouched && this.previewing === null) this.#put(found);
     else this.found = { id: found.id, title: found.notebook.title };
   }
 
   /** Something on the desk is another than before. */
   #notice(): void {
-    if (this.desk.id !== this.#pen.id) {
+    if (this.workspace.id !== this.#autosaver.id) {
       this.#goOver();
       return;
     }
-    if (this.desk.lookedFrom || this.part === 'following') return;
-    this.#pen.write(this.desk.notebook);
-    this.slow ||= this.#pen.withoutJournal;
-    if (this.#turn.followed && this.#telling === undefined) {
+    if (this.workspace.previewedFrom || this.role === 'following') return;
+    this.#autosaver.write(this.workspace.notebook);
+    this.slow ||= this.#autosaver.withoutJournal;
+    if (this.#lock.followed && this.#telling === undefined) {
       this.#telling = setTimeout(() => {
         this.#telling = undefined;
-        this.#turn.tell();
+        this.#lock.broadcast();
       }, gathered);
     }
   }
 
   /** Another notebook is on the desk: what is left of the one before is written, and this one's turn asked for. */
   #goOver(): void {
-    const { id, notebook } = this.desk;
+    const { id, notebook } = this.workspace;
     const coming = this.#coming?.id === id ? this.#coming : undefined;
     this.#coming = undefined;
-    this.looking = null;
-    const [pen, turn] = [this.#pen, this.#turn];
-    if (this.part === 'following' && !pen.hasOwnEdits) {
-      pen.drop();
+    this.previewing = null;
+    const [autosaver, turn] = [this.#autosaver, this.#lock];
+    if (this.role === 'following' && !autosaver.hasOwnEdits) {
+      autosaver.drop();
       turn.close();
     }
     // The turn is kept until all is written: the next window begins with that.
-    else this.unsaved.hold(pen, turn);
+    else this.unsaved.hold(autosaver, turn);
     const back = this.unsaved.take(id);
-    this.part = back?.turn?.part ?? 'writing';
-    this.#pen = back?.pen ?? this.#penOn(coming ?? { id, notebook });
-    this.own = this.#pen.standing;
+    this.role = back?.lock?.role ?? 'writing';
+    this.#autosaver = back?.autosaver ?? this.#autosaverFor(coming ?? { id, notebook });
+    this.own = this.#autosaver.status;
     this.#replayed = back ? undefined : coming?.replayed;
-    this.#turn = back?.turn ?? this.#turnFor(id);
+    this.#lock = back?.lock ?? this.#lockFor(id);
     if (back) return;
     if (coming) {
-      this.#pen.write(notebook);
-      this.shelf.setLast(id).catch(() => {});
-    } else void this.#pen.begin().then(() => this.askToStay());
+      this.#autosaver.write(notebook);
+      this.store.setLast(id).catch(() => {});
+    } else void this.#autosaver.begin().then(() => this.askToStay());
   }
 
   /** A pen for a notebook as it was found; it waits for the turn. */
-  #penOn(found: Found, journal: Journal = journalOf(found)): Pen {
+  #autosaverFor(found: Found, journal: Journal = journalOf(found)): Autosaver {
     const { id, notebook, kept, stored, replayed } = found;
-    let pen: Pen | undefined = undefined;
+    let autosaver: Autosaver | undefined = undefined;
     const told = {
-      stands: (standing: Standing) => pen && this.#stands(pen, standing),
-      apart: () => pen && void this.#passed(pen),
+      statusChanged: (standing: SaveStatus) => autosaver && this.#statusChanged(autosaver, standing),
+      apart: () => autosaver && void this.#passed(autosaver),
     };
     const known = kept ?? null;
-    const made: Pen = (pen = new Pen(id, stored ?? notebook, known, this.shelf, told, journal));
+    const made: Autosaver = (autosaver = new Autosaver(
+      id,
+      stored ?? notebook,
+      known,
+      this.store,
+      told,
+      journal,
+    ));
     made.wait();
     if (!replayed) return made;
     made.replaces(replayed.keys);
@@ -221,33 +233,33 @@ export class Keeper extends KeeperState {
     return made;
   }
 
-  #stands(pen: Pen, standing: Standing): void {
-    if (pen === this.#pen) this.own = standing;
+  #statusChanged(autosaver: Autosaver, standing: SaveStatus): void {
+    if (autosaver === this.#autosaver) this.own = standing;
     else {
-      this.unsaved.stands(pen, standing);
+      this.unsaved.stands(autosaver, standing);
       // The one saved now was left; the page opens again with the one on the desk.
-      if (standing.is === 'kept') this.shelf.setLast(this.desk.id).catch(() => {});
+      if (standing.is === 'kept') this.store.setLast(this.workspace.id).catch(() => {});
     }
   }
 
   /** Another window has written what a pen was about to write: what was done here stands apart, unless it is in there. */
-  async #passed(pen: Pen): Promise<void> {
-    const found = await findOn(this.shelf, pen.id).catch(() => undefined);
-    const here = pen === this.#pen && pen.id === this.desk.id;
-    const all = found && 'notebook' in found && pen.isIn(found.kept?.edits);
-    if (!all) this.#setApart(pen, here);
-    else if (here) this.#takeOver(found);
-    else this.unsaved.drop(pen);
+  async #passed(autosaver: Autosaver): Promise<void> {
+    const found = await findOn(this.store, autosaver.id).catch(() => undefined);
+    const here = autosaver === this.#autosaver && autosaver.id === this.workspace.id;
+    const all = found && 'notebook' in found && autosaver.isIn(found.kept?.edits);
+    if (!all) this.#setApart(autosaver, here);
+    else if (here) this.#takeLock(found);
+    else this.unsaved.drop(autosaver);
   }
 
-  #setApart(pen: Pen, here: boolean): void {
-    const own = pen.notebook;
+  #setApart(autosaver: Autosaver, here: boolean): void {
+    const own = autosaver.notebook;
     const notebook = { ...own, title: titleApart(own.title) };
-    if (here) this.desk.begin(notebook, crypto.randomUUID(), true);
+    if (here) this.workspace.begin(notebook, crypto.randomUUID(), true);
     else this.#adopt(notebook);
-    pen.forgetJournal();
-    pen.drop();
-    this.unsaved.drop(pen);
+    autosaver.forgetJournal();
+    autosaver.drop();
+    this.unsaved.drop(autosaver);
     this.tell(
       'Another window had changed this notebook meanwhile. What was done here is now a separate notebook.',
     );
@@ -255,64 +267,65 @@ export class Keeper extends KeeperState {
 
   /** Keeps a notebook that is not on the desk. */
   #adopt(notebook: Notebook): void {
-    const pen = this.#penOn({ id: crypto.randomUUID(), notebook });
-    pen.goOn();
-    pen.unwritten();
-    void pen.begin();
-    this.unsaved.hold(pen, null);
+    const autosaver = this.#autosaverFor({ id: crypto.randomUUID(), notebook });
+    autosaver.goOn();
+    autosaver.unwritten();
+    void autosaver.begin();
+    this.unsaved.hold(autosaver, null);
   }
 
-  #turnFor(id: string): Turn {
-    return new Turn(id, {
-      became: (part) => void this.#become(id, part),
-      heard: (text) => {
-        const read = this.desk.id === id && this.part === 'following' && readFile(text);
-        if (read && 'notebook' in read) this.desk.follow(sharing(this.#notebook, read.notebook));
+  #lockFor(id: string): WriteLock {
+    return new WriteLock(id, {
+      became: (part) => void this.#setRole(id, part),
+      received: (text) => {
+        const read = this.workspace.id === id && this.role === 'following' && readFile(text);
+        if (read && 'notebook' in read)
+          this.workspace.follow(sharingStructure(this.#notebook, read.notebook));
       },
-      finish: () => this.#pen.keep(),
+      finish: () => this.#autosaver.keep(),
       now: () => writeFile(this.#notebook),
     });
   }
 
-  async #become(id: string, part: Part): Promise<void> {
-    if (id !== this.desk.id) {
-      const left = this.unsaved.of(id)?.pen;
+  async #setRole(id: string, part: Role): Promise<void> {
+    if (id !== this.workspace.id) {
+      const left = this.unsaved.of(id)?.autosaver;
       if (part === 'writing') left?.goOn();
       else if (left && !left.hasOwnEdits) this.unsaved.drop(left);
       return;
     }
     if (part === 'following') {
-      this.part = part;
-      const pen = this.#pen;
-      if (!pen.hasOwnEdits) return;
+      this.role = part;
+      const autosaver = this.#autosaver;
+      if (!autosaver.hasOwnEdits) return;
       // What was done before it was known that another window writes; or by a window that slept while its turn was taken.
-      if (pen.waits) this.#setApart(pen, true);
-      else await pen.keep();
+      if (autosaver.waits) this.#setApart(autosaver, true);
+      else await autosaver.keep();
       return;
     }
-    if (this.part === 'writing') {
+    if (this.role === 'writing') {
       // The first to have it open.
       this.#writes();
       return;
     }
     // What the other window wrote is read before anything is written here.
-    const found = await findOn(this.shelf, id).catch(() => undefined);
-    if (id !== this.desk.id) return;
-    if (found && 'notebook' in found) this.#takeOver(found);
-    this.part = part;
+    const found = await findOn(this.store, id).catch(() => undefined);
+    if (id !== this.workspace.id) return;
+    if (found && 'notebook' in found) this.#takeLock(found);
+    this.role = part;
     this.#writes();
   }
 
   /** Goes on from what the shelf and the journal hold of the notebook on the desk. */
-  #takeOver(found: Found): void {
-    const notebook = sharing(this.#notebook, found.notebook);
+  #takeLock(found: Found): void {
+    const notebook = sharingStructure(this.#notebook, found.notebook);
     const stored = found.stored === found.notebook ? notebook : found.stored;
-    this.#pen.drop();
-    this.#pen = this.#penOn({ ...found, notebook, stored });
-    this.own = this.#pen.standing;
-    this.desk.follow(notebook);
+    this.#autosaver.drop();
+    this.#autosaver = this.#autosaverFor({ ...found, notebook, stored });
+    this.own = this.#autosaver.status;
+    this.workspace.follow(notebook);
     this.#replayed = found.replayed;
-    if (this.#turn.part === 'writing') this.#writes();
+    if (this.#lock.role === 'writing') this.#writes();
   }
 
   /** This window writes the notebook on the desk. */
@@ -324,36 +337,36 @@ export class Keeper extends KeeperState {
       this.#adopt({ ...own, title });
       this.tell(apartSays(title));
     }
-    if (replayed?.unread) this.tell(unreadSays(this.#pen.notebook.title));
-    if (replayed?.newer) this.tell(newerSays(this.#pen.notebook.title));
-    this.#pen.goOn();
+    if (replayed?.unread) this.tell(unreadSays(this.#autosaver.notebook.title));
+    if (replayed?.newer) this.tell(newerSays(this.#autosaver.notebook.title));
+    this.#autosaver.goOn();
   }
 
   /** Takes the turn from the window that has it. */
   editHere(): Promise<void> {
-    return this.#turn.take();
+    return this.#lock.acquire();
   }
 
   /** Writes now whatever is not kept yet; a shelf that does not answer is not waited for without end. */
   async keep(): Promise<void> {
     let timer: ReturnType<typeof setTimeout> | undefined;
-    const enough = new Promise<void>((resolve) => (timer = setTimeout(resolve, patience)));
-    await Promise.race([this.#pen.keep(), enough]);
+    const enough = new Promise<void>((resolve) => (timer = setTimeout(resolve, shownWithin)));
+    await Promise.race([this.#autosaver.keep(), enough]);
     clearTimeout(timer);
   }
 
   /** Puts a notebook from the shelf on the desk; gives back why not, where it cannot be. */
   async open(id: string): Promise<string | undefined> {
-    if (id === this.desk.id) {
+    if (id === this.workspace.id) {
       this.goBack();
       return undefined;
     }
     const left = this.unsaved.of(id);
     if (left) {
-      this.desk.begin(left.pen.notebook, id);
+      this.workspace.begin(left.autosaver.notebook, id);
       return undefined;
     }
-    const found = await findOn(this.shelf, id);
+    const found = await findOn(this.store, id);
     if (!found) return 'That notebook is no longer there.';
     if ('problem' in found) return found.problem;
     this.#put(found);
@@ -363,56 +376,58 @@ export class Keeper extends KeeperState {
   #put(found: Found, sure = false): void {
     this.#coming = found;
     if (this.found?.id === found.id) this.found = null;
-    this.desk.begin(found.notebook, found.id, sure);
+    this.workspace.begin(found.notebook, found.id, sure);
   }
 
   /** Deletes a notebook so that it can be brought back. Where it is on the desk, another takes its place there. */
   async delete(id: string): Promise<string | undefined> {
-    if (id !== this.desk.id) {
+    if (id !== this.workspace.id) {
       return alone(id, async () => {
-        await this.shelf.delete(id, Date.now());
+        await this.store.delete(id, Date.now());
         return undefined;
       });
     }
-    if (this.part === 'following') return openElsewhere;
+    if (this.role === 'following') return openElsewhere;
     await this.keep();
-    await this.shelf.delete(id, Date.now());
+    await this.store.delete(id, Date.now());
     // What it is deleted with is what was last saved.
-    this.#pen.drop();
-    this.#pen.forgetJournal();
-    for (const other of await this.shelf.list()) {
+    this.#autosaver.drop();
+    this.#autosaver.forgetJournal();
+    for (const other of await this.store.list()) {
       if (other.deleted === undefined && (await this.open(other.id)) === undefined) return undefined;
     }
-    this.desk.begin(cardigan(), crypto.randomUUID(), true);
+    this.workspace.begin(cardigan(), crypto.randomUUID(), true);
     return undefined;
   }
 
   /** Shows a notebook to be looked at: one from a link, or an earlier state of the one on the desk. */
-  look(notebook: Notebook, looking: Looking): void {
-    void this.#pen.keep();
-    this.looking = looking;
-    this.desk.look(looking.at === 'state' ? sharing(this.desk.notebook, notebook) : notebook);
+  preview(notebook: Notebook, looking: Preview): void {
+    void this.#autosaver.keep();
+    this.previewing = looking;
+    this.workspace.preview(
+      looking.at === 'state' ? sharingStructure(this.workspace.notebook, notebook) : notebook,
+    );
   }
 
   /** Back from what is looked at to the notebook on the desk. */
   goBack(): void {
-    this.desk.lookBack();
-    this.looking = null;
+    this.workspace.exitPreview();
+    this.previewing = null;
     forgetLink();
   }
 
   /** Goes on from what is looked at: from a link as a notebook of its own, from an earlier state as an edit. */
   goOn(): void {
-    const { looking, desk } = this;
-    const notebook = desk.notebook;
+    const { previewing: looking, workspace } = this;
+    const notebook = workspace.notebook;
     if (looking?.at === 'link') {
       forgetLink();
-      desk.begin(notebook);
+      workspace.begin(notebook);
       return;
     }
     if (looking?.at !== 'state') return;
     this.goBack();
-    this.#pen.remember();
-    desk.exchange(notebook, `bringing back the state of ${timeOf(looking.written)}`);
+    this.#autosaver.remember();
+    workspace.exchange(notebook, `bringing back the state of ${timeOf(looking.written)}`);
   }
 }

@@ -2,7 +2,7 @@ import type { KeptNotebook } from '../../storage/stored-notebook';
 import { journalKeys } from '../../storage/journal';
 import { openedLast } from '../../storage/opened-last';
 import type { Replayed } from '../../storage/replay';
-import { troubleOf, type Trouble } from '../../storage/storage-error';
+import { storageErrorOf, type StorageError } from '../../storage/storage-error';
 import type { FileRead, Notebook } from '../../notebook';
 
 const linkBeginning = '#notebook=';
@@ -23,7 +23,7 @@ export interface Opening extends Omit<Found, 'id'> {
   /** Undefined for a notebook that is not kept yet. */
   readonly id?: string;
   /** Why the browser keeps nothing, where that showed already. */
-  readonly trouble?: Trouble;
+  readonly error?: StorageError;
   /** The notebook in the link that the page was opened with, or why there is none. */
   readonly link?: FileRead;
   /** What was kept and could not be opened, and why. */
@@ -65,7 +65,7 @@ async function lastOne(): Promise<Opening | Omit<Opening, 'notebook'>> {
     if (!replayed.notebook) return {};
     return { id, kept, notebook: replayed.notebook, stored: stored?.notebook, replayed };
   } catch (error) {
-    return { trouble: troubleOf(error) };
+    return { error: storageErrorOf(error) };
   }
 }
 

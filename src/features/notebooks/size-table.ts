@@ -1,5 +1,5 @@
 import type { TableCell } from '../../storage';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { unitOf } from '../grid/copying';
 import { linesOf } from '../../workspace/lines';
 import { numberOf, showNumber, symbolFor } from '../../workspace/display';
@@ -8,17 +8,17 @@ import { numberOf, showNumber, symbolFor } from '../../workspace/display';
  * The notebook as a table for other programs: a line of the leaf to a row, a size to a column, numbers as they are shown.
  * A place that has no value is empty.
  */
-export function sizeTable(desk: Desk): TableCell[][] {
-  const { settings, sizes } = desk;
+export function sizeTable(workspace: Workspace): TableCell[][] {
+  const { settings, sizes } = workspace;
   const rows: TableCell[][] = [['Section', 'Cell', 'Value', 'Unit', ...sizes.map(({ label }) => label)]];
-  for (const section of desk.notebook.sections) {
+  for (const section of workspace.notebook.sections) {
     for (const cell of section.cells) {
-      const results = desk.results(cell.id);
+      const results = workspace.results(cell.id);
       for (const line of linesOf(cell, false)) {
         if (line.line === 'words') continue;
-        const unit = unitOf(desk, { cell, line });
+        const unit = unitOf(workspace, { cell, line });
         const values = sizes.map(({ id }): TableCell => {
-          const value = numberOf(desk, cell.id, line, id);
+          const value = numberOf(workspace, cell.id, line, id);
           if (value !== undefined) return { shown: showNumber(value, unit, settings, line.written) };
           const truth = results.truth(id, cell.id, line.key);
           if (truth !== undefined) return truth ? 'yes' : 'no';

@@ -1,6 +1,6 @@
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import type { Ahead } from './ahead';
-import Kept from './SaveStatus.svelte';
+import SaveStatus from './SaveStatus.svelte';
 import { Keeper } from './keeper.svelte';
 import Notices from './Notices.svelte';
 import type { Opening } from './opening';
@@ -8,20 +8,20 @@ import type { Opening } from './opening';
 /** What keeps the notebook, and what of it stands on the page. Fetched once the notebook can be read. */
 export interface Started {
   readonly keeper: Keeper;
-  readonly Kept: typeof Kept;
+  readonly SaveStatus: typeof SaveStatus;
   readonly Notices: typeof Notices;
 }
 
-export function start(desk: Desk, opened: Opening, ahead: Ahead): Started {
-  const keeper = Keeper.of(desk, opened, ahead);
-  if (import.meta.env.PROD) whenIdle(desk, () => void storePage(keeper));
-  return { keeper, Kept, Notices };
+export function start(workspace: Workspace, opened: Opening, ahead: Ahead): Started {
+  const keeper = Keeper.of(workspace, opened, ahead);
+  if (import.meta.env.PROD) whenIdle(workspace, () => void storePage(keeper));
+  return { keeper, SaveStatus, Notices };
 }
 
 /** Once all is worked for the first time: storing the page takes nothing from that. */
-function whenIdle(desk: Desk, then: () => void): void {
-  if (desk.worked) then();
-  else setTimeout(() => whenIdle(desk, then), 500);
+function whenIdle(workspace: Workspace, then: () => void): void {
+  if (workspace.worked) then();
+  else setTimeout(() => whenIdle(workspace, then), 500);
 }
 
 async function storePage(keeper: Keeper): Promise<void> {

@@ -1,13 +1,13 @@
-import type { Pen, Standing, Trouble, Turn } from '../../storage';
+import type { Autosaver, SaveStatus, StorageError, WriteLock } from '../../storage';
 
 /** A notebook that is not on the desk and not saved yet. */
 export interface NotSaved {
   readonly id: string;
   readonly title: string;
   /** Why; null while it is being saved. */
-  readonly trouble: Trouble | null;
-  readonly pen: Pen;
-  readonly turn: Turn | null;
+  readonly error: StorageError | null;
+  readonly autosaver: Autosaver;
+  readonly lock: WriteLock | null;
 }
 
 /** Notebooks that were left before they were saved. They stay here, and are tried again, until they are. */
@@ -15,19 +15,19 @@ export class Unsaved {
   all: readonly NotSaved[] = $state.raw([]);
 
   /** Those of which something went wrong. */
-  readonly inTrouble = $derived(this.all.filter(({ trouble }) => trouble !== null));
+  readonly failing = $derived(this.all.filter(({ error }) => error !== null));
 
   /** Takes a notebook over from the desk, with the turn to write it. */
-  hold(pen: Pen, turn: Turn | null): void {
-    if (pen.dry || pen.down) {
-      pen.drop();
+  hold(autosaver: Autosaver, turn: WriteLock | null): void {
+    if (autosaver.isSaved || autosaver.down) {
+      autosaver.drop();
       turn?.close();
       return;
     }
-    const { id, notebook, standing } = pen;
-    const trouble = standing.is === 'not kept' ? standing.trouble : null;
-    this.all = [...this.all, { id, title: notebook.title, trouble, pen, turn }];
-    void pen.keep();
+    const { id, notebook, status: standing } = autosaver;
+    const error = standing.is === 'not kept' ? standing.trouble : null;
+    this.all = [...this.all, { id, title: notebook.title, error, autosaver: autosaver, lock: turn }];
+    void autosaver.keep();
   }
 
   /** Hands a notebook back to the desk; undefined where it is not here. */
@@ -42,18 +42,18 @@ export class Unsaved {
   }
 
   /** A pen that is held here says how its notebook stands. */
-  stands(pen: Pen, standing: Standing): void {
-    const trouble = standing.is === 'not kept' ? standing.trouble : null;
-    if (trouble === null && pen.dry) this.drop(pen);
-    else this.all = this.all.map((one) => (one.pen === pen ? { ...one, trouble } : one));
+  stands(autosaver: Autosaver, standing: SaveStatus): void {
+    const error = standing.is === 'not kept' ? standing.trouble : null;
+    if (error === null && autosaver.isSaved) this.drop(autosaver);
+    else this.all = this.all.map((one) => (one.autosaver === autosaver ? { ...one, error } : one));
   }
 
   /** Lets a notebook go that is saved, or that another now stands for. */
-  drop(pen: Pen): void {
-    const found = this.all.find((one) => one.pen === pen);
+  drop(autosaver: Autosaver): void {
+    const found = this.all.find((one) => one.autosaver === autosaver);
     if (!found) return;
     this.all = this.all.filter((one) => one !== found);
-    pen.drop();
-    found.turn?.close();
+    autosaver.drop();
+    found.lock?.close();
   }
 }

@@ -1,12 +1,12 @@
 import type { SchematicSpec } from '../../pictures/schematic';
 import type { PatternDocument } from '../../pattern';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { schematicOf } from '../pictures/schematic-spec';
 import { drawnForPaper } from './with-measurements';
 
 /** The schematic of a pattern: of the sizes it is written for, and of no other. Nothing where there is nothing to draw. */
 export function schematicFor(
-  desk: Desk,
+  workspace: Workspace,
   document: PatternDocument,
   size: string | 'all',
 ): SchematicSpec | undefined {
@@ -14,7 +14,7 @@ export function schematicFor(
   const pieces = new Set(
     document.parts.flatMap(({ kind, cell }) => (kind === 'piece' && cell ? [cell] : [])),
   );
-  const whole = schematicOf(desk, size, pieces);
+  const whole = schematicOf(workspace, size, pieces);
   // What cannot be worked is told to the designer, and is not in what the maker reads.
   const drawn = whole.pieces
     .map((piece) => ({ ...piece, sizes: piece.sizes.filter(({ id }) => written.has(id)) }))

@@ -9,7 +9,7 @@ import {
 } from '../../notebook';
 import { isDimension, length, sameUnit } from '../../formulas';
 import type { Graded } from '../../pictures';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 
 /** A measurement that can be drawn against the sizes, and where it stands in the notebook. */
 export interface Gradable {
@@ -26,12 +26,12 @@ export interface Gradable {
  * All that is a length in the notebook: measures, finished measurements, formulas, and what pieces and other cells work
  * out. Of a body are measures from a chart, and those an ease is added to.
  */
-export function gradables(desk: Desk): Gradable[] {
-  const bodies = bodiesOf(desk.notebook);
-  return desk.notebook.sections.flatMap((section) =>
+export function gradables(workspace: Workspace): Gradable[] {
+  const bodies = bodiesOf(workspace.notebook);
+  return workspace.notebook.sections.flatMap((section) =>
     section.cells.flatMap((cell) =>
-      placesOf(cell, desk).map(({ key, label }): Gradable => {
-        const body = cell.kind === 'ease' ? bodyOf(cell, desk.notebook) : undefined;
+      placesOf(cell, workspace).map(({ key, label }): Gradable => {
+        const body = cell.kind === 'ease' ? bodyOf(cell, workspace.notebook) : undefined;
         return {
           id: `${cell.id} ${key}`,
           label:
@@ -56,21 +56,21 @@ export function usualGradables(all: readonly Gradable[]): string[] {
 }
 
 /** A measurement in every size; a component that reads it follows its cell. */
-export function gradedOf(desk: Desk, { id, label, of, over, cell, key }: Gradable): Graded {
-  const results = desk.results(cell);
+export function gradedOf(workspace: Workspace, { id, label, of, over, cell, key }: Gradable): Graded {
+  const results = workspace.results(cell);
   return {
     id,
     label,
     of,
     over,
-    values: desk.sizes.map((size) => results.number(size.id, cell, key) ?? null),
-    troubles: desk.sizes.map((size) => results.trouble(size.id, cell, key)?.message),
+    values: workspace.sizes.map((size) => results.number(size.id, cell, key) ?? null),
+    troubles: workspace.sizes.map((size) => results.error(size.id, cell, key)?.message),
   };
 }
 
-function placesOf(cell: Cell, desk: Desk): { key: string; label: string }[] {
+function placesOf(cell: Cell, workspace: Workspace): { key: string; label: string }[] {
   if (cell.kind === 'swatch') return [];
-  const results = desk.results(cell.id);
+  const results = workspace.results(cell.id);
   const isLength = ({ key, unit }: { key: string; unit: unknown }) => {
     const known = results.unit(cell.id, key);
     if (known !== undefined) return isDimension(known) && sameUnit(known, length);

@@ -2,7 +2,7 @@ import { allCells, type PieceCell } from '../../notebook';
 import { joinsOf } from '../../notebook/joins';
 import type { PlannedSize, SchematicSpec } from '../../pictures/schematic';
 import { layOf } from '../../pictures/schematic';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { surroundings } from '../../workspace/surroundings.svelte';
 import { workedPiece } from '../../workspace/worked-rows';
 
@@ -11,36 +11,40 @@ import { workedPiece } from '../../workspace/worked-rows';
  *
  * @param only the ids of the pieces wanted; all of them unless told
  */
-export function schematicOf(desk: Desk, size: string | 'all', only?: ReadonlySet<string>): SchematicSpec {
-  const pieces = piecesOf(desk).filter(({ id }) => !only || only.has(id));
-  const joins = joinsOf(desk.notebook);
-  const lay = layOf(desk.notebook, joins);
+export function schematicOf(
+  workspace: Workspace,
+  size: string | 'all',
+  only?: ReadonlySet<string>,
+): SchematicSpec {
+  const pieces = piecesOf(workspace).filter(({ id }) => !only || only.has(id));
+  const joins = joinsOf(workspace.notebook);
+  const lay = layOf(workspace.notebook, joins);
   return {
-    title: desk.notebook.title,
+    title: workspace.notebook.title,
     pieces: pieces.map((piece) => ({
       id: piece.id,
       name: piece.label,
       worked: piece.worked,
-      sizes: desk.sizes.map(({ id, label }) => plannedSize(desk, piece, id, label)),
+      sizes: workspace.sizes.map(({ id, label }) => plannedSize(workspace, piece, id, label)),
       ...lay.get(piece.id),
     })),
     joins,
     size,
-    sizes: desk.sizes.map(({ id, label }) => ({ id, label })),
-    unit: desk.settings.length,
-    decimal: desk.settings.decimal,
+    sizes: workspace.sizes.map(({ id, label }) => ({ id, label })),
+    unit: workspace.settings.length,
+    decimal: workspace.settings.decimal,
     theme: surroundings.theme,
   };
 }
 
-export function piecesOf(desk: Desk): PieceCell[] {
-  return allCells(desk.notebook).filter((cell): cell is PieceCell => cell.kind === 'piece');
+export function piecesOf(workspace: Workspace): PieceCell[] {
+  return allCells(workspace.notebook).filter((cell): cell is PieceCell => cell.kind === 'piece');
 }
 
 /** The plan in the sheet has no labels: they are the person's, and stand in the notebook. */
-function plannedSize(desk: Desk, piece: PieceCell, id: string, label: string): PlannedSize {
-  const worked = workedPiece(desk, piece.id, id);
-  if (!('rows' in worked)) return { id, label, rows: null, trouble: worked.trouble };
+function plannedSize(workspace: Workspace, piece: PieceCell, id: string, label: string): PlannedSize {
+  const worked = workedPiece(workspace, piece.id, id);
+  if (!('rows' in worked)) return { id, label, rows: null, trouble: worked.error };
   const stretches = worked.plan.stretches.map((stretch, at) => ({
     ...stretch,
     label: piece.stretches[at]?.label ?? '',

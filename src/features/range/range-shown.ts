@@ -1,10 +1,10 @@
 import { isDimension } from '../../formulas';
 import { goesInSteps, type RangeSpec } from '../../pictures';
 import { trialNumber, trialResult } from '../../engine';
-import { placeKey, type Choosable } from '../../workspace/choosable';
-import type { Desk } from '../../workspace/workspace.svelte';
+import { cellRefKey, type Choosable } from '../../workspace/choosable';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { shownFactor, symbolFor } from '../../workspace/display';
-import { toldBy } from '../../workspace/messages';
+import { messageOn } from '../../workspace/messages';
 import { surroundings } from '../../workspace/surroundings.svelte';
 import { unitOf } from '../what-if/typed-change';
 import type { Moved } from './range-sweep.svelte';
@@ -14,19 +14,24 @@ import type { Moved } from './range-sweep.svelte';
  *
  * @param at which of the chosen results; @param now the values the input stands at
  */
-export function rangeShown(desk: Desk, moved: Moved, at: number, now: readonly number[]): RangeSpec {
+export function rangeShown(
+  workspace: Workspace,
+  moved: Moved,
+  at: number,
+  now: readonly number[],
+): RangeSpec {
   const { results, values, whole, input } = moved;
-  const { settings } = desk;
+  const { settings } = workspace;
   const choice = moved.chosen[at]!;
-  const unit = unitOf(desk, choice);
-  const factor = shownFactor(unitOf(desk, input), settings, input.part.written);
+  const unit = unitOf(workspace, choice);
+  const factor = shownFactor(unitOf(workspace, input), settings, input.part.written);
   const resultFactor = shownFactor(unit, settings, choice.part.written);
-  const found = whole.get(placeKey(choice)) ?? [];
+  const found = whole.get(cellRefKey(choice)) ?? [];
   const sizes = results.sizes.map((id, size) => {
-    const place = desk.sizes.findIndex((one) => one.id === id);
+    const place = workspace.sizes.findIndex((one) => one.id === id);
     return {
       id,
-      label: desk.sizes[place]?.label ?? '',
+      label: workspace.sizes[place]?.label ?? '',
       place,
       values: values.map((_value, trial) => {
         const number = trialNumber(results, trial, size, at);
@@ -39,7 +44,7 @@ export function rangeShown(desk: Desk, moved: Moved, at: number, now: readonly n
   });
   const counts = isDimension(unit) && ('stitch' in unit || 'row' in unit);
   const caption = (of: Choosable): string => {
-    const symbol = symbolFor(unitOf(desk, of), settings, of.part.written);
+    const symbol = symbolFor(unitOf(workspace, of), settings, of.part.written);
     return `${of.label}${symbol ? `, ${symbol}` : ''}`;
   };
   return {
@@ -48,14 +53,18 @@ export function rangeShown(desk: Desk, moved: Moved, at: number, now: readonly n
     stairs: (counts && !('length' in unit)) || goesInSteps(sizes.map((size) => size.values)),
     captions: [caption(input), caption(choice)],
     now: now.length === 1 ? now[0]! * factor : null,
-    highlighted: desk.spot?.size ?? null,
+    highlighted: workspace.position?.size ?? null,
     decimal: settings.decimal,
     theme: surroundings.theme,
   };
 }
 
 /** What is to be said of a result that shows nothing, or not at every step; empty for one that moves all along. */
-export function whyStill(desk: Desk, { results, values, chosen, input }: Moved, at: number): string {
+export function whyStill(
+  workspace: Workspace,
+  { results, values, chosen, input }: Moved,
+  at: number,
+): string {
   const { label } = chosen[at]!;
   const worked = values.slice(0, results.done);
   const numbers = results.sizes.map((_, size) =>
@@ -64,8 +73,8 @@ export function whyStill(desk: Desk, { results, values, chosen, input }: Moved, 
   const none = (size: readonly (number | undefined)[]): boolean => size.includes(undefined);
   const size = numbers.findIndex(none);
   if (size >= 0) {
-    const trouble = trialResult(results, numbers[size]!.indexOf(undefined), size, at);
-    const why = typeof trouble === 'object' ? ` ${toldBy(desk, trouble.message)}` : '';
+    const error = trialResult(results, numbers[size]!.indexOf(undefined), size, at);
+    const why = typeof error === 'object' ? ` ${messageOn(workspace, error.message)}` : '';
     return numbers.every((one) => one.every((number) => number === undefined))
       ? `No step gives ${label}.${why} Choose another range, or set right on the leaf what is missing.`
       : `Where the line is broken off, that step gives no ${label}.${why}`;

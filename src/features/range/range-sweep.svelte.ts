@@ -1,6 +1,6 @@
-import type { Place, TrialResults } from '../../engine';
-import { placeKey, type Choosable } from '../../workspace/choosable';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { CellRef, TrialResults } from '../../engine';
+import { cellRefKey, type Choosable } from '../../workspace/choosable';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import type { OpenNotebook } from '../../workspace/start-state';
 import { isFit } from './usual';
 import { whatMoves } from './what-moves';
@@ -33,22 +33,22 @@ export interface Moved extends Pick<Move, 'input' | 'values'> {
 const mostUnasked = 2;
 
 /** An input moved through its range, anew whenever something else is asked. */
-export class Moving {
+export class RangeSweep {
   moved: Moved | null = $state.raw(null);
   progress: { done: number; of: number } | null = $state.raw(null);
   stopped = $state(false);
   #stop: AbortController | undefined;
-  readonly #desk: Desk;
+  readonly #workspace: Workspace;
 
-  constructor(desk: Desk) {
-    this.#desk = desk;
+  constructor(workspace: Workspace) {
+    this.#workspace = workspace;
   }
 
   /** Works every step, then finds whole repeats between them; what was under way is given up. */
   async work({ input, givenFor, values, chosen: asked, likely, sizes }: Move): Promise<void> {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
-    const { open } = this.#desk;
+    const { open } = this.#workspace;
     this.stopped = false;
     this.progress = { done: 0, of: values.length };
     const watch = {
@@ -60,19 +60,19 @@ export class Moving {
     const place = { cell: input.cell, key: input.key, size: givenFor };
     const chosen = asked ?? (await this.#firstThatMove(likely, place, values, sizes, stop.signal));
     if (this.#stop !== stop) return;
-    const wanted = chosen.map(({ cell, key }): Place => ({ cell, key }));
+    const wanted = chosen.map(({ cell, key }): CellRef => ({ cell, key }));
     const trials = values.map((value) => [{ ...place, value }]);
-    const results = await this.#desk.trials({ trials, wanted, sizes }, watch);
+    const results = await this.#workspace.trials({ trials, wanted, sizes }, watch);
     // Where the notebook was edited meanwhile, it is worked again once that has been.
     if (this.#stop !== stop || results.ended === 'edited') return;
     const whole = new Map<string, WholeRepeat[]>();
     this.moved = { open, input, values, chosen, results, whole };
-    const fits = results.ended ? [] : chosen.filter((one) => isFit(this.#desk.notebook, one));
+    const fits = results.ended ? [] : chosen.filter((one) => isFit(this.#workspace.notebook, one));
     for (const fit of fits) {
-      const found = await wholeRepeats(this.#desk.trials, place, fit.cell, sizes, values, watch);
+      const found = await wholeRepeats(this.#workspace.trials, place, fit.cell, sizes, values, watch);
       if (this.#stop !== stop) return;
       if (stop.signal.aborted) break;
-      whole.set(placeKey(fit), found);
+      whole.set(cellRefKey(fit), found);
       this.moved = { ...this.moved, whole: new Map(whole) };
     }
     this.progress = null;
@@ -82,13 +82,13 @@ export class Moving {
   /** Where nothing moves, what is likeliest, so that it can be said of it. */
   async #firstThatMove(
     likely: Move['likely'],
-    place: Place & { readonly size: string | null },
+    place: CellRef & { readonly size: string | null },
     values: readonly number[],
     sizes: readonly string[],
     signal: AbortSignal,
   ): Promise<Choosable[]> {
     const moves = new Set(
-      await whatMoves(this.#desk.trials, place, values, likely.flat(), sizes, { signal }),
+      await whatMoves(this.#workspace.trials, place, values, likely.flat(), sizes, { signal }),
     );
     const group = likely
       .map((group) => group.filter((one) => moves.has(one)))

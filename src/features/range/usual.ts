@@ -6,13 +6,13 @@ import { shownFactor } from '../../workspace/display';
 /** A range to begin with, in stored units: round steps on both sides of where the input stands. */
 export function usualRange(
   value: number,
-  input: Pick<Input, 'must' | 'written'>,
+  input: Pick<Input, 'constraint' | 'written'>,
   unit: Unit,
   settings: Settings,
 ): { start: number; end: number; step: number } {
   const factor = shownFactor(unit, settings, input.written);
   const shown = value * factor;
-  const step = input.must?.whole
+  const step = input.constraint?.whole
     ? 1
     : isDimension(unit) && sameUnit(unit, length)
       ? settings.length === 'in'
@@ -20,7 +20,7 @@ export function usualRange(
         : 0.5
       : roundStep(Math.max(Math.abs(shown), 1) / 40);
   const around = Math.round(shown / step) * step;
-  const { above, least } = input.must ?? {};
+  const { above, least } = input.constraint ?? {};
   const lowest =
     above !== undefined ? above * factor + step : least !== undefined ? least * factor : -Infinity;
   return {

@@ -1,5 +1,5 @@
 import type { Change } from '../../notebook';
-import { trialNumber, type Place, type TrialsWatch, type WorkTrials } from '../../engine';
+import { trialNumber, type CellRef, type TrialsWatch, type WorkTrials } from '../../engine';
 
 /** So many values are tried: a result that is the same at all of them is taken not to move. */
 const mostTried = 9;
@@ -10,7 +10,7 @@ const mostTried = 9;
  *
  * @param values the steps of the range, in order
  */
-export async function whatMoves<Result extends Place>(
+export async function whatMoves<Result extends CellRef>(
   work: WorkTrials,
   input: Pick<Change, 'cell' | 'key' | 'size'>,
   values: readonly number[],
@@ -21,7 +21,7 @@ export async function whatMoves<Result extends Place>(
   const tried = spread(values);
   const { cell, key, size } = input;
   const trials = tried.map((value) => [{ cell, key, size, value }]);
-  const wanted = results.map((result): Place => ({ cell: result.cell, key: result.key }));
+  const wanted = results.map((result): CellRef => ({ cell: result.cell, key: result.key }));
   const given = await work({ trials, wanted, sizes }, watch);
   return results.filter((_result, at) =>
     sizes.some((_size, of) => {

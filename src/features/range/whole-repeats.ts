@@ -1,5 +1,5 @@
 import type { Change } from '../../notebook';
-import { trialNumber, type Place, type TrialsWatch, type WorkTrials } from '../../engine';
+import { trialNumber, type CellRef, type TrialsWatch, type WorkTrials } from '../../engine';
 
 /** A value of the input at which a repeat fit has nothing to round in a size. */
 export interface WholeRepeat {
@@ -35,7 +35,7 @@ const mostTurns = 60;
  */
 export async function wholeRepeats(
   work: WorkTrials,
-  input: Place & { readonly size: string | null },
+  input: CellRef & { readonly size: string | null },
   fit: string,
   sizes: readonly string[],
   values: readonly number[],

@@ -9,7 +9,7 @@ import {
   type Settings,
 } from '../../notebook';
 import { length, mass, isDimension, sameUnit, type Unit } from '../../formulas';
-import type { Place } from '../../engine';
+import type { CellRef } from '../../engine';
 import type { Looked } from '../../analysis/solve/tries-by-trials';
 import type { Measurable } from '../../workspace/choosable';
 import { typedNumber } from '../../workspace/display';
@@ -20,7 +20,7 @@ export function checksOf(notebook: Notebook): CheckCell[] {
 }
 
 /** The input at a place; undefined where there is none. */
-export function inputAt(notebook: Notebook, place: Place | null): Input | undefined {
+export function inputAt(notebook: Notebook, place: CellRef | null): Input | undefined {
   const cell = place ? cellById(notebook, place.cell) : undefined;
   return cell && inputsOf(cell).find(({ key }) => key === place!.key);
 }

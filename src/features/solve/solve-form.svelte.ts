@@ -6,10 +6,10 @@ import {
   isGiven,
   isResult,
   measurable,
-  placeKey,
+  cellRefKey,
   type Measurable,
 } from '../../workspace/choosable';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { exactly, scaleOf } from '../../workspace/scale';
 import { symbolFor } from '../../workspace/display';
 import { checksOf, hangsOn, inputAt, typedAt, usualWithin } from './form';
@@ -20,7 +20,7 @@ import { usualBounds } from './usual-bounds';
 export const allChecks = 'checks';
 
 /** What a person asks: which result is to be what, and which value may change between which bounds. */
-export class Asked {
+export class SolveForm {
   /** What is looked at: the key of a place, or all checks. */
   lookedKey = $state('');
   wish: 'value' | 'nearest' = $state('value');
@@ -31,32 +31,32 @@ export class Asked {
   toText = $state('');
   stepText = $state('');
 
-  readonly #desk: Desk;
-  readonly #choosable = $derived.by(() => measurable(this.#desk, choosableIn(this.#desk.notebook)));
+  readonly #workspace: Workspace;
+  readonly #choosable = $derived.by(() => measurable(this.#workspace, choosableIn(this.#workspace.notebook)));
   readonly results = $derived(this.#choosable.filter(isResult));
   readonly inputs = $derived(this.#choosable.filter((choice) => isGiven(choice) && isDimension(choice.unit)));
-  readonly #checks = $derived.by(() => checksOf(this.#desk.notebook));
+  readonly #checks = $derived.by(() => checksOf(this.#workspace.notebook));
   readonly result = $derived(chosenIn(this.results, this.lookedKey));
   readonly input = $derived(chosenIn(this.inputs, this.inputKey));
-  readonly taken = $derived.by(() => inputAt(this.#desk.notebook, this.input ?? null));
+  readonly taken = $derived.by(() => inputAt(this.#workspace.notebook, this.input ?? null));
   readonly #looked: Sought['looked'] | undefined = $derived.by(() => {
     if (this.lookedKey === allChecks) return { checks: this.#checks };
     return this.result && this.#lookedAt(this.result);
   });
   /** The cells that what is looked at hangs on. */
   readonly fed: ReadonlySet<string> = $derived.by(() =>
-    this.#looked ? hangsOn(this.#desk.notebook, this.#looked) : new Set(),
+    this.#looked ? hangsOn(this.#workspace.notebook, this.#looked) : new Set(),
   );
   readonly isNumber = $derived(this.result !== undefined && isDimension(this.result.unit));
-  readonly whole = $derived(this.taken?.must?.whole ?? false);
-  readonly scale = $derived.by(() => (this.input ? scaleOf(this.input, this.#desk.settings) : 1));
+  readonly whole = $derived(this.taken?.constraint?.whole ?? false);
+  readonly scale = $derived.by(() => (this.input ? scaleOf(this.input, this.#workspace.settings) : 1));
   readonly symbol = $derived.by(() =>
-    this.input ? symbolFor(this.input.unit, this.#desk.settings, this.input.written) : '',
+    this.input ? symbolFor(this.input.unit, this.#workspace.settings, this.input.written) : '',
   );
 
   /** What is sought, or why it cannot be. */
   readonly sought: Sought | { readonly problem: string } | undefined = $derived.by(() => {
-    const { settings, sizes } = this.#desk;
+    const { settings, sizes } = this.#workspace;
     const { input, result, taken } = this;
     const looked = this.#looked;
     if (!looked)
@@ -94,12 +94,12 @@ export class Asked {
     if (!result || !this.isNumber) return { ...base, wish: { wish: 'holds' } };
     const value = typedAt(this.wishText, result, settings);
     if (this.wishText.trim() === '') {
-      const trouble = sizes.flatMap(
-        ({ id }) => this.#desk.results(result.cell).trouble(id, result.cell, result.key)?.message ?? [],
+      const error = sizes.flatMap(
+        ({ id }) => this.#workspace.results(result.cell).error(id, result.cell, result.key)?.message ?? [],
       )[0];
-      if (trouble)
+      if (error)
         return {
-          problem: `${result.label} cannot be worked as it stands: ${trouble} Set that right on the leaf, or type what is wished and see whether another value helps.`,
+          problem: `${result.label} cannot be worked as it stands: ${error} Set that right on the leaf, or type what is wished and see whether another value helps.`,
         };
     }
     if ('problem' in value) return { problem: `What is wished of ${result.label}: ${value.problem}` };
@@ -109,29 +109,29 @@ export class Asked {
     return { ...base, wish: { wish: this.wish, value: value.value, within: within.value } };
   });
 
-  constructor(desk: Desk) {
-    this.#desk = desk;
+  constructor(workspace: Workspace) {
+    this.#workspace = workspace;
   }
 
   /** Begins with what is in focus on the leaf. */
   begin(): void {
-    const { spot } = this.#desk;
+    const { position } = this.#workspace;
     const begin =
-      chosenIn(this.results, spot && placeKey(spot)) ??
-      this.results.find(({ cell, first }) => first && cell === spot?.cell) ??
+      chosenIn(this.results, position && cellRefKey(position)) ??
+      this.results.find(({ cell, first }) => first && cell === position?.cell) ??
       this.results.find(({ key }) => key === 'count') ??
       this.results[0];
-    if (begin) this.lookAt(placeKey(begin));
+    if (begin) this.selectGoal(cellRefKey(begin));
   }
 
   /** Looks at another result: what it is now is what is wished, until something else is typed. */
-  lookAt(key: string): void {
+  selectGoal(key: string): void {
     this.lookedKey = key;
-    const { settings, sizes, notebook } = this.#desk;
+    const { settings, sizes, notebook } = this.#workspace;
     const place = chosenIn(this.results, key);
     if (place && isDimension(place.unit)) {
       const values = sizes.flatMap(
-        ({ id }) => this.#desk.results(place.cell).number(id, place.cell, place.key) ?? [],
+        ({ id }) => this.#workspace.results(place.cell).number(id, place.cell, place.key) ?? [],
       );
       const now = values[Math.floor((values.length - 1) / 2)];
       const within = usualWithin(place.unit, settings, values.length > 0 && values.every(Number.isInteger));
@@ -154,24 +154,24 @@ export class Asked {
         return entered !== undefined && 'value' in entered.entry && !entered.shared;
       }) ??
       feeding[0];
-    if (begin) this.move(placeKey(begin));
+    if (begin) this.move(cellRefKey(begin));
   }
 
   /** Moves another input, between bounds about where it stands. */
   move(key: string): void {
     this.inputKey = key;
-    const { settings, sizes, notebook } = this.#desk;
+    const { settings, sizes, notebook } = this.#workspace;
     const place = chosenIn(this.inputs, key);
     const entered = inputAt(notebook, place ?? null);
     if (!place || !entered) return;
     const by = scaleOf(place, settings);
     const now = sizes.flatMap(
-      ({ id }) => this.#desk.results(place.cell).number(id, place.cell, place.key) ?? [],
+      ({ id }) => this.#workspace.results(place.cell).number(id, place.cell, place.key) ?? [],
     );
-    const positive = entered.must?.above !== undefined || entered.must?.least !== undefined;
+    const positive = entered.constraint?.above !== undefined || entered.constraint?.least !== undefined;
     const bounds = usualBounds(
       now.map((value) => Number((value / by).toPrecision(12))),
-      { positive, whole: entered.must?.whole ?? false },
+      { positive, whole: entered.constraint?.whole ?? false },
     );
     this.fromText = exactly(bounds.from, 1, settings);
     this.toText = exactly(bounds.to, 1, settings);

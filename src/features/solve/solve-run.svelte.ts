@@ -2,9 +2,9 @@ import type { Size } from '../../notebook';
 import { TrialsEnded } from '../../engine/trials-ended';
 import { triesByTrials, type TriesByTrials } from '../../analysis/solve/tries-by-trials';
 import { workBack, type WorkBack, type WorkedBack } from '../../analysis/solve/solve';
-import { toldBy } from '../../workspace/messages';
+import { messageOn } from '../../workspace/messages';
 import type { OpenNotebook } from '../../workspace/start-state';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 
 /** What is to be looked for. */
 export interface Sought extends Pick<WorkBack, 'search' | 'wish'> {
@@ -25,27 +25,27 @@ export interface Found {
 }
 
 /** A search through the values of an input, made anew whenever something else is sought. */
-export class Looking {
+export class SolveRun {
   found: Found | null = $state.raw(null);
   /** From 0 to 1 while it is being searched; null while it is not. */
   progress: number | null = $state(null);
   stopped = $state(false);
   trouble = $state('');
   #stop: AbortController | undefined;
-  readonly #desk: Desk;
+  readonly #workspace: Workspace;
 
-  constructor(desk: Desk) {
-    this.#desk = desk;
+  constructor(workspace: Workspace) {
+    this.#workspace = workspace;
   }
 
   /** Searches; what was under way is given up. What was found before is shown until there is something else. */
-  async look(sought: Sought): Promise<void> {
+  async run(sought: Sought): Promise<void> {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
     this.stopped = false;
     this.trouble = '';
     this.progress = 0;
-    const { open } = this.#desk;
+    const { open } = this.#workspace;
     let trouble = '';
     try {
       const found = await workBack({
@@ -57,13 +57,13 @@ export class Looking {
           if (this.#stop === stop) this.progress = part;
         },
         tries: triesByTrials({
-          trials: (...trials) => this.#desk.trials(...trials),
+          trials: (...trials) => this.#workspace.trials(...trials),
           input: sought.input,
           shared: sought.shared,
           looked: sought.looked,
           sizes: sought.sizes,
           watch: { signal: stop.signal },
-          trouble: (sentence) => (trouble ||= toldBy(this.#desk, sentence)),
+          error: (sentence) => (trouble ||= messageOn(this.#workspace, sentence)),
         }),
       });
       if (this.#stop === stop) this.found = { open, sought, found, trouble };

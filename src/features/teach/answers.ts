@@ -1,22 +1,25 @@
 import type { ClassResult } from '../../notebook';
-import type { Part, Working, WorkingLine } from '../../analysis/explain';
+import type { TextRun, Working, WorkingLine } from '../../analysis/explain';
 
-type Place = Pick<ClassResult, 'cell' | 'key'>;
+type ResultRef = Pick<ClassResult, 'cell' | 'key'>;
 
 /** What an answer on the sheet is covered and uncovered by: the item it stands in, the line, and the step. */
-export const answerKey = (item: Place, { of, steps }: WorkingLine, step: number = steps.length - 1): string =>
-  JSON.stringify([item.cell, item.key, of.cell, of.key, step]);
+export const answerKey = (
+  item: ResultRef,
+  { of, steps }: WorkingLine,
+  step: number = steps.length - 1,
+): string => JSON.stringify([item.cell, item.key, of.cell, of.key, step]);
 
 /** One item of the sheet: what was put on it, and how it is worked. */
 export interface Item {
-  readonly result: Place;
+  readonly result: ResultRef;
   readonly working: Working | { readonly trouble: string };
 }
 
-const idOf = ({ cell, key }: Place): string => `${cell} ${key}`;
+const idOf = ({ cell, key }: ResultRef): string => `${cell} ${key}`;
 
 /** An answer on the sheet, and what is said in the place of its number while it is covered. */
-export interface Standing {
+export interface RevealedAnswer {
   readonly answer: string;
   readonly name: string;
 }
@@ -27,8 +30,8 @@ export interface Standing {
  */
 export function askedFurtherUp(
   items: readonly Item[],
-): (line: WorkingLine, step: number, part: Part) => Standing | undefined {
-  const results = new Map<string, Standing & { readonly nth: number }>();
+): (line: WorkingLine, step: number, part: TextRun) => RevealedAnswer | undefined {
+  const results = new Map<string, RevealedAnswer & { readonly nth: number }>();
   const worths = new Map<string, { answer: string; line: WorkingLine; step: number; nth: number }[]>();
   const order = new Map<WorkingLine, number>();
   const alike = new Map<string, string>();
@@ -52,12 +55,12 @@ export function askedFurtherUp(
     }
   }
 
-  const byResult = (line: WorkingLine, of: NonNullable<Part['of']>): Standing | undefined =>
+  const byResult = (line: WorkingLine, of: NonNullable<TextRun['of']>): RevealedAnswer | undefined =>
     [of, ...(of.over ?? [])]
       .map((place) => results.get(idOf(place)))
       .find((found) => found && found.nth < order.get(line)!);
 
-  const byWorth = (line: WorkingLine, step: number, worth: string): Standing | undefined => {
+  const byWorth = (line: WorkingLine, step: number, worth: string): RevealedAnswer | undefined => {
     const here = order.get(line)! + step;
     const found = worths.get(worth)?.findLast((one) => one.nth < here);
     if (!found) return undefined;

@@ -9,14 +9,14 @@ import {
   type ClassSheet,
   type Notebook,
 } from '../../notebook';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 
-type Place = Pick<ClassResult, 'cell' | 'key'>;
+type ResultRef = Pick<ClassResult, 'cell' | 'key'>;
 
-const same = (a: Place, b: Place): boolean => a.cell === b.cell && a.key === b.key;
+const same = (a: ResultRef, b: ResultRef): boolean => a.cell === b.cell && a.key === b.key;
 
 /** A result that can stand on the sheet, with what it is called. */
-export interface Choosable extends Place {
+export interface Choosable extends ResultRef {
   readonly label: string;
 }
 
@@ -42,7 +42,7 @@ export function onSheet(notebook: Notebook): (ClassResult & Choosable)[] {
   });
 }
 
-export function isOnSheet(notebook: Notebook, place: Place): boolean {
+export function isOnSheet(notebook: Notebook, place: ResultRef): boolean {
   return notebook.classSheet?.results.some((result) => same(result, place)) ?? false;
 }
 
@@ -51,56 +51,57 @@ export function isOnSheet(notebook: Notebook, place: Place): boolean {
  * fall off it.
  */
 function changeResults(
-  desk: Desk,
+  workspace: Workspace,
   change: (results: readonly ClassResult[]) => ClassResult[],
-  said: string,
+  message: string,
 ): void {
-  const kept = onSheet(desk.notebook).map(({ label: _label, ...result }) => result);
-  if (setSheet(desk, { ...desk.notebook.classSheet, results: change(kept) })) desk.said = said;
+  const kept = onSheet(workspace.notebook).map(({ label: _label, ...result }) => result);
+  if (setSheet(workspace, { ...workspace.notebook.classSheet, results: change(kept) }))
+    workspace.announcement = message;
 }
 
 /** @returns whether it could be done; where not, the desk says why */
-export function setSheet(desk: Desk, sheet: ClassSheet): boolean {
+export function setSheet(workspace: Workspace, sheet: ClassSheet): boolean {
   const empty = sheet.results.length === 0 && sheet.size === undefined;
-  const refused = desk.do({ do: 'set class sheet', sheet: empty ? null : sheet });
-  desk.complaint = refused ?? null;
+  const refused = workspace.do({ do: 'set class sheet', sheet: empty ? null : sheet });
+  workspace.complaint = refused ?? null;
   return refused === undefined;
 }
 
-export function putOnSheet(desk: Desk, result: ClassResult): void {
-  const said = `${labelOf(desk.notebook, result)} is on the class sheet.`;
-  changeResults(desk, (results) => [...results, result], said);
+export function putOnSheet(workspace: Workspace, result: ClassResult): void {
+  const message = `${labelOf(workspace.notebook, result)} is on the class sheet.`;
+  changeResults(workspace, (results) => [...results, result], message);
 }
 
-export function takeOffSheet(desk: Desk, place: Place): void {
-  const said = `${labelOf(desk.notebook, place)} is off the class sheet.`;
-  changeResults(desk, (results) => results.filter((result) => !same(result, place)), said);
+export function takeOffSheet(workspace: Workspace, place: ResultRef): void {
+  const message = `${labelOf(workspace.notebook, place)} is off the class sheet.`;
+  changeResults(workspace, (results) => results.filter((result) => !same(result, place)), message);
 }
 
-export function moveOnSheet(desk: Desk, place: Place, by: -1 | 1): void {
-  const results = onSheet(desk.notebook);
+export function moveOnSheet(workspace: Workspace, place: ResultRef, by: -1 | 1): void {
+  const results = onSheet(workspace.notebook);
   const at = results.findIndex((result) => same(result, place));
   const to = at + by;
   if (at < 0 || to < 0 || to >= results.length) return;
   changeResults(
-    desk,
+    workspace,
     (kept) => kept.toSpliced(at, 1).toSpliced(to, 0, kept[at]!),
     `${results[at]!.label} is number ${to + 1} of ${results.length} on the class sheet.`,
   );
 }
 
 /** How far back the working of a result begins: with its own cell, or so many cells before it. */
-export function beginBack(desk: Desk, place: Place, back: number): void {
+export function beginBack(workspace: Workspace, place: ResultRef, back: number): void {
   const before = back === 0 ? 'its own cell' : back === 1 ? 'the cells before it' : `${back} cells before it`;
   changeResults(
-    desk,
+    workspace,
     (results) =>
       results.map((result) => (same(result, place) ? { cell: result.cell, key: result.key, back } : result)),
-    `The working of ${labelOf(desk.notebook, place)} begins with ${before}.`,
+    `The working of ${labelOf(workspace.notebook, place)} begins with ${before}.`,
   );
 }
 
-function labelOf(notebook: Notebook, place: Place): string {
+function labelOf(notebook: Notebook, place: ResultRef): string {
   const cell = allCells(notebook).find(({ id }) => id === place.cell);
   return (cell && choosableIn(cell).find((one) => same(one, place))?.label) ?? cell?.label ?? 'A result';
 }

@@ -30,7 +30,7 @@ export interface ComparedResult {
   readonly lines: readonly ComparedLine[];
 }
 
-export interface Beside {
+export interface ComparedWhatIf {
   readonly letter: string;
   readonly name: string;
   /** Undefined until it has been worked. */
@@ -41,7 +41,7 @@ export interface Beside {
 export function compared(
   choices: readonly Choosable[],
   notebook: Results,
-  whatIfs: readonly Beside[],
+  whatIfs: readonly ComparedWhatIf[],
   sizes: readonly Size[],
   settings: Settings,
 ): ComparedResult[] {
@@ -49,16 +49,16 @@ export function compared(
     const { cell, key, part } = choice;
     const unit: Unit = notebook.unit(cell, key) ?? (part.unit === 'any' ? {} : part.unit);
     const shown = (value: number): string => showNumber(value, unit, settings, part.written);
-    const line = ({ letter, name, results }: Beside): ComparedLine => {
+    const line = ({ letter, name, results }: ComparedWhatIf): ComparedLine => {
       const values = sizes.map(({ id }): ComparedValue => {
         if (!results) return { text: '…', difference: '' };
         const before = told(notebook, id, choice, shown);
         const after = told(results, id, choice, shown);
-        const trouble = results.trouble(id, cell, key)?.message;
+        const error = results.error(id, cell, key)?.message;
         return {
           text: after,
           difference: letter ? differenceOf(notebook, results, id, choice, shown, before, after) : '',
-          ...(trouble ? { trouble } : {}),
+          ...(error ? { trouble: error } : {}),
         };
       });
       return { letter, name, differs: values.some(({ difference }) => difference !== ''), values };

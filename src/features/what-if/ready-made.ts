@@ -55,11 +55,11 @@ function ofStitches(
     if (changes.length === 0 || changes.length < counts.length) return [];
     const [only] = changes;
     const over = results.number(first, cell.id, 'sts.0.over');
-    const said =
+    const message =
       changes.length === 1 && over !== undefined
         ? `${count(only!.value!, settings)} sts to ${length(over, settings)} in place of ${count(only!.value! - by, settings)}`
         : `1 stitch ${by > 0 ? 'more' : 'fewer'} in each count`;
-    return [{ name: `${cell.label}, ${said}`, changes }];
+    return [{ name: `${cell.label}, ${message}`, changes }];
   });
 }
 
@@ -108,7 +108,7 @@ function ofCell(notebook: Notebook, results: Pick<Results, 'number'>, cell: Cell
     return [...ofStitches(notebook, results, cell), ...ofHook(notebook, results, cell)];
   if (cell.kind === 'ease' && !('formula' in cell.ease)) {
     const step = cell.by === 'length' ? easeStep(settings) : easeShare;
-    const said = cell.by === 'length' ? length(step, settings) : '5 % of the body';
+    const message = cell.by === 'length' ? length(step, settings) : '5 % of the body';
     return [1, -1].flatMap((by): ReadyMade[] => {
       const changes = sizes.flatMap(({ id }): Change[] => {
         const ease = results.number(id, cell.id, 'ease');
@@ -118,7 +118,7 @@ function ofCell(notebook: Notebook, results: Pick<Results, 'number'>, cell: Cell
       if (changes.length === 0) return [];
       return [
         {
-          name: `${cell.label}, ${said} ${by > 0 ? 'more' : 'less'} ease`,
+          name: `${cell.label}, ${message} ${by > 0 ? 'more' : 'less'} ease`,
           changes: alike ? [{ ...changes[0]!, size: null }] : changes,
         },
       ];

@@ -10,12 +10,12 @@ import {
 } from '../../formulas';
 import type { Change } from '../../notebook';
 import type { Choosable } from '../../workspace/choosable';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 import { showNumber, symbolFor, typeable, typedNumber } from '../../workspace/display';
 
 /** The unit of a value as far as it is known. */
-export function unitOf(desk: Desk, { cell, key, part }: Choosable): Unit {
-  return desk.allResults.unit(cell, key) ?? (part.unit === 'any' ? {} : part.unit);
+export function unitOf(workspace: Workspace, { cell, key, part }: Choosable): Unit {
+  return workspace.allResults.unit(cell, key) ?? (part.unit === 'any' ? {} : part.unit);
 }
 
 function formulaOf({ part }: Choosable): string | undefined {
@@ -24,16 +24,18 @@ function formulaOf({ part }: Choosable): string | undefined {
 }
 
 /** What stands in a value now, as it is typed: a number, or a formula after its sign. */
-export function standing(desk: Desk, choice: Choosable, size: string): string {
+export function standing(workspace: Workspace, choice: Choosable, size: string): string {
   const formula = formulaOf(choice);
-  if (formula !== undefined) return `=${shownFormula(formula, desk.settings.decimal)}`;
-  const value = desk.allResults.number(size, choice.cell, choice.key);
-  return value === undefined ? '' : typeable(value, unitOf(desk, choice), desk.settings, choice.part.written);
+  if (formula !== undefined) return `=${shownFormula(formula, workspace.settings.decimal)}`;
+  const value = workspace.allResults.number(size, choice.cell, choice.key);
+  return value === undefined
+    ? ''
+    : typeable(value, unitOf(workspace, choice), workspace.settings, choice.part.written);
 }
 
 /** The change that a person typed for a value, or why it cannot be made. */
 export async function typedChange(
-  desk: Desk,
+  workspace: Workspace,
   choice: Choosable,
   size: string | null,
   typed: string,
@@ -41,16 +43,16 @@ export async function typedChange(
   const { cell, key, part } = choice;
   const place = { cell, key };
   const asFormula = async (formula: string): Promise<{ change: Change } | { problem: string }> => {
-    const tried = await desk.readTyped(formula, place);
+    const tried = await workspace.readTyped(formula, place);
     return 'problem' in tried ? tried : { change: { ...place, size: null, formula: tried.formula } };
   };
   if (typed.trim().startsWith('=')) return asFormula(typed.trim());
-  const unit = unitOf(desk, choice);
-  const read = typedNumber(typed, { ...part, entry: { value: null } }, unit, desk.settings);
+  const unit = unitOf(workspace, choice);
+  const read = typedNumber(typed, { ...part, entry: { value: null } }, unit, workspace.settings);
   if ('problem' in read) return read;
   if (read.value === null) return { problem: 'Type the value to look at.' };
   if (choice.line === 'input') return { change: { ...place, size, value: read.value } };
-  const constant = asConstant(read.value, unit, desk.settings.decimal);
+  const constant = asConstant(read.value, unit, workspace.settings.decimal);
   return constant === undefined
     ? { problem: 'This is worked out: type a formula, beginning with =.' }
     : asFormula(constant);
@@ -67,23 +69,23 @@ function asConstant(value: number, unit: Unit, decimal: '.' | ','): string | und
 }
 
 /** A change in words: "15", "= finished_bust / 2", with its unit. */
-export function changeInWords(desk: Desk, choice: Choosable, { value, formula }: Change): string {
-  if (formula !== undefined) return `= ${shownFormula(formula, desk.settings.decimal)}`;
-  const unit = unitOf(desk, choice);
-  const { settings } = desk;
+export function changeInWords(workspace: Workspace, choice: Choosable, { value, formula }: Change): string {
+  if (formula !== undefined) return `= ${shownFormula(formula, workspace.settings.decimal)}`;
+  const unit = unitOf(workspace, choice);
+  const { settings } = workspace;
   const { written } = choice.part;
   return `${showNumber(value!, unit, settings, written)} ${symbolFor(unit, settings, written)}`.trim();
 }
 
 /** What stands in a value now, in words; of sizes that differ, from the least to the most. */
-export function nowInWords(desk: Desk, choice: Choosable, size: string | null): string {
+export function nowInWords(workspace: Workspace, choice: Choosable, size: string | null): string {
   const formula = formulaOf(choice);
-  if (formula !== undefined) return `= ${shownFormula(formula, desk.settings.decimal)}`;
-  const unit = unitOf(desk, choice);
-  const { settings } = desk;
+  if (formula !== undefined) return `= ${shownFormula(formula, workspace.settings.decimal)}`;
+  const unit = unitOf(workspace, choice);
+  const { settings } = workspace;
   const { written } = choice.part;
-  const sizes = size === null ? desk.sizes.map(({ id }) => id) : [size];
-  const values = sizes.flatMap((id) => desk.allResults.number(id, choice.cell, choice.key) ?? []);
+  const sizes = size === null ? workspace.sizes.map(({ id }) => id) : [size];
+  const values = sizes.flatMap((id) => workspace.allResults.number(id, choice.cell, choice.key) ?? []);
   if (values.length === 0) return 'nothing yet';
   const shown = [Math.min(...values), Math.max(...values)].map((value) =>
     showNumber(value, unit, settings, written),

@@ -1,6 +1,6 @@
 import type { WhatIf } from '../../notebook';
 import { Results } from '../../engine';
-import type { Desk } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace/workspace.svelte';
 
 /** The results of the what-ifs that are on, as they arrive. */
 export class WorkedWhatIfs {
@@ -9,12 +9,12 @@ export class WorkedWhatIfs {
   /** Goes up with everything that arrives. */
   version = $state(0);
 
-  constructor(desk: Desk) {
-    void desk.followWhatIfs({
+  constructor(workspace: Workspace) {
+    void workspace.followWhatIfs({
       answer: (id, answer) => {
         let results = this.#results.get(id);
         if (!results) this.#results.set(id, (results = new Results()));
-        results.told = desk.allResults.told;
+        results.messageFor = workspace.allResults.messageFor;
         results.apply(answer);
         this.#failures.delete(id);
         this.version++;
@@ -43,12 +43,12 @@ export class WorkedWhatIfs {
   }
 }
 
-const known = new WeakMap<Desk, WorkedWhatIfs>();
+const known = new WeakMap<Workspace, WorkedWhatIfs>();
 
 /** What-ifs are worked from the first time that someone asks for them. */
-export function workedWhatIfs(desk: Desk): WorkedWhatIfs {
-  let worked = known.get(desk);
-  if (!worked) known.set(desk, (worked = new WorkedWhatIfs(desk)));
+export function workedWhatIfs(workspace: Workspace): WorkedWhatIfs {
+  let worked = known.get(workspace);
+  if (!worked) known.set(workspace, (worked = new WorkedWhatIfs(workspace)));
   return worked;
 }
 

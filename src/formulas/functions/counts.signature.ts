@@ -1,5 +1,5 @@
 import { length, plain, rowGauge, rows, stitchGauge, stitches } from '../units';
-import { given, optional, type Listed } from './function-entry';
+import { given, optional, type FunctionSignature } from './function-entry';
 
 const rule = given('"nearest", "up" or "down"', 'text');
 const motifs = [
@@ -155,4 +155,4 @@ export const counts = [
     repeats: true,
     gives: 'text',
   },
-] as const satisfies readonly Listed[];
+] as const satisfies readonly FunctionSignature[];

@@ -1,12 +1,12 @@
 import { plainOf, type Amount } from '../../analysis/explain/amount';
 import type { Work } from '../../analysis/explain/work';
-import type { Part } from '../../analysis/explain/working';
+import type { TextRun } from '../../analysis/explain/working';
 
 /** A division that leaves something over, as a step: "58 rows ÷ 10 = 5, remainder 8". */
 export function withRemainder(
   work: Work,
-  of: Amount | readonly Part[],
-  by: readonly Part[],
+  of: Amount | readonly TextRun[],
+  by: readonly TextRun[],
   all: number,
   parts: number,
 ): void {

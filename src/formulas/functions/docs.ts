@@ -7,15 +7,15 @@ import { lengths } from './lengths.docs';
 import { pieces } from './pieces.docs';
 import { shaping } from './shaping.docs';
 import { standard } from './standard.docs';
-import type { Told } from './function-docs';
+import type { FunctionDocs } from './function-docs';
 import { yarn } from './yarn.docs';
 
-export type { Told } from './function-docs';
+export type { FunctionDocs as Told } from './function-docs';
 
 /** A function with what is told of it. Apart from its entry, so that a page can load it when it is read. */
-export type ToldFunction = FunctionEntry & Told;
+export type DocumentedFunction = FunctionEntry & FunctionDocs;
 
-const told: Readonly<Record<string, Told>> = {
+const docs: Readonly<Record<string, FunctionDocs>> = {
   ...lengths,
   ...counts,
   ...shaping,
@@ -27,13 +27,13 @@ const told: Readonly<Record<string, Told>> = {
 };
 
 /** Every function with what is told of it, family by family. */
-export const toldFunctions: readonly ToldFunction[] = functions.map((entry) => ({
+export const documentedFunctions: readonly DocumentedFunction[] = functions.map((entry) => ({
   ...entry,
-  ...told[entry.name]!,
+  ...docs[entry.name]!,
 }));
 
 /** What is told of a function, by its name in any case; undefined where it is not offered. */
-export function toldOf(name: string): Told | undefined {
+export function docsOf(name: string): FunctionDocs | undefined {
   const entry = functionNamed(name);
-  return entry && told[entry.name];
+  return entry && docs[entry.name];
 }

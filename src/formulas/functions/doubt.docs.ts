@@ -1,7 +1,7 @@
 import type { doubt as listed } from './doubt.signature';
-import type { ToldOf } from './function-docs';
+import type { DocsOf } from './function-docs';
 
-export const doubt: ToldOf<typeof listed> = {
+export const doubt: DocsOf<typeof listed> = {
   GAUGEUNCERTAINTY: {
     about: 'The standard uncertainty of a gauge, from the same readings as GAUGE.',
     example: 'GAUGEUNCERTAINTY(STS(14); CM(10); STS(15); CM(10))',

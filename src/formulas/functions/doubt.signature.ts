@@ -1,5 +1,5 @@
 import { length, plain } from '../units';
-import { given, optional, type Listed } from './function-entry';
+import { given, optional, type FunctionSignature } from './function-entry';
 
 const readings = [given('count', 'any'), given('over', length)];
 const freedom = given('degrees of freedom', plain);
@@ -58,4 +58,4 @@ export const doubt = [
     ],
     gives: plain,
   },
-] as const satisfies readonly Listed[];
+] as const satisfies readonly FunctionSignature[];

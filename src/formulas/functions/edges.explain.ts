@@ -28,12 +28,12 @@ import {
   type Amount,
 } from '../../analysis/explain/amount';
 import type { Shows, Work } from '../../analysis/explain/work';
-import type { Part } from '../../analysis/explain/working';
+import type { TextRun } from '../../analysis/explain/working';
 import { withRemainder } from './division.explain';
 import { fitted, multipleOf, ruleInWords } from './fitted.explain';
 
 /** A ratio as it is told: it is the answer of a step before. */
-const fraction = (pick: number, of: number): Part[] => [
+const fraction = (pick: number, of: number): TextRun[] => [
   { text: `${pick}/${of}`, ...knownBy(plainOf(pick / of)) },
 ];
 
@@ -51,7 +51,7 @@ function ratio(work: Work, rowGauge: Amount, stitchGauge: Amount) {
 const edgeOf = ({ value }: Amount): EdgeStretch => JSON.parse(value as string) as EdgeStretch;
 
 /** A stretch of an edge: the exact stitches it takes are said, its plan goes on. */
-function edge(work: Work, says: readonly Part[], plan: EdgeStretch): Amount {
+function edge(work: Work, says: readonly TextRun[], plan: EdgeStretch): Amount {
   const exact = stitchesOf(pickUpEdge([plan]).unfitted);
   return work.say(says, amount(JSON.stringify(plan), 'edge'), {
     answer: work.write(exact),

@@ -1,5 +1,5 @@
 import { length, plain, rowGauge, rows, stitchGauge, stitches } from '../units';
-import { given, optional, type Listed } from './function-entry';
+import { given, optional, type FunctionSignature } from './function-entry';
 
 const gauges = [
   given('row gauge of the edge', rowGauge),
@@ -129,4 +129,4 @@ export const edges = [
     repeats: true,
     gives: 'truth',
   },
-] as const satisfies readonly Listed[];
+] as const satisfies readonly FunctionSignature[];

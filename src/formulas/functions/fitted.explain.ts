@@ -1,17 +1,17 @@
 import { fitCount, type Repeat, type Rule } from '../../craft';
 import { bare, numberIn, type Amount } from '../../analysis/explain/amount';
 import type { Work } from '../../analysis/explain/work';
-import type { Part } from '../../analysis/explain/working';
+import type { TextRun } from '../../analysis/explain/working';
 
 /** "multiple of 8 + 3", "multiple of 4", "multiple of 8 − 1" */
-export function multipleOf(work: Work, multiple: Amount, plus: Amount): Part[] {
+export function multipleOf(work: Work, multiple: Amount, plus: Amount): TextRun[] {
   return work.tell`multiple of ${bare(multiple)}${numberIn(plus) === 0 ? '' : work.plus(bare(plus))}`;
 }
 
 const toward = { nearest: 'nearest', up: 'up to the next', down: 'down to the next' } as const;
 
 /** What a rule is called before the counts it may take: "nearest multiple of 8 + 3". */
-export function ruleInWords(work: Work, rule: Rule, counts: string | readonly Part[]): Part[] {
+export function ruleInWords(work: Work, rule: Rule, counts: string | readonly TextRun[]): TextRun[] {
   return work.tell`${toward[rule]} ${counts}`;
 }
 
@@ -19,7 +19,7 @@ export function ruleInWords(work: Work, rule: Rule, counts: string | readonly Pa
 export function fitted(
   work: Work,
   wanted: Amount,
-  allowed: { repeats: Repeat[]; rule: Rule; parity?: 'odd' | 'even' | undefined; says: readonly Part[] },
+  allowed: { repeats: Repeat[]; rule: Rule; parity?: 'odd' | 'even' | undefined; says: readonly TextRun[] },
 ): Amount {
   const { count, below, above } = fitCount(numberIn(wanted), allowed.repeats, allowed.rule, allowed.parity);
   const result = { value: count, unit: wanted.unit };

@@ -37,7 +37,7 @@ export interface Argument {
 }
 
 /** An entry as its family lists it. */
-export type Listed = Omit<FunctionEntry, 'of' | 'family'>;
+export type FunctionSignature = Omit<FunctionEntry, 'of' | 'family'>;
 
 export const given = (label: string, unit: Unit | 'any'): Argument => ({ label, unit });
 export const optional = (label: string, unit: Unit | 'any'): Argument => ({ label, unit, optional: true });

@@ -1,5 +1,5 @@
 import { length, mass, massPerArea, plain, stitchGauge, stitches, strain } from '../units';
-import { given, type Listed } from './function-entry';
+import { given, type FunctionSignature } from './function-entry';
 
 const opening = [
   given('stitches of the opening', stitches),
@@ -147,4 +147,4 @@ export const lengths = [
     ],
     gives: stitches,
   },
-] as const satisfies readonly Listed[];
+] as const satisfies readonly FunctionSignature[];

@@ -27,10 +27,10 @@ import {
   type Amount,
 } from '../../analysis/explain/amount';
 import type { Shows, Work } from '../../analysis/explain/work';
-import type { Part } from '../../analysis/explain/working';
+import type { TextRun } from '../../analysis/explain/working';
 import { gathered } from './shaping.explain';
 import { spaced } from './spaced.explain';
-import { askedTaper, tapered } from './tapered.explain';
+import { taperRequest, tapered } from './tapered.explain';
 
 const planOf = ({ value }: Amount): Piece => JSON.parse(value as string) as Piece;
 const rowsIn = (piece: Amount): Row[] => workPiece(planOf(piece));
@@ -76,7 +76,7 @@ function rowsOfStretch(piece: Amount, which: Amount): Row[] {
   throw new CraftError('no-rows', 'This stretch has no rows.');
 }
 
-function counted(work: Work, stretches: readonly Stretch[], rows: readonly Row[]): Part[] {
+function counted(work: Work, stretches: readonly Stretch[], rows: readonly Row[]): TextRun[] {
   return work.sum(
     stretches.flatMap((_stretch, at) => {
       const own = rows.filter(({ stretch }) => stretch === at).length;
@@ -100,7 +100,7 @@ function stretchSteps(
 ): Amount {
   const [first, second] = madeOf as [Amount, Amount];
   const last = (): Amount => stitchesOf(rows.at(-1)!.count);
-  const atEnds = (sign: string): Part[] =>
+  const atEnds = (sign: string): TextRun[] =>
     [first, second].filter((count) => n(count) > 0).flatMap((count) => work.tell`${sign}${count}`);
   switch (stretch.kind) {
     case 'even':
@@ -108,7 +108,7 @@ function stretchSteps(
       return from;
     case 'taper': {
       const [to, over, perRow, every, before, after, order] = madeOf;
-      tapered(work, askedTaper([from, to!, over!, perRow!, every!, before!, after!], order!));
+      tapered(work, taperRequest([from, to!, over!, perRow!, every!, before!, after!], order!));
       return to!;
     }
     case 'evenly':

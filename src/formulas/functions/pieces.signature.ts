@@ -1,5 +1,5 @@
 import { area, length, plain, rows, stitches } from '../units';
-import { given, optional, type Listed } from './function-entry';
+import { given, optional, type FunctionSignature } from './function-entry';
 
 const fabric = given('fabric', 'fabric');
 const piece = given('piece', 'piece');
@@ -131,4 +131,4 @@ export const pieces = [
     ],
     gives: length,
   },
-] as const satisfies readonly Listed[];
+] as const satisfies readonly FunctionSignature[];

@@ -1,7 +1,7 @@
 import type { shaping as listed } from './shaping.signature';
-import type { ToldOf } from './function-docs';
+import type { DocsOf } from './function-docs';
 
-export const shaping: ToldOf<typeof listed> = {
+export const shaping: DocsOf<typeof listed> = {
   SPACING: {
     about:
       'Shaping spread evenly across one row: the plain stitches before each increase or decrease, and after the last.',

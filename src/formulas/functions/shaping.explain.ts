@@ -3,7 +3,7 @@ import { inSteps } from '../steps';
 import { bare, numberIn as n, plainOf, stitchesOf, textOf, type Amount } from '../../analysis/explain/amount';
 import type { Shows, Work } from '../../analysis/explain/work';
 import { spaced } from './spaced.explain';
-import { tapered, askedTaper } from './tapered.explain';
+import { tapered, taperRequest } from './tapered.explain';
 
 function across(work: Work, given: readonly Amount[]) {
   const [from, to, worked, ends] = given;
@@ -35,7 +35,7 @@ export const shaping = {
     return work.say('plain before each, and after the last', textOf(inSteps(plain.map(String))));
   },
   SHAPINGS: (work, ...given) => plainOf(across(work, given).shapings),
-  TAPEREVERY: (work, ...given) => tapered(work, askedTaper(given.slice(0, 7), given[7]!)),
+  TAPEREVERY: (work, ...given) => tapered(work, taperRequest(given.slice(0, 7), given[7]!)),
   GATHER: (work, from, to, rounds) => {
     const steps = gathered(work, from!, to!, rounds!);
     return work.say(

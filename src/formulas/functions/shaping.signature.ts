@@ -1,5 +1,5 @@
 import { plain, rows, stitches } from '../units';
-import { given, optional, type Listed } from './function-entry';
+import { given, optional, type FunctionSignature } from './function-entry';
 
 const spaced = [
   given('from', stitches),
@@ -50,4 +50,4 @@ export const shaping = [
     arguments: [given('count', stitches), given('repeats', plain), given('by', stitches)],
     gives: stitches,
   },
-] as const satisfies readonly Listed[];
+] as const satisfies readonly FunctionSignature[];

@@ -1,7 +1,7 @@
 import { counts } from './counts.signature';
 import { doubt } from './doubt.signature';
 import { edges } from './edges.signature';
-import type { Family, FunctionEntry, Listed } from './function-entry';
+import type { Family, FunctionEntry, FunctionSignature } from './function-entry';
 import { lengths } from './lengths.signature';
 import { pieces } from './pieces.signature';
 import { shaping } from './shaping.signature';
@@ -11,7 +11,7 @@ import { yarn } from './yarn.signature';
 export { families } from './function-entry';
 export type { Argument, Family, FunctionEntry } from './function-entry';
 
-const listed: Readonly<Record<Family, readonly Listed[]>> = {
+const listed: Readonly<Record<Family, readonly FunctionSignature[]>> = {
   Lengths: lengths,
   'Counts and repeats': counts,
   Shaping: shaping,

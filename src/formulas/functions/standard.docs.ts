@@ -1,7 +1,7 @@
 import type { standard as listed } from './standard.signature';
-import type { ToldOf } from './function-docs';
+import type { DocsOf } from './function-docs';
 
-export const standard: ToldOf<typeof listed> = {
+export const standard: DocsOf<typeof listed> = {
   IF: {
     about: 'One result where a condition holds, another where it does not.',
     example: 'IF(bust > CM(110); STS(4); STS(2))',

@@ -1,5 +1,5 @@
 import { plain } from '../units';
-import { given, optional, type Listed } from './function-entry';
+import { given, optional, type FunctionSignature } from './function-entry';
 
 const value = given('value', 'any');
 /** Functions of OpenFormula (OASIS OpenDocument 1.3, part 4). */
@@ -92,4 +92,4 @@ export const standard = [
     arguments: [],
     gives: plain,
   },
-] as const satisfies readonly Listed[];
+] as const satisfies readonly FunctionSignature[];

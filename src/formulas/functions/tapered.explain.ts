@@ -6,7 +6,7 @@ import type { Work } from '../../analysis/explain/work';
 import { withRemainder } from './division.explain';
 
 /** A taper as a formula asks for it. */
-export interface AskedTaper {
+export interface TaperRequest {
   readonly from: Amount;
   readonly to: Amount;
   readonly over: Amount;
@@ -22,7 +22,7 @@ export interface AskedTaper {
  * of it depends on the side of the first row, which only moves a shaping row inside its interval (and a formula counts
  * from a right-side row).
  */
-export function tapered(work: Work, asked: AskedTaper): Amount {
+export function tapered(work: Work, asked: TaperRequest): Amount {
   const { every, order } = asked;
   const [from, to, over, perRow, before, after] = [
     asked.from,
@@ -66,7 +66,7 @@ export function tapered(work: Work, asked: AskedTaper): Amount {
 }
 
 /** What stands in the arguments of a taper: from, to, over, each row, every, plain before and after, and its order. */
-export function askedTaper(given: readonly Amount[], order: Amount): AskedTaper {
+export function taperRequest(given: readonly Amount[], order: Amount): TaperRequest {
   const [from, to, over, perRow, every, before, after] = given as [
     Amount,
     Amount,

@@ -1,7 +1,7 @@
 import type { yarn as listed } from './yarn.signature';
-import type { ToldOf } from './function-docs';
+import type { DocsOf } from './function-docs';
 
-export const yarn: ToldOf<typeof listed> = {
+export const yarn: DocsOf<typeof listed> = {
   GRAMS: { about: 'A weight in grams.', example: 'GRAMS(50)' },
   YARNGRAMS: {
     about:

@@ -1,5 +1,5 @@
 import { area, length, mass, plain, stitchGauge, stitches } from '../units';
-import { given, optional, type Listed } from './function-entry';
+import { given, optional, type FunctionSignature } from './function-entry';
 
 const ball = given('weight of a ball', mass);
 const sites = [given('sites', plain), given('every', plain), given('first site', plain)];
@@ -51,4 +51,4 @@ export const yarn = [
     arguments: [given('stitches', stitches), given('stitches a minute', plain)],
     gives: plain,
   },
-] as const satisfies readonly Listed[];
+] as const satisfies readonly FunctionSignature[];

@@ -15,7 +15,7 @@ function partInputs(cell: AsMadeCell): Input[] {
       label: numberedLabel('Part', at),
       unit: length,
       entry: width,
-      must: { least: 0 },
+      constraint: { least: 0 },
     },
     {
       key: `of.${at}.times`,
@@ -23,7 +23,7 @@ function partInputs(cell: AsMadeCell): Input[] {
       label: `${numberedLabel('Part', at)}, times`,
       unit: plain,
       entry: times,
-      must: { above: 0 },
+      constraint: { above: 0 },
     },
   ]);
 }
@@ -58,7 +58,7 @@ export const asMade: Kind<AsMadeCell> = {
             label: lessLabel[cell.closes],
             unit: length,
             entry: cell.less,
-            must: { least: 0 },
+            constraint: { least: 0 },
           },
         ]),
     {
@@ -67,7 +67,7 @@ export const asMade: Kind<AsMadeCell> = {
       label: 'Wanted',
       unit: length,
       entry: cell.wish,
-      must: { above: 0 },
+      constraint: { above: 0 },
     },
     {
       key: 'within',
@@ -75,7 +75,7 @@ export const asMade: Kind<AsMadeCell> = {
       label: 'May be off by',
       unit: length,
       entry: cell.within,
-      must: { above: 0 },
+      constraint: { above: 0 },
     },
   ],
   outputs: (cell): Output[] => {

@@ -17,7 +17,7 @@ export const ease: Kind<EaseCell> = {
       label: 'Body',
       unit: length,
       entry: cell.body,
-      must: { above: 0 },
+      constraint: { above: 0 },
     },
     {
       key: 'ease',

@@ -14,7 +14,7 @@ export function repeatInputs(name: string, repeat: RepeatEntry, number: number):
       label: 'Multiple of',
       unit: plain,
       entry: repeat.multiple,
-      must: { whole: true, least: 1 },
+      constraint: { whole: true, least: 1 },
     },
     {
       key: `${key}plus`,
@@ -22,7 +22,7 @@ export function repeatInputs(name: string, repeat: RepeatEntry, number: number):
       label: 'plus',
       unit: plain,
       entry: repeat.plus,
-      must: { whole: true },
+      constraint: { whole: true },
     },
   ];
 }
@@ -71,7 +71,7 @@ export const fit: Kind<RepeatFit> = {
       label: 'Wanted',
       unit: cell.counts === 'stitches' ? stitches : rows,
       entry: cell.target,
-      must: { above: 0 },
+      constraint: { above: 0 },
     },
     ...repeatInputs(cell.name, cell, 1),
     ...(cell.more ?? []).flatMap((repeat, at) => repeatInputs(cell.name, repeat, at + 2)),

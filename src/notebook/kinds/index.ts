@@ -1,4 +1,4 @@
-import { remembered } from '../memoize-per-cell';
+import { memoizePerCell } from '../memoize-per-cell';
 import type { Cell, CellKind } from '../document';
 import type { Input, Kind, Output } from '../kind';
 import { asMade } from './as-made';
@@ -38,10 +38,10 @@ export function kindOf(cell: Cell): Kind {
   return kinds[cell.kind] as unknown as Kind;
 }
 
-export const inputsOf = remembered<readonly Input[]>((cell) => kindOf(cell).inputs(cell));
+export const inputsOf = memoizePerCell<readonly Input[]>((cell) => kindOf(cell).inputs(cell));
 
 /** The outputs of a cell, with the formulas the person took over in place of the kind's own. */
-export const outputsOf = remembered<readonly Output[]>((cell) =>
+export const outputsOf = memoizePerCell<readonly Output[]>((cell) =>
   kindOf(cell)
     .outputs(cell)
     .map((output) => {

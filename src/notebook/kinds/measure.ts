@@ -24,7 +24,7 @@ export const measure: Kind<Measure> = {
       entry: cell.entry,
       ...(cell.unit === 'percent' ? { written: 'percent' } : {}),
       ...(cell.unit === 'length' && !cell.chosen ? { within: measurable } : {}),
-      ...(cell.unit === 'stitches' || cell.unit === 'rows' ? { must: { whole: true } } : {}),
+      ...(cell.unit === 'stitches' || cell.unit === 'rows' ? { constraint: { whole: true } } : {}),
     },
   ],
   outputs: () => [],

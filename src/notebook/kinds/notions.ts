@@ -27,7 +27,7 @@ export const notions: Kind<NotionsCell> = {
       label: 'Places',
       unit: plain,
       entry: cell.sites,
-      must: some,
+      constraint: some,
     },
     {
       key: 'every',
@@ -35,7 +35,7 @@ export const notions: Kind<NotionsCell> = {
       label: 'one at every',
       unit: plain,
       entry: cell.every,
-      must: some,
+      constraint: some,
     },
     {
       key: 'startAt',
@@ -43,7 +43,7 @@ export const notions: Kind<NotionsCell> = {
       label: 'from place',
       unit: plain,
       entry: cell.startAt,
-      must: some,
+      constraint: some,
     },
     {
       key: 'each',
@@ -51,7 +51,7 @@ export const notions: Kind<NotionsCell> = {
       label: 'Length of each',
       unit: length,
       entry: cell.each,
-      must: { least: 0 },
+      constraint: { least: 0 },
     },
     {
       key: 'waste',
@@ -60,7 +60,7 @@ export const notions: Kind<NotionsCell> = {
       unit: plain,
       written: 'percent',
       entry: cell.waste,
-      must: { least: 0 },
+      constraint: { least: 0 },
     },
   ],
   outputs: (cell) => {

@@ -13,27 +13,27 @@ const fields: Record<EdgePart['kind'], { called: string; fields: Field[] }> = {
   rows: {
     called: 'EDGEROWS',
     fields: [
-      { field: 'rows', label: 'Row ends', unit: rows, must: count },
-      { field: 'pick', label: 'pick up', unit: stitches, must: some },
-      { field: 'of', label: 'in every', unit: rows, must: some },
+      { field: 'rows', label: 'Row ends', unit: rows, constraint: count },
+      { field: 'pick', label: 'pick up', unit: stitches, constraint: some },
+      { field: 'of', label: 'in every', unit: rows, constraint: some },
     ],
   },
   stitches: {
     called: 'EDGESTITCHES',
-    fields: [{ field: 'count', label: 'Stitches, one for one', unit: stitches, must: count }],
+    fields: [{ field: 'count', label: 'Stitches, one for one', unit: stitches, constraint: count }],
   },
   motifs: {
     called: 'EDGEMOTIFS',
     fields: [
-      { field: 'motifs', label: 'Motifs or chain spaces', unit: plain, must: count },
-      { field: 'each', label: 'stitches in each', unit: stitches, must: count },
+      { field: 'motifs', label: 'Motifs or chain spaces', unit: plain, constraint: count },
+      { field: 'each', label: 'stitches in each', unit: stitches, constraint: count },
     ],
   },
   curve: {
     called: 'EDGECURVE',
     fields: [
-      { field: 'length', label: 'Length of the curve', unit: length, must: { least: 0 } },
-      { field: 'gauge', label: 'at', unit: stitchGauge, must: { above: 0 } },
+      { field: 'length', label: 'Length of the curve', unit: length, constraint: { least: 0 } },
+      { field: 'gauge', label: 'at', unit: stitchGauge, constraint: { above: 0 } },
     ],
   },
 };

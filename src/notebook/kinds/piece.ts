@@ -1,5 +1,5 @@
 import type { Entry, PieceCell, PieceStretch, TaperStretch } from '../document';
-import { edgeTold } from '../shaped-edge';
+import { shapedEdge } from '../shaped-edge';
 import { mapEntry } from '../entry';
 import { howWorked } from '../how-worked';
 import type { Input, Kind, Output } from '../kind';
@@ -9,28 +9,28 @@ type Field = Omit<Input, 'key' | 'name' | 'entry'> & { field: string; called: st
 const count = { whole: true, least: 0 } as const;
 const some = { whole: true, least: 1 } as const;
 const atEnds: Field[] = [
-  { field: 'atStart', called: 'at_start', label: 'At the start', unit: stitches, must: count },
-  { field: 'atEnd', called: 'at_end', label: 'At the end', unit: stitches, must: count },
+  { field: 'atStart', called: 'at_start', label: 'At the start', unit: stitches, constraint: count },
+  { field: 'atEnd', called: 'at_end', label: 'At the end', unit: stitches, constraint: count },
 ];
 
 /** The inputs of each kind of stretch, in the order they are read. */
 const fields: Record<Exclude<PieceStretch['kind'], 'rows'>, Field[]> = {
-  even: [{ field: 'rows', called: 'rows', label: 'Rows', unit: rows, must: count }],
+  even: [{ field: 'rows', called: 'rows', label: 'Rows', unit: rows, constraint: count }],
   taper: [
-    { field: 'to', called: 'to', label: 'To', unit: stitches, must: some },
-    { field: 'over', called: 'over', label: 'Over', unit: rows, must: count },
-    { field: 'perRow', called: 'per_row', label: 'Each shaping row', unit: stitches, must: some },
-    { field: 'before', called: 'before', label: 'Plain before', unit: rows, must: count },
-    { field: 'after', called: 'after', label: 'Plain after', unit: rows, must: count },
+    { field: 'to', called: 'to', label: 'To', unit: stitches, constraint: some },
+    { field: 'over', called: 'over', label: 'Over', unit: rows, constraint: count },
+    { field: 'perRow', called: 'per_row', label: 'Each shaping row', unit: stitches, constraint: some },
+    { field: 'before', called: 'before', label: 'Plain before', unit: rows, constraint: count },
+    { field: 'after', called: 'after', label: 'Plain after', unit: rows, constraint: count },
   ],
-  evenly: [{ field: 'to', called: 'to', label: 'To', unit: stitches, must: some }],
+  evenly: [{ field: 'to', called: 'to', label: 'To', unit: stitches, constraint: some }],
   eachRepeat: [
-    { field: 'repeats', called: 'repeats', label: 'Repeats', unit: plain, must: some },
-    { field: 'by', called: 'by', label: 'Each by', unit: stitches, must: { whole: true } },
+    { field: 'repeats', called: 'repeats', label: 'Repeats', unit: plain, constraint: some },
+    { field: 'by', called: 'by', label: 'Each by', unit: stitches, constraint: { whole: true } },
   ],
   gather: [
-    { field: 'to', called: 'to', label: 'To about', unit: stitches, must: some },
-    { field: 'rounds', called: 'rounds', label: 'In rounds', unit: rows, must: some },
+    { field: 'to', called: 'to', label: 'To about', unit: stitches, constraint: some },
+    { field: 'rounds', called: 'rounds', label: 'In rounds', unit: rows, constraint: some },
   ],
   leave: atEnds,
   add: atEnds,
@@ -94,7 +94,7 @@ function stretchFormula(cell: PieceCell, stretch: PieceStretch): string {
 }
 
 function edgeArgument(cell: PieceCell, stretch: TaperStretch): string {
-  const edge = edgeTold(cell, stretch);
+  const edge = shapedEdge(cell, stretch);
   return edge ? `; "${edge}"` : '';
 }
 
@@ -160,7 +160,7 @@ export const piece: Kind<PieceCell> = {
       label: 'Start with',
       unit: stitches,
       entry: cell.start,
-      must: some,
+      constraint: some,
     },
     ...cell.stretches.flatMap((stretch) => stretchInputs(cell, stretch)),
   ],

@@ -20,8 +20,15 @@ export const spacing: Kind<SpacingCell> = {
     ends: 'half',
   }),
   inputs: (cell) => [
-    { key: 'from', name: `${cell.name}_from`, label: 'From', unit: stitches, entry: cell.from, must: some },
-    { key: 'to', name: `${cell.name}_to`, label: 'To', unit: stitches, entry: cell.to, must: some },
+    {
+      key: 'from',
+      name: `${cell.name}_from`,
+      label: 'From',
+      unit: stitches,
+      entry: cell.from,
+      constraint: some,
+    },
+    { key: 'to', name: `${cell.name}_to`, label: 'To', unit: stitches, entry: cell.to, constraint: some },
   ],
   outputs: (cell) => {
     const row = `${cell.name}_from; ${cell.name}_to; "${cell.worked}"${cell.worked === 'flat' ? `; "${cell.ends}"` : ''}`;

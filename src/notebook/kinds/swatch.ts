@@ -57,7 +57,7 @@ function readingInputs(counted: Counted, place: ReadingPlace): Input[] {
       label: `${counted === 'sts' ? 'Stitches' : 'Rows'} counted${place.when}`,
       unit: counted === 'sts' ? stitches : rows,
       entry: place.reading.count,
-      must: { above: 0 },
+      constraint: { above: 0 },
       shared: true,
     },
     {
@@ -66,7 +66,7 @@ function readingInputs(counted: Counted, place: ReadingPlace): Input[] {
       label: `Length the ${field[counted]} were counted over${place.when}`,
       unit: length,
       entry: place.reading.over,
-      must: { above: 0 },
+      constraint: { above: 0 },
       shared: true,
     },
   ];

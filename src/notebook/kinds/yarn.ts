@@ -37,7 +37,7 @@ export const yarn: Kind<YarnCell> = {
       unit: plain,
       written: 'percent',
       entry: cell.reserve,
-      must: { least: 0 },
+      constraint: { least: 0 },
     },
     {
       key: 'ballGrams',
@@ -45,7 +45,7 @@ export const yarn: Kind<YarnCell> = {
       label: 'A ball weighs',
       unit: mass,
       entry: cell.ballGrams,
-      must: { above: 0 },
+      constraint: { above: 0 },
     },
     {
       key: 'ballLength',
@@ -54,7 +54,7 @@ export const yarn: Kind<YarnCell> = {
       unit: length,
       written: 'metres',
       entry: cell.ballLength,
-      must: { above: 0 },
+      constraint: { above: 0 },
     },
   ],
   outputs: (cell) => {

@@ -18,7 +18,7 @@ import { yarn } from './yarn';
  * What stands in a file of each kind of cell, beyond what every cell has. Apart from the kinds themselves, since only
  * who reads a file has to look at its shape, and the page opens without.
  */
-export const shapes = {
+export const schemas = {
   measure,
   swatch,
   ease,

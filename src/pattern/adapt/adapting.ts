@@ -1,7 +1,7 @@
 import type { Cell } from '../../notebook';
 import type { PerSize, StatedPattern } from '../read';
 import { formula } from '../../notebook/cell-builders';
-import { Shelf } from './cell-collector';
+import { CellCollector } from './cell-collector';
 
 /** Which of the pattern's sizes a number is taken from; each may be another in one's own column. */
 export type SizeFor = 'bust' | 'arm' | 'length' | 'sleeve';
@@ -28,7 +28,7 @@ export type SectionName =
 /** What the parts of a notebook are made with: its sections as they grow, and what they share. */
 export interface Adapting {
   readonly pattern: StatedPattern;
-  readonly shelf: Shelf;
+  readonly collector: CellCollector;
   readonly sections: Record<SectionName, Cell[]>;
   readonly beside: { label: string; group: string; printed: string; mine: string }[];
 }
@@ -37,7 +37,7 @@ export interface Adapting {
 export function adapting(pattern: StatedPattern): Adapting {
   return {
     pattern,
-    shelf: new Shelf(),
+    collector: new CellCollector(),
     sections: {
       swatches: [],
       wishes: [],
@@ -66,14 +66,14 @@ const wrapped = { stitches: 'STS', rows: 'ROWS', length: 'CM', mass: 'GRAMS', nu
 
 /** A cell that holds a printed size list, and gives the number of the size that is taken. Its name. */
 export function statedCell(
-  { shelf, sections }: Adapting,
+  { collector: collector, sections }: Adapting,
   of: { values: PerSize; unit: keyof typeof wrapped; size: SizeFor; label: string; name: string },
 ): Cell {
   const same = of.values.every((value) => value !== null && value === of.values[0]);
   const text = same
     ? `${wrapped[of.unit]}(${written(of.values[0]!)})`.replace(/^\((.*)\)$/u, '$1')
     : `${wrapped[of.unit]}(STATED(${sizeNames[of.size]}; ${listOf(of.values)}))`;
-  return shelf.once(
+  return collector.once(
     `stated ${text}`,
     sections.printed,
     () => formula(of.label, text, { name: of.name }),

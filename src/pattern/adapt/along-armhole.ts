@@ -5,7 +5,7 @@ import { fabricOf } from './fabrics';
 import { underarmName } from './left-stitches';
 import type { Making } from './making';
 import { besides, rowsCell } from './numbers';
-import { rowsIn, type Part } from './parts';
+import { rowsIn, type GarmentPart } from './parts';
 import { shortName } from './cell-collector';
 
 /**
@@ -17,21 +17,21 @@ import { shortName } from './cell-collector';
  */
 export function pickedUpAlongArmhole(
   making: Making,
-  part: Part,
+  part: GarmentPart,
   asPrinted: Cell,
   what: string,
 ): Cell | undefined {
   const { adapting, fabrics, scales, parts } = making;
-  const { pattern, sections, shelf } = adapting;
+  const { pattern, sections, collector: collector } = adapting;
   const { label } = part.piece;
   if (part !== parts.pickedUp?.part || !parts.body) return undefined;
   const { pick, of, withUnderarm } = parts.pickedUp;
   const body = fabricOf(parts.body, fabrics);
-  const printedPick = shelf.put(
+  const printedPick = collector.put(
     sections.printed,
     formula('Picked up along the armhole', `STS(${pick})`, { name: 'printed_pick' }),
   );
-  const printedOf = shelf.put(
+  const printedOf = collector.put(
     sections.printed,
     formula('in so many rows', `ROWS(${of})`, { name: 'printed_pick_of' }),
   );
@@ -52,7 +52,7 @@ export function pickedUpAlongArmhole(
   besides(adapting, label, 'rows of one side of the armhole', printedRows, armhole);
   const left = withUnderarm ? underarmName(making) : undefined;
   const wanted = `${asPrinted.name} * ${scales.across('arm', fabricOf(part, fabrics))}`;
-  const side = shelf.put(
+  const side = collector.put(
     sections.again,
     formula(
       'Stitches picked up along one side of the armhole',
@@ -64,11 +64,11 @@ export function pickedUpAlongArmhole(
     ),
   );
   const ratio = `${body.mine}_rows; ${side.name} / ${armhole.name} * ${body.mine}_rows`;
-  const myPick = shelf.put(
+  const myPick = collector.put(
     sections.again,
     formula('That is about so many stitches', `PICKUPSTITCHES(${ratio})`, { name: 'my_pick' }),
   );
-  const myOf = shelf.put(
+  const myOf = collector.put(
     sections.again,
     formula('in so many rows', `PICKUPROWS(${ratio})`, { name: 'my_pick_of' }),
   );
@@ -88,7 +88,7 @@ export function pickedUpAlongArmhole(
     label: of,
     count: f(count),
   });
-  const edge = shelf.put(
+  const edge = collector.put(
     sections.again,
     pickUp(
       `${label}: ${what}`,

@@ -32,7 +32,7 @@ interface WidthPiece {
  * not, such as bands, nothing is put: the sum would be another measurement.
  */
 export function putAsMade(
-  { shelf, sections, pattern }: Adapting,
+  { collector: collector, sections, pattern }: Adapting,
   parts: Parts,
   made: readonly MadePart[],
   wishes: Wishes,
@@ -51,7 +51,7 @@ export function putAsMade(
     };
     if (!wish?.values.every(meets)) continue;
     const within = `MAX(CM(1); (${pieces.map(stepOf).join(' + ')}) / ${main.mine}_sts / 2)`;
-    shelf.put(
+    collector.put(
       sections.joins,
       asMade(
         label,

@@ -5,7 +5,7 @@ import { sameName } from '../../formulas';
  * Cells as they are made, each under a name that nothing made before it uses. Where the same cell is asked for twice,
  * under the same key, the first is given: numbers that a pattern prints alike become one cell, and stay alike.
  */
-export class Shelf {
+export class CellCollector {
   readonly #names = new Set<string>();
   readonly #known = new Map<string, Cell>();
 

@@ -2,7 +2,7 @@ import type { Cell } from '../../notebook';
 import { gaugeFor, type StatedGauge } from '../read';
 import { swatch, value } from '../../notebook/cell-builders';
 import type { Adapting } from './adapting';
-import type { Part } from './parts';
+import type { GarmentPart } from './parts';
 import { isEdge } from './shape-of';
 import { shortName } from './cell-collector';
 
@@ -30,7 +30,7 @@ export interface OwnSwatch {
 
 /** Two swatches for each gauge that the pattern states: the pattern's, and one's own, which begins as a copy of it. */
 export function fabricsOf(adapting: Adapting, own?: OwnSwatch): Fabrics {
-  const { pattern, shelf, sections } = adapting;
+  const { pattern, collector: collector, sections } = adapting;
   const stated: readonly (StatedGauge | undefined)[] =
     pattern.gauges.length > 0 ? pattern.gauges : [undefined];
   const made = stated.map((gauge, at): Fabric => {
@@ -38,14 +38,14 @@ export function fabricsOf(adapting: Adapting, own?: OwnSwatch): Fabrics {
     const tail = of === '' ? '' : `, ${of}`;
     const name = of === '' ? '' : `_${shortName(of)}`;
     const stitch = stitchOf(gauge?.fabric ?? '');
-    const printed = shelf.put(sections.swatches, {
+    const printed = collector.put(sections.swatches, {
       ...counted(`The pattern’s fabric${tail}`, `pattern_gauge${name}`, gauge),
       ...stitch,
       note: gauge
         ? `As the pattern states it, over ${gauge.over === 'another length' ? `${gauge.overCm} cm` : gauge.over}.`
         : 'The pattern states no gauge that could be read: give it here.',
     } as Cell);
-    const mine = shelf.put(sections.swatches, {
+    const mine = collector.put(sections.swatches, {
       ...(own && at === 0
         ? swatch('My fabric', own, { name: 'my_gauge' })
         : counted(`My fabric${tail}`, `my_gauge${name}`, gauge)),
@@ -97,7 +97,7 @@ function stitchOf(fabric: string): { stitch?: 'stockinette' | 'sc' | 'garter' } 
 }
 
 /** The fabric whose width counts for a piece: that of its first stretch which is no edge. */
-export function fabricOf({ shapes }: Part, fabrics: Fabrics): Fabric {
+export function fabricOf({ shapes }: GarmentPart, fabrics: Fabrics): Fabric {
   const main = shapes.find((shape) => !isEdge(shape)) ?? shapes[0];
   return fabrics.for(main?.fabric ?? '');
 }

@@ -11,7 +11,7 @@ import type { Wishes } from './wishes';
  * and which size would then be nearest.
  */
 export function putFollowed(adapting: Adapting, wishes: Wishes, { printed, mine }: Fabric): void {
-  const { pattern, shelf, sections, beside } = adapting;
+  const { pattern, collector: collector, sections, beside } = adapting;
   const names = pattern.sizes.map((one) => `"${one.replaceAll('"', '')}"`).join('; ');
   const both = [
     [wishes.bust, 'bust', 'sts'],
@@ -23,7 +23,7 @@ export function putFollowed(adapting: Adapting, wishes: Wishes, { printed, mine 
     if (!wish) continue;
     const name = what.replaceAll(' ', '_');
     const ratio = `${printed}_${of} / ${mine}_${of}`;
-    const comes = shelf.put(
+    const comes = collector.put(
       sections.followed,
       formula(
         `${capital(what)}, followed ${of === 'sts' ? 'stitch for stitch' : 'row for row'}`,
@@ -33,7 +33,7 @@ export function putFollowed(adapting: Adapting, wishes: Wishes, { printed, mine 
         },
       ),
     );
-    shelf.put(
+    collector.put(
       sections.followed,
       formula(`${capital(what)}, more than stated`, `${comes.name} - ${wish.stated}`, {
         name: `followed_${name}_more`,
@@ -43,7 +43,7 @@ export function putFollowed(adapting: Adapting, wishes: Wishes, { printed, mine 
             : 'What following the counts does.',
       }),
     );
-    shelf.put(
+    collector.put(
       sections.followed,
       formula(
         `Size nearest to the wanted ${what}, so followed`,

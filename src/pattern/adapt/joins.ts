@@ -2,7 +2,15 @@ import type { PerSize } from '../read';
 import { check } from '../../notebook/cell-builders';
 import type { Adapting } from './adapting';
 import type { Fabric } from './fabrics';
-import { addLists, rowsIn, underarmOf, type Part, type Parts, type PickedUp, type RowZone } from './parts';
+import {
+  addLists,
+  rowsIn,
+  underarmOf,
+  type GarmentPart,
+  type Parts,
+  type PickedUp,
+  type RowZone,
+} from './parts';
 import type { MadePart } from './making';
 import type { Wishes } from './wishes';
 
@@ -31,14 +39,14 @@ interface Joining {
  * fitting again promises.
  */
 export function putJoins(
-  { shelf, sections, pattern }: Adapting,
+  { collector: collector, sections, pattern }: Adapting,
   parts: Parts,
   made: readonly MadePart[],
   wishes: Wishes,
   main: Fabric,
 ): void {
   const put: Joining['put'] = (label, name, condition, message) =>
-    void shelf.put(sections.joins, check(label, condition, message, { name }));
+    void collector.put(sections.joins, check(label, condition, message, { name }));
   const body = made.find(({ part }) => part === parts.body);
   const others = made.filter(({ part }) => part.role === 'body' && part !== parts.body);
   const joining = body && { made, body, others, sizes: pattern.sizes.length, put };
@@ -54,7 +62,7 @@ export function putJoins(
 }
 
 function putSideSeams({ body, others, sizes, put }: Joining): void {
-  const below = (part: Part): PerSize =>
+  const below = (part: GarmentPart): PerSize =>
     addLists([rowsIn(part, 'lower', sizes), belowEdge(part, sizes)], sizes);
   for (const other of others) {
     if (other.part.base || !alike(below(body.part), below(other.part))) continue;
@@ -182,7 +190,7 @@ function putHalfARepeat({ made, body, put }: Joining): void {
 }
 
 /** Rows of an edge at the bottom of a body piece. */
-function belowEdge({ shapes, rowZones }: Part, sizes: number): PerSize {
+function belowEdge({ shapes, rowZones }: GarmentPart, sizes: number): PerSize {
   const first = shapes.findIndex(({ kind }) => kind === 'leave');
   const below = first < 0 ? shapes.length : first;
   return addLists(

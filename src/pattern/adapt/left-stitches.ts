@@ -5,14 +5,14 @@ import { statedCell } from './adapting';
 import { fabricOf } from './fabrics';
 import type { Making } from './making';
 import { fittedCell, sizeOfStitches } from './numbers';
-import type { Part, StitchZone } from './parts';
+import type { GarmentPart, StitchZone } from './parts';
 import type { Shape } from './shape-of';
 import { shortName } from './cell-collector';
 
 /** Stitches left or added at one end, as printed and mine: whole repeats where the pattern's are. */
 export function leftCells(
   { adapting, fabrics, scales }: Pick<Making, 'adapting' | 'fabrics' | 'scales'>,
-  part: Part,
+  part: GarmentPart,
   shape: Shape,
   values: PerSize,
   zone: StitchZone,
@@ -40,7 +40,7 @@ export function leftCells(
         label: what,
         name: `${name}_sts`,
       })
-    : adapting.shelf.once(
+    : adapting.collector.once(
         `left ${printed.name} ${across}`,
         adapting.sections.again,
         () => formula(what, `ROUND(${printed.name} * ${across})`, { name: `${name}_sts` }),

@@ -5,7 +5,7 @@ import { formula, piece } from '../../notebook/cell-builders';
 import { pickedUpAlongArmhole } from './along-armhole';
 import { makeStretch, type MadeStretch } from './make-stretch';
 import type { BothWays, MadePart, Making } from './making';
-import type { Part, RowZone } from './parts';
+import type { GarmentPart, RowZone } from './parts';
 import { PieceCells } from './piece-cells';
 import { PieceRows } from './piece-rows';
 import { shouldersFollow } from './shoulders';
@@ -13,8 +13,8 @@ import { firstSideOf } from './shape-of';
 import { shortName } from './cell-collector';
 
 /** Makes a piece both ways, with the cells of its numbers. */
-export function makePart(making: Making, part: Part): MadePart {
-  const { sections, shelf } = making.adapting;
+export function makePart(making: Making, part: GarmentPart): MadePart {
+  const { sections, collector: collector } = making.adapting;
   const { label, worked, ends, make } = part.piece;
   const cells = new PieceCells(making, part);
   const start = startOf(making, part, cells);
@@ -30,8 +30,8 @@ export function makePart(making: Making, part: Part): MadePart {
     stretches.map((one) => one.printed),
     { name: `${cells.short}_printed`, ends, ...startsOn },
   );
-  const printed = shelf.put(sections.printedPieces, { ...asPrinted, aside: true }) as PieceCell;
-  const mine = shelf.put(
+  const printed = collector.put(sections.printedPieces, { ...asPrinted, aside: true }) as PieceCell;
+  const mine = collector.put(
     sections.pieces,
     piece(
       label,
@@ -61,7 +61,7 @@ export function makePart(making: Making, part: Part): MadePart {
  * How many are made; where a piece is shaped at one edge, the second is its mirror image: common practice calls that
  * reversing the shaping.
  */
-function makeNote({ made, parts }: Making, part: Part): string {
+function makeNote({ made, parts }: Making, part: GarmentPart): string {
   const {
     piece: { make },
     shapes,
@@ -78,7 +78,7 @@ function makeNote({ made, parts }: Making, part: Part): string {
     : 'Make 2, reversing the shaping of the second.';
 }
 
-function startOf(making: Making, part: Part, cells: PieceCells): BothWays<Cell> {
+function startOf(making: Making, part: GarmentPart, cells: PieceCells): BothWays<Cell> {
   const { count, kind } = part.piece.start;
   const zone = part.startZone;
   const what = kind === 'new' ? 'start' : kind === 'from' ? 'stitches gone on with' : 'stitches picked up';
@@ -91,7 +91,7 @@ function startOf(making: Making, part: Part, cells: PieceCells): BothWays<Cell> 
 
 function stretchesOf(
   making: Making,
-  part: Part,
+  part: GarmentPart,
   cells: PieceCells,
   start: string,
 ): (MadeStretch & { zone: RowZone; rows: boolean })[] {
@@ -125,7 +125,7 @@ function stretchesOf(
  *
  * @returns the formula of the piece's start, and the name of the cell that has the count
  */
-function startFormula({ made }: Making, part: Part, start: Cell): { formula: string; count: string } {
+function startFormula({ made }: Making, part: GarmentPart, start: Cell): { formula: string; count: string } {
   const base = made.find((one) => one.part === part.base);
   const parting = base?.parting;
   const side = base?.part.piece.parted?.side;
@@ -138,8 +138,13 @@ function startFormula({ made }: Making, part: Part, start: Cell): { formula: str
 }
 
 /** Where the last row is parted for a neck: the stitches of each side, and those between them. */
-function partingOf(making: Making, part: Part, cells: PieceCells, mine: PieceCell): MadePart['parting'] {
-  const { sections, shelf } = making.adapting;
+function partingOf(
+  making: Making,
+  part: GarmentPart,
+  cells: PieceCells,
+  mine: PieceCell,
+): MadePart['parting'] {
+  const { sections, collector: collector } = making.adapting;
   const { parted } = part.piece;
   if (!parted) return undefined;
   const zone = part.startZone;
@@ -152,7 +157,7 @@ function partingOf(making: Making, part: Part, cells: PieceCells, mine: PieceCel
     ? `(${mine.name}_end - ${printedMiddle.name} * ${cells.across(zone)}) / 2`
     : undefined;
   const side = cells.fitted(printedSide, zone, { multiple: 1, plus: 0 }, ofSide, 'side', target);
-  const middle = shelf.put(
+  const middle = collector.put(
     sections.again,
     formula(cells.labelled(ofMiddle), `${mine.name}_end - 2 * ${side.name}`, {
       name: `${cells.short}_middle_sts`,

@@ -6,7 +6,7 @@ import { leftCells } from './left-stitches';
 import type { BothWays, Making } from './making';
 import { sizeOfStitches } from './numbers';
 import { statedCell } from './adapting';
-import type { Part, RowZone, StitchZone } from './parts';
+import type { GarmentPart, RowZone, StitchZone } from './parts';
 import type { PieceCells } from './piece-cells';
 import type { MadeRows, PieceRows } from './piece-rows';
 import type { Shape } from './shape-of';
@@ -15,7 +15,7 @@ import { shouldersFollow, shoulderTaper } from './shoulders';
 /** What a stretch of a piece is made with. */
 export interface StretchOf<Of extends Shape = Shape> {
   readonly making: Making;
-  readonly part: Part;
+  readonly part: GarmentPart;
   readonly cells: PieceCells;
   readonly rows: PieceRows;
   readonly shape: Of;
@@ -76,7 +76,7 @@ function ownOf(of: StretchOf, shape: Shape): Own {
   }
 }
 
-const said = ({ shape }: StretchOf): string => shape.label.toLowerCase();
+const message = ({ shape }: StretchOf): string => shape.label.toLowerCase();
 
 const rowsOf = ({ rows, shape, zone, fabric, name }: StretchOf, needed?: string): MadeRows =>
   rows.of(shape, zone, fabric, name, needed);
@@ -91,7 +91,7 @@ function even(of: StretchOf): Own {
 function taper(of: StretchOf<ShapeOf<'taper'>>): Own {
   const { cells, shape, stitchZone, name, from } = of;
   const { perRow, every, order } = shape;
-  const what = `${said(of)}, to`;
+  const what = `${message(of)}, to`;
   const printed = cells.count(shape.ends, stitchZone, what, `${name}_to`);
   const rule = { ...cells.ruleFor(shape.ends), ...ribRule(of), from: { count: from, perRow } };
   const shoulder = shoulderOf(of);
@@ -161,7 +161,7 @@ function plainRows(
 function evenly(of: StretchOf): Own {
   const { cells, shape, stitchZone, name } = of;
   rowsOf(of);
-  const what = `${said(of)}, to`;
+  const what = `${message(of)}, to`;
   const printed = cells.count(shape.ends, stitchZone, what, `${name}_to`);
   const mine = cells.fitted(printed, stitchZone, cells.ruleFor(shape.ends), what, `${name}_to`);
   return {
@@ -175,7 +175,7 @@ function eachRepeat(of: StretchOf<ShapeOf<'eachRepeat'>>): Own {
   const { making, part, cells, shape, stitchZone, name, from, fromPrinted } = of;
   const { adapting, fabrics, scales } = making;
   rowsOf(of);
-  const what = `${said(of)}, repeats`;
+  const what = `${message(of)}, repeats`;
   const printed = statedCell(adapting, {
     values: shape.repeats,
     unit: 'number',
@@ -186,7 +186,7 @@ function eachRepeat(of: StretchOf<ShapeOf<'eachRepeat'>>): Own {
   const rule = part.piece.multiple;
   const fills = (plus: number, multiple: number): boolean =>
     shape.repeats.every((many, size) => many === null || many * multiple + plus === fromPrinted[size]);
-  const mine = adapting.shelf.put(
+  const mine = adapting.collector.put(
     adapting.sections.again,
     formula(
       cells.labelled(what),
@@ -210,7 +210,7 @@ function ends(of: StretchOf<ShapeOf<'leave' | 'add'>>): Own {
   const atEnd = (values: PerSize): BothWays<Entry> & { count?: string } => {
     if (values.every((many) => !many)) return none;
     const { printed, mine } = leftCells(making, part, shape, values, stitchZone);
-    cells.besides(`${said(of)}, stitches at one end`, printed, mine);
+    cells.besides(`${message(of)}, stitches at one end`, printed, mine);
     return { printed: f(printed.name), mine: f(mine.name), count: mine.name };
   };
   const [start, end] = [atEnd(shape.atStart), atEnd(shape.atEnd)];

@@ -2,7 +2,7 @@ import type { Cell, PieceCell } from '../../notebook';
 import type { Adapting } from './adapting';
 import type { Fabrics } from './fabrics';
 import type { RowChain } from './numbers';
-import type { Part, Parts, RowZone } from './parts';
+import type { GarmentPart, Parts, RowZone } from './parts';
 import type { Scales } from './scales';
 
 /** A number or a stretch as the pattern prints it, and fitted again. */
@@ -13,7 +13,7 @@ export interface BothWays<T> {
 
 /** A piece of the pattern made twice: as printed, and fitted again. */
 export interface MadePart extends BothWays<PieceCell> {
-  readonly part: Part;
+  readonly part: GarmentPart;
   /** The stretches of the piece fitted again that stand for each shape. */
   readonly stretches: readonly { readonly name: string; readonly zone: RowZone; readonly rows: boolean }[];
   /** Where its last row is parted: the side, and the middle, mine. */
@@ -29,5 +29,5 @@ export interface Making {
   readonly scales: Scales;
   readonly made: MadePart[];
   /** The rows of the pieces made so far, from the first row of each. */
-  readonly chains: Map<Part, RowChain>;
+  readonly chains: Map<GarmentPart, RowChain>;
 }

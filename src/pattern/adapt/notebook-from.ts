@@ -99,7 +99,7 @@ function sizesOf(names: readonly string[]): Size[] {
 const longestNote = 9000;
 
 /** Lines that are nothing but words to the notebook, and what was doubted, as notes. */
-function putKept({ lines, doubts }: PatternReading, section: Cell[]): void {
+function putKept({ lines, diagnostics: doubts }: PatternReading, section: Cell[]): void {
   const note = (id: string, label: string, text: string): void => {
     if (text.trim() !== '')
       section.push({

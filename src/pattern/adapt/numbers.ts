@@ -51,7 +51,7 @@ export function fittedCell(
   const target = of.target ?? `${of.printed.name} * ${of.across}`;
   const parity = from && from.perRow > 1 ? from : undefined;
   const key = ['fit', target, multiple, plus, parity?.count ?? '', parity?.perRow ?? ''].join(' ');
-  return adapting.shelf.once(
+  return adapting.collector.once(
     key,
     adapting.sections.again,
     (): RepeatFit => ({
@@ -190,7 +190,7 @@ function parityOf(rows: PerSize): 0 | 1 | undefined {
 
 /** A cell of rows, once for each formula. */
 export function rowsCell(adapting: Adapting, text: string, label: string, name: string): Cell {
-  return adapting.shelf.once(
+  return adapting.collector.once(
     `rows ${text}`,
     adapting.sections.again,
     () => formula(label, text, { name }),

@@ -8,7 +8,7 @@ export type StitchZone = 'body' | 'arm' | 'wrist' | 'other';
 export type RowZone = 'lower' | 'armhole' | 'sleeve' | 'kept';
 
 /** A piece of the pattern with what each of its stretches follows. */
-export interface Part {
+export interface GarmentPart {
   readonly piece: StatedPiece;
   readonly role: 'body' | 'sleeve' | 'other';
   readonly shapes: readonly Shape[];
@@ -16,22 +16,22 @@ export interface Part {
   readonly startZone: StitchZone;
   readonly stitchZones: readonly StitchZone[];
   /** The piece whose stitches it goes on with. */
-  readonly base: Part | undefined;
+  readonly base: GarmentPart | undefined;
 }
 
 /** A sleeve that grows out of the armhole: how its stitches come of the rows and the underarm. */
 export interface PickedUp {
-  readonly part: Part;
+  readonly part: GarmentPart;
   readonly pick: number;
   readonly of: number;
   readonly withUnderarm: boolean;
 }
 
 export interface Parts {
-  readonly all: readonly Part[];
+  readonly all: readonly GarmentPart[];
   /** The piece that the lengths of the body are measured on: the back, else the first of the body. */
-  readonly body: Part | undefined;
-  readonly sleeve: Part | undefined;
+  readonly body: GarmentPart | undefined;
+  readonly sleeve: GarmentPart | undefined;
   readonly pickedUp: PickedUp | undefined;
 }
 
@@ -39,7 +39,7 @@ const bodyWords = /back|front|body|yoke|panel|side|piece|shoulder|hat|skirt|vest
 
 /** The pieces of a pattern with what each part of them follows: the body, the arm, lengths, or the pattern as it is. */
 export function partsOf(pattern: StatedPattern): Parts {
-  const all: Part[] = [];
+  const all: GarmentPart[] = [];
   for (const piece of pattern.pieces) {
     const role = /sleeve|cuff/iu.test(piece.label)
       ? 'sleeve'
@@ -64,14 +64,18 @@ export function partsOf(pattern: StatedPattern): Parts {
   };
 }
 
-function baseOf(before: readonly Part[], piece: StatedPiece): Part | undefined {
+function baseOf(before: readonly GarmentPart[], piece: StatedPiece): GarmentPart | undefined {
   const start = piece.start as { piece?: string | undefined };
   const named = start.piece?.toLowerCase();
   const found = named && before.find(({ piece: { label } }) => label.toLowerCase() === named);
   return found || before.findLast(({ piece: { ends } }) => ends === 'held');
 }
 
-function rowZonesOf(role: Part['role'], shapes: readonly Shape[], base: Part | undefined): RowZone[] {
+function rowZonesOf(
+  role: GarmentPart['role'],
+  shapes: readonly Shape[],
+  base: GarmentPart | undefined,
+): RowZone[] {
   let above = base ? base.rowZones.at(-1) === 'armhole' : false;
   return shapes.map((shape): RowZone => {
     if (role === 'other') return 'kept';
@@ -83,7 +87,7 @@ function rowZonesOf(role: Part['role'], shapes: readonly Shape[], base: Part | u
 }
 
 function stitchZonesOf(
-  role: Part['role'],
+  role: GarmentPart['role'],
   piece: StatedPiece,
   shapes: readonly Shape[],
 ): { startZone: StitchZone; stitchZones: StitchZone[] } {
@@ -110,7 +114,7 @@ export const addLists = (lists: readonly PerSize[], sizes: number): PerSize =>
 
 /** The rows of a piece in a zone, all of them or only those that follow the gauge. */
 export function rowsIn(
-  { shapes, rowZones }: Part,
+  { shapes, rowZones }: GarmentPart,
   zone: RowZone,
   sizes: number,
   elasticOnly = false,
@@ -124,7 +128,7 @@ export function rowsIn(
 }
 
 /** The stitches left at one underarm of a piece that has two. */
-export function underarmOf({ shapes, piece }: Part, sizes: number): PerSize {
+export function underarmOf({ shapes, piece }: GarmentPart, sizes: number): PerSize {
   const left = shapes.filter((shape): shape is Shape & { kind: 'leave' } => shape.kind === 'leave');
   const sides = /^fronts?\b|(?:left|right) front/iu.test(piece.label) && piece.make === 2 ? 1 : 2;
   return addLists(
@@ -133,7 +137,7 @@ export function underarmOf({ shapes, piece }: Part, sizes: number): PerSize {
   ).map((all) => (all === null ? null : all / sides));
 }
 
-function pickedUpOf(body: Part, sleeve: Part, sizes: number): PickedUp | undefined {
+function pickedUpOf(body: GarmentPart, sleeve: GarmentPart, sizes: number): PickedUp | undefined {
   const { start } = sleeve.piece;
   if (start.kind !== 'picked up') return undefined;
   const rows = rowsIn(body, 'armhole', sizes);

@@ -4,7 +4,7 @@ import { statedCell } from './adapting';
 import { fabricOf } from './fabrics';
 import type { Making } from './making';
 import { besides, fittedCell, sizeOfRows, sizeOfStitches, type CountRule } from './numbers';
-import type { Part, RowZone, StitchZone } from './parts';
+import type { GarmentPart, RowZone, StitchZone } from './parts';
 import { shortName } from './cell-collector';
 
 /** The cells of one piece's numbers: each as the pattern prints it, and fitted again beside it. */
@@ -12,9 +12,9 @@ export class PieceCells {
   /** What the names of its cells are built on. */
   readonly short: string;
   readonly #making: Making;
-  readonly #part: Part;
+  readonly #part: GarmentPart;
 
-  constructor(making: Making, part: Part) {
+  constructor(making: Making, part: GarmentPart) {
     this.#making = making;
     this.#part = part;
     this.short = shortName(part.piece.label);

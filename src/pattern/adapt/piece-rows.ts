@@ -3,7 +3,7 @@ import { f } from '../../notebook/cell-builders';
 import type { Fabric } from './fabrics';
 import type { BothWays, Making } from './making';
 import { RowChain, rowsCell, type RowsNeeded } from './numbers';
-import type { Part, RowZone } from './parts';
+import type { GarmentPart, RowZone } from './parts';
 import type { PieceCells } from './piece-cells';
 import type { Shape } from './shape-of';
 
@@ -15,11 +15,11 @@ export interface MadeRows extends BothWays<Entry> {
 /** The rows of a piece, stretch by stretch, told from the first row on. */
 export class PieceRows {
   readonly #making: Making;
-  readonly #part: Part;
+  readonly #part: GarmentPart;
   readonly #cells: PieceCells;
   readonly #chain: RowChain;
 
-  constructor(making: Making, part: Part, cells: PieceCells) {
+  constructor(making: Making, part: GarmentPart, cells: PieceCells) {
     this.#making = making;
     this.#part = part;
     this.#cells = cells;

@@ -26,7 +26,7 @@ export function scalesOf(
   main: Fabric,
   stitchesLeft: () => string | undefined,
 ): Scales {
-  const { shelf, sections, pattern } = adapting;
+  const { collector: collector, sections, pattern } = adapting;
   const sizes = pattern.sizes.length;
   const tail = (fabric: Fabric): string =>
     fabric.mine === main.mine ? '' : fabric.mine.replace(/^my_gauge/u, '');
@@ -39,7 +39,7 @@ export function scalesOf(
       other: undefined,
     }[zone];
     const gauge = `${fabric.mine}_sts / ${fabric.printed}_sts`;
-    return shelf.once(`across ${zone} ${fabric.mine}`, sections.again, () =>
+    return collector.once(`across ${zone} ${fabric.mine}`, sections.again, () =>
       formula(
         `My stitches for one of the pattern’s, ${zoneWords[zone]}`,
         wish ? `${gauge} * ${wish.wanted} / ${wish.stated}` : gauge,
@@ -62,10 +62,10 @@ export function scalesOf(
     fabric: Fabric,
     note: string,
   ): string {
-    const length = shelf.once(`wanted ${zone}`, sections.again, () =>
+    const length = collector.once(`wanted ${zone}`, sections.again, () =>
       formula(`Wanted length ${label}`, wanted, { name: `wanted_${zone}`, note }),
     );
-    return shelf.once(`down ${zone} ${fabric.mine}`, sections.again, () =>
+    return collector.once(`down ${zone} ${fabric.mine}`, sections.again, () =>
       formula(`My rows for one of the pattern’s ${label}`, `${length.name} * ${fabric.mine}_rows / ${rows}`, {
         name: `down_${zone}${tail(fabric)}`,
       }),
@@ -73,7 +73,7 @@ export function scalesOf(
   }
 
   function kept(fabric: Fabric): string {
-    return shelf.once(`kept ${fabric.mine}`, sections.again, () =>
+    return collector.once(`kept ${fabric.mine}`, sections.again, () =>
       formula(
         'My rows for one of the pattern’s, where the length is kept',
         `${fabric.mine}_rows / ${fabric.printed}_rows`,

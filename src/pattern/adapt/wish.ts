@@ -46,11 +46,11 @@ export function putWish(adapting: Adapting, of: Wished): Wish | undefined {
     putSizeTaken(adapting, size, size === 'bust' ? String(middle + 1) : sizeNames.bust);
     return undefined;
   }
-  const { shelf, sections } = adapting;
-  const wished = shelf.put(sections.wishes, of.mine(values));
+  const { collector: collector, sections } = adapting;
+  const wished = collector.put(sections.wishes, of.mine(values));
   const alike = of.alikeAs !== undefined && values.every((cm) => cm === values[0]);
   const nearest = alike ? sizeNames[of.alikeAs!] : `NEARESTSIZE(${wished.name} / CM(1); ${listOf(values)})`;
-  const choice = shelf.put(
+  const choice = collector.put(
     sections.wishes,
     measure(`Another size ${titles[size]}`, 'number', value(0), {
       name: `${size}_choice`,
@@ -59,7 +59,7 @@ export function putWish(adapting: Adapting, of: Wished): Wish | undefined {
   );
   putSizeTaken(adapting, size, `IF(${choice.name} > 0; ${choice.name}; ${nearest})`);
   const called = adapting.pattern.sizes.map((one) => `"${one.replaceAll('"', '')}"`).join('; ');
-  shelf.put(
+  collector.put(
     sections.wishes,
     formula(`Size taken ${titles[size]}`, `SIZENAMED(${sizeNames[size]}; ${called})`, {
       name: `${sizeNames[size]}_called`,
@@ -69,8 +69,8 @@ export function putWish(adapting: Adapting, of: Wished): Wish | undefined {
 }
 
 /** The cell of the size that is taken: in the pattern's own columns each its own. */
-function putSizeTaken({ shelf, sections }: Adapting, size: SizeFor, mine: string): void {
-  shelf.put(
+function putSizeTaken({ collector: collector, sections }: Adapting, size: SizeFor, mine: string): void {
+  collector.put(
     sections.wishes,
     formula(`Which size is taken ${titles[size]}, 1 the first`, `IF(own_size > 0; own_size; ${mine})`, {
       name: sizeNames[size],
@@ -93,7 +93,7 @@ function wanted(
     label: isStated ? `Stated ${label}` : `${capital(label)}, from the counts`,
     name: `stated_${name}`,
   });
-  const cell = adapting.shelf.put(
+  const cell = adapting.collector.put(
     adapting.sections.wishes,
     formula(`Wanted ${label}`, `IF(own_size > 0; ${stated.name}; ${wished.name})`, {
       name: `wanted_${name}`,

@@ -30,7 +30,7 @@ const round1 = (cm: number): number => Math.round(cm * 10) / 10;
  * whose stated measurement is nearest to the wish, or the one that is chosen over it.
  */
 export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Size[], own: OwnBody): Wishes {
-  const { pattern, shelf, sections } = adapting;
+  const { pattern, collector: collector, sections } = adapting;
   const sizes = pattern.sizes.length;
   const middle = Math.floor((sizes - 1) / 2);
   const garment = (of: MeasureOf): StatedMeasure | undefined =>
@@ -72,7 +72,7 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
       sizes,
     );
 
-  shelf.put(
+  collector.put(
     sections.wishes,
     measure(
       'Size of the pattern in this column',
@@ -168,7 +168,7 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
   const wrist = garment('wrist');
   let wristWish: Wish | undefined;
   if (wrist && sleeve) {
-    const wished = shelf.put(
+    const wished = collector.put(
       sections.wishes,
       plain('My finished wrist', 'my_wrist', undefined)(wrist.values),
     );
@@ -179,7 +179,7 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
       label: 'Stated wrist',
       name: 'stated_wrist',
     });
-    const wanted = shelf.put(
+    const wanted = collector.put(
       sections.wishes,
       formula('Wanted wrist', `IF(own_size > 0; ${stated.name}; ${wished.name})`, { name: 'wanted_wrist' }),
     );

@@ -12,20 +12,23 @@ export function putYarn(
   fabric: Fabric,
   ball?: OwnSwatch['ball'],
 ): void {
-  const { pattern, shelf, sections } = adapting;
+  const { pattern, collector: collector, sections } = adapting;
   const areas = (side: 'printed' | 'mine'): string =>
     made
       .filter(({ part }) => part.shapes.length > 0)
       .map((one) => `${one.part.piece.make > 1 ? `${one.part.piece.make} * ` : ''}${one[side].name}_area`)
       .join(' + ');
   if (areas('mine') === '') return;
-  const printedArea = shelf.put(
+  const printedArea = collector.put(
     sections.yarn,
     formula('Area, as printed', areas('printed'), { name: 'printed_area' }),
   );
-  const myArea = shelf.put(sections.yarn, formula('Area, fitted again', areas('mine'), { name: 'my_area' }));
+  const myArea = collector.put(
+    sections.yarn,
+    formula('Area, fitted again', areas('mine'), { name: 'my_area' }),
+  );
   besides(adapting, 'Yarn', 'area', printedArea, myArea);
-  const yarn = shelf.put(sections.yarn, {
+  const yarn = collector.put(sections.yarn, {
     kind: 'yarn',
     id: 'my_yarn',
     label: 'My yarn',
@@ -45,14 +48,14 @@ export function putYarn(
       name: 'printed_yarn',
     });
     besides(adapting, 'Yarn', 'yarn', stated, yarn);
-    shelf.put(
+    collector.put(
       sections.yarn,
       formula('The pattern’s yarn for the area of its pieces', `${stated.name} / ${printedArea.name}`, {
         name: 'printed_weight',
         note: 'Compare it with the weight by area of my swatch: a heavier fabric takes more yarn for the same garment. The pattern’s amount holds its reserve.',
       }),
     );
-    shelf.put(
+    collector.put(
       sections.yarn,
       formula('My yarn, more than the pattern’s', `${yarn.name} - ${stated.name}`, { name: 'my_yarn_more' }),
     );
@@ -63,7 +66,7 @@ export function putYarn(
     ['printed', 'The pattern’s gauge'],
     ['mine', 'My gauge'],
   ] as const) {
-    shelf.put(
+    collector.put(
       sections.yarn,
       formula(`${label} is usual for`, `YARNWEIGHT(${fabric[side]}_sts; "${kind}")`, {
         name: `${side}_yarn_weight`,

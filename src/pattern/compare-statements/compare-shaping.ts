@@ -1,5 +1,5 @@
 import type { Piece, Row } from '../../craft';
-import type { Said } from '../verify';
+import type { SideStatement } from '../verify';
 
 /** A stretch of an edge that a piece is picked up along. */
 export interface EdgeStretch {
@@ -16,7 +16,7 @@ export interface Meant {
 }
 
 /** Something that a text says of a piece and that is otherwise; `line` where it says it. */
-export interface Otherwise {
+export interface Mismatch {
   readonly line?: number;
   readonly problem: string;
 }
@@ -25,46 +25,51 @@ export interface Otherwise {
  * What a text says of a piece beside its counts, and that is otherwise as the piece is meant: a reader who follows it
  * would have the right number of stitches and another piece.
  */
-export function toldOtherwise(
-  says: readonly Said[],
+export function compareShaping(
+  says: readonly SideStatement[],
   plan: Piece,
   rows: readonly Row[],
   { labels, edge }: Meant,
-): Otherwise[] {
+): Mismatch[] {
   return [
-    ...says.flatMap((said) => otherwise(said, plan, rows, labels)),
+    ...says.flatMap((message) => otherwise(message, plan, rows, labels)),
     ...sideUntold(says, rows),
     ...endsOtherwise(says, plan, rows),
     ...(edge ? edgeOtherwise(says, edge) : []),
   ];
 }
 
-function otherwise(said: Said, plan: Piece, rows: readonly Row[], labels: readonly string[]): Otherwise[] {
-  const { line, row } = said;
+function otherwise(
+  message: SideStatement,
+  plan: Piece,
+  rows: readonly Row[],
+  labels: readonly string[],
+): Mismatch[] {
+  const { line, row } = message;
   const worked = rows[row - 1];
-  switch (said.kind) {
+  switch (message.kind) {
     case 'side':
-      if (worked?.side === said.side) return [];
+      if (worked?.side === message.side) return [];
       return [
         {
           line,
-          problem: `It calls row ${row} ${said.side}, and in the notebook that row is worked on the other side.`,
+          problem: `It calls row ${row} ${message.side}, and in the notebook that row is worked on the other side.`,
         },
       ];
     case 'unit': {
       const unit = plan.worked === 'round' ? 'round' : 'row';
-      if (said.unit === unit) return [];
-      return [{ line, problem: `It speaks of ${said.unit}s, and the piece is worked in ${unit}s.` }];
+      if (message.unit === unit) return [];
+      return [{ line, problem: `It speaks of ${message.unit}s, and the piece is worked in ${unit}s.` }];
     }
     case 'edge': {
       const label = (worked && labels[worked.stretch]) ?? '';
       const meant = edges.filter((edge) => new RegExp(`\\b${edge}`, 'iu').test(label));
       // Where the stretch names no edge, whoever writes knows better.
-      if (meant.length === 0 || !edges.includes(said.edge) || meant.includes(said.edge)) return [];
+      if (meant.length === 0 || !edges.includes(message.edge) || meant.includes(message.edge)) return [];
       return [
         {
           line,
-          problem: `It shapes at the ${said.edge} edge, and “${label}” is shaped at the ${meant[0]!} edge.`,
+          problem: `It shapes at the ${message.edge} edge, and “${label}” is shaped at the ${meant[0]!} edge.`,
         },
       ];
     }
@@ -73,7 +78,7 @@ function otherwise(said: Said, plan: Piece, rows: readonly Row[], labels: readon
   }
 }
 
-function sideUntold(says: readonly Said[], rows: readonly Row[]): Otherwise[] {
+function sideUntold(says: readonly SideStatement[], rows: readonly Row[]): Mismatch[] {
   if (rows[0]?.side !== 'WS' || says.some(({ kind, row }) => kind === 'side' && row === 1)) return [];
   return [
     {
@@ -87,7 +92,7 @@ function sideUntold(says: readonly Said[], rows: readonly Row[]): Otherwise[] {
 const edges = ['neck', 'armhole', 'side', 'underarm', 'hem'];
 
 /** Stitches left or added at the other end of a row than is meant, or on another row. */
-function endsOtherwise(says: readonly Said[], plan: Piece, rows: readonly Row[]): Otherwise[] {
+function endsOtherwise(says: readonly SideStatement[], plan: Piece, rows: readonly Row[]): Mismatch[] {
   const meant = new Ends();
   let done = 0;
   plan.stretches.forEach((stretch, at) => {
@@ -97,10 +102,10 @@ function endsOtherwise(says: readonly Said[], plan: Piece, rows: readonly Row[])
   });
   const told = new Ends();
   const lines = new Map<number, number>();
-  for (const said of says) {
-    if (said.kind !== 'ends') continue;
-    told.add(said.row, said.start, said.end);
-    lines.set(said.row, said.line);
+  for (const message of says) {
+    if (message.kind !== 'ends') continue;
+    told.add(message.row, message.start, message.end);
+    lines.set(message.row, message.line);
   }
   return [...new Set([...meant.rows.keys(), ...told.rows.keys()])].flatMap((row) => {
     const [as, text] = [meant.at(row), told.at(row)];
@@ -139,14 +144,16 @@ function ends({ start, end }: AtEnds): string {
 }
 
 /** Stretches of an edge told in another order, or by another name. */
-function edgeOtherwise(says: readonly Said[], edge: readonly EdgeStretch[]): Otherwise[] {
-  const told = says.flatMap((said) => (said.kind === 'stretch' && said.stitches > 0 ? [said] : []));
+function edgeOtherwise(says: readonly SideStatement[], edge: readonly EdgeStretch[]): Mismatch[] {
+  const told = says.flatMap((message) =>
+    message.kind === 'stretch' && message.stitches > 0 ? [message] : [],
+  );
   const meant = edge.filter(({ stitches }) => stitches > 0);
   const at = meant.findIndex(({ label, stitches }, place) => {
-    const said = told[place];
-    return !said || !said.label.includes(label) || said.stitches !== stitches;
+    const message = told[place];
+    return !message || !message.label.includes(label) || message.stitches !== stitches;
   });
-  const [one, said] = [meant[at], told[at]];
+  const [one, message] = [meant[at], told[at]];
   if (!one) {
     if (told.length <= meant.length) return [];
     return [
@@ -155,7 +162,7 @@ function edgeOtherwise(says: readonly Said[], edge: readonly EdgeStretch[]): Oth
   }
   return [
     {
-      ...(said ? { line: said.line } : {}),
+      ...(message ? { line: message.line } : {}),
       problem: `The edge goes on along ${one.label}, with ${one.stitches} stitches, and that is not what it says there.`,
     },
   ];

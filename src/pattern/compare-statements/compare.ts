@@ -1,5 +1,5 @@
-import { listed } from '../../format/join-with-and';
-import type { PartRead, PrintedKind, PrintedPart, PrintedPattern, Recounted } from '../verify';
+import { joinWithAnd } from '../../format/join-with-and';
+import type { PartRead, PrintedKind, PrintedPart, PrintedPattern, VerifiedPiece } from '../verify';
 import type { PatternSource } from '../source';
 import { asRead, type Expected } from './expected';
 import { garmentOf, type Garment } from './garment';
@@ -17,7 +17,7 @@ export interface ReadPattern {
 }
 
 export type ReadPart =
-  | { readonly kind: 'piece'; readonly cell: string; readonly bySize: readonly Recounted[] }
+  | { readonly kind: 'piece'; readonly cell: string; readonly bySize: readonly VerifiedPiece[] }
   | { readonly kind: 'other'; readonly read: PartRead };
 
 /** Whether a block of a part is in a person's own words. */
@@ -158,7 +158,7 @@ function wholeWrong({ source, sizes, pieces }: Garment, { printed, parts }: Read
   const [told, meant] = [printed.sizes.map(asRead), sizes.map(({ label }) => asRead(label))];
   if (told.join('\t') !== meant.join('\t')) {
     wrong.push({
-      problem: `It is written for ${listed(told) || 'no size'}, and the notebook works out in ${listed(meant) || 'none'}.`,
+      problem: `It is written for ${joinWithAnd(told) || 'no size'}, and the notebook works out in ${joinWithAnd(meant) || 'none'}.`,
     });
   }
   const cells = parts.flatMap((part) => (part.kind === 'piece' ? [part.cell] : []));

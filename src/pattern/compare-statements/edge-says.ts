@@ -1,24 +1,28 @@
-import type { Said } from '../verify';
+import type { SideStatement } from '../verify';
 import { lengths } from './expected';
 import type { EdgeMeant } from './piece-meant';
-import type { Otherwise } from './piece-says';
+import type { Mismatch } from './piece-says';
 
 /** The stretches of an edge against what they are picked up from, and whether each is told how it comes out even. */
-export function edgeSays(says: readonly Said[], edge: readonly EdgeMeant[], unit: 'cm' | 'in'): Otherwise[] {
-  const told: { said: Extract<Said, { kind: 'stretch' }>; groups: boolean }[] = [];
-  for (const said of says) {
-    if (said.kind === 'stretch') told.push({ said, groups: false });
+export function edgeSays(
+  says: readonly SideStatement[],
+  edge: readonly EdgeMeant[],
+  unit: 'cm' | 'in',
+): Mismatch[] {
+  const told: { said: Extract<SideStatement, { kind: 'stretch' }>; groups: boolean }[] = [];
+  for (const message of says) {
+    if (message.kind === 'stretch') told.push({ said: message, groups: false });
     const last = told.at(-1);
-    if (said.kind === 'groups' && last) last.groups = true;
+    if (message.kind === 'groups' && last) last.groups = true;
   }
   const meant = edge.filter(({ stitches }) => stitches > 0);
   // Their order, their names and their stitches are compared elsewhere.
-  const along = told.filter(({ said }) => said.stitches > 0);
-  return meant.flatMap((one, at): Otherwise[] => {
+  const along = told.filter(({ said: message }) => message.stitches > 0);
+  return meant.flatMap((one, at): Mismatch[] => {
     const here = along[at];
     if (!here || !here.said.label.includes(one.label) || here.said.stitches !== one.stitches) return [];
     const { line } = here.said;
-    const wrong = (problem: string): Otherwise[] => [{ line, problem: `${one.label}: ${problem}` }];
+    const wrong = (problem: string): Mismatch[] => [{ line, problem: `${one.label}: ${problem}` }];
     if (here.said.along.by !== one.by) {
       return wrong(
         `it is picked up along ${words[here.said.along.by]}, and in the notebook along ${words[one.by]}.`,
@@ -41,7 +45,7 @@ export function edgeSays(says: readonly Said[], edge: readonly EdgeMeant[], unit
 const words = { rows: 'row ends', stitches: 'stitches', motifs: 'repeats', curve: 'a length' } as const;
 
 function isAmount(
-  { along }: Extract<Said, { kind: 'stretch' }>,
+  { along }: Extract<SideStatement, { kind: 'stretch' }>,
   { amount }: EdgeMeant,
   unit: 'cm' | 'in',
 ): boolean {

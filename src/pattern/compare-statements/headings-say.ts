@@ -1,9 +1,9 @@
-import type { Said } from '../verify';
+import type { SideStatement } from '../verify';
 import { asRead } from './expected';
 import type { PieceMeant } from './piece-meant';
-import type { Otherwise } from './piece-says';
+import type { Mismatch } from './piece-says';
 
-type Heading = Extract<Said, { kind: 'heading' }>;
+type Heading = Extract<SideStatement, { kind: 'heading' }>;
 
 /** A heading that is due, and the rows it may stand above. */
 interface Due {
@@ -15,11 +15,11 @@ interface Due {
 }
 
 /** The headings of a piece in one size: every stretch stands under its label, in the order in which they are worked. */
-export function headingsSay(said: readonly Heading[], meant: PieceMeant): Otherwise[] {
+export function headingsSay(message: readonly Heading[], meant: PieceMeant): Mismatch[] {
   const due = headingsDue(meant);
   let at = 0;
   for (const { text, from, to, optional } of due) {
-    const one = said[at];
+    const one = message[at];
     if (one && asRead(one.text) === text && one.row >= from && one.row <= to) at++;
     else if (!optional) {
       return [
@@ -30,7 +30,7 @@ export function headingsSay(said: readonly Heading[], meant: PieceMeant): Otherw
       ];
     }
   }
-  const more = said[at];
+  const more = message[at];
   return more ? [{ line: more.line, problem: `The notebook has no “${more.text}” at row ${more.row}.` }] : [];
 }
 

@@ -1,11 +1,11 @@
 import { allCells, type PieceCell } from '../../notebook';
 import { sameName } from '../../formulas';
-import type { Said } from '../verify';
+import type { SideStatement } from '../verify';
 import { syntaxOf } from '../../analysis/explain/syntax';
 import { givenTo } from './begins';
 import type { Garment } from './garment';
 import type { PieceMeant } from './piece-meant';
-import type { Otherwise } from './piece-says';
+import type { Mismatch } from './piece-says';
 
 const called = 'BUTTONHOLES';
 
@@ -34,14 +34,14 @@ export function chainsMeant(garment: Garment, piece: PieceCell, size: string): (
 
 /** Holes that are chained, and the stitches worked into them on the row after, against how they are meant. */
 export function holesSay(
-  says: readonly Said[],
+  says: readonly SideStatement[],
   { rows, chains, stretches }: PieceMeant,
   inOwnWords: (line: number) => boolean,
   ownParagraph: boolean,
-): Otherwise[] {
-  const holes = says.flatMap((said) => (said.kind === 'holes' ? [said] : []));
-  const spaces = says.flatMap((said) => (said.kind === 'spaces' ? [said] : []));
-  const wrongHoles = holes.flatMap(({ line, row, chains: told }): Otherwise[] => {
+): Mismatch[] {
+  const holes = says.flatMap((message) => (message.kind === 'holes' ? [message] : []));
+  const spaces = says.flatMap((message) => (message.kind === 'spaces' ? [message] : []));
+  const wrongHoles = holes.flatMap(({ line, row, chains: told }): Mismatch[] => {
     const at = rows[row - 1]?.stretch;
     const meant = at === undefined ? undefined : chains[at];
     if (meant === undefined || inOwnWords(line)) return [];
@@ -54,8 +54,8 @@ export function holesSay(
     if (worked || ownParagraph || rows[row]?.stretch !== at) return [];
     return [{ line, problem: `It does not say what is worked into the holes of row ${row}.` }];
   });
-  const wrongSpaces = spaces.flatMap(({ line, row, each, stitch }, at): Otherwise[] => {
-    const wrong = (problem: string): Otherwise[] => [{ line, problem }];
+  const wrongSpaces = spaces.flatMap(({ line, row, each, stitch }, at): Mismatch[] => {
+    const wrong = (problem: string): Mismatch[] => [{ line, problem }];
     if (at > 0 && spaces[at - 1]!.row === row) return wrong('What is worked into the holes is here twice.');
     const over = holes.find((one) => one.row === row - 1);
     const stretch = rows[row - 2]?.stretch;

@@ -90,10 +90,10 @@ function outOfOrder(
 
 function factsWrong(statement: Statement, { facts }: Expected, sizes: number): Mismatch[] {
   return Object.entries(facts).flatMap(([name, meant]): Mismatch[] => {
-    const said = statement.facts[name];
+    const message = statement.facts[name];
     const what = `${called(statement)}: ${name}`;
-    if (said === undefined) return [{ statement, problem: `${what} is not said.` }];
-    return factWrong(said, meant, sizes).map(({ size, problem }) => ({
+    if (message === undefined) return [{ statement, problem: `${what} is not said.` }];
+    return factWrong(message, meant, sizes).map(({ size, problem }) => ({
       statement,
       ...(size === undefined ? {} : { size }),
       problem: `${what} ${problem}`,
@@ -101,25 +101,25 @@ function factsWrong(statement: Statement, { facts }: Expected, sizes: number): M
   });
 }
 
-function factWrong(said: Fact, meant: ExpectedFact, sizes: number): { size?: number; problem: string }[] {
-  if (typeof meant === 'string' || typeof said === 'string') {
-    if (typeof said === 'string' && typeof meant === 'string' && asRead(said) === meant) return [];
-    return [{ problem: `is “${String(said)}”, and “${String(meant)}” in the notebook.` }];
+function factWrong(message: Fact, meant: ExpectedFact, sizes: number): { size?: number; problem: string }[] {
+  if (typeof meant === 'string' || typeof message === 'string') {
+    if (typeof message === 'string' && typeof meant === 'string' && asRead(message) === meant) return [];
+    return [{ problem: `is “${String(message)}”, and “${String(meant)}” in the notebook.` }];
   }
   const { values, within } = meant;
-  if (values.length === 0 || said.length === 0) {
-    return values.length === said.length
+  if (values.length === 0 || message.length === 0) {
+    return values.length === message.length
       ? []
       : [{ problem: `is there where the notebook has none, or the other way.` }];
   }
-  if (said.length !== 1 && said.length !== sizes) {
-    return [{ problem: `has ${said.length} numbers for ${sizes} ${sizes === 1 ? 'size' : 'sizes'}.` }];
+  if (message.length !== 1 && message.length !== sizes) {
+    return [{ problem: `has ${message.length} numbers for ${sizes} ${sizes === 1 ? 'size' : 'sizes'}.` }];
   }
   const wrong: { size?: number; problem: string }[] = [];
-  const many = Math.max(values.length, said.length);
+  const many = Math.max(values.length, message.length);
   for (let size = 0; size < many; size++) {
     const [a, b] = [
-      said.length === 1 ? said[0]! : said[size]!,
+      message.length === 1 ? message[0]! : message[size]!,
       values.length === 1 ? values[0]! : values[size]!,
     ];
     if (a === b || (a !== null && b !== null && Math.abs(a - b) <= within + 1e-6)) continue;

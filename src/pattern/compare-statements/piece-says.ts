@@ -1,4 +1,4 @@
-import type { Said } from '../verify';
+import type { SideStatement } from '../verify';
 import { asRead } from './expected';
 import { edgeSays } from './edge-says';
 import { headingsSay } from './headings-say';
@@ -6,14 +6,14 @@ import { holesSay } from './holes-say';
 import type { PieceMeant } from './piece-meant';
 
 /** Something a piece says that is otherwise than it is meant; `line` where it says it. */
-export interface Otherwise {
+export interface Mismatch {
   readonly line?: number;
   readonly problem: string;
 }
 
 /** What a piece says against how it is meant. */
 export interface PieceSays {
-  readonly wrong: readonly Otherwise[];
+  readonly wrong: readonly Mismatch[];
   /** Lines of which nothing can be said: the words of a person. */
   readonly unread: readonly number[];
 }
@@ -21,16 +21,16 @@ export interface PieceSays {
 /** Whether the line at a place is in a person's words. */
 export type InOwnWords = (line: number) => boolean;
 
-type Of<K extends Said['kind']> = Extract<Said, { kind: K }>;
-const all = <K extends Said['kind']>(says: readonly Said[], kind: K): Of<K>[] =>
-  says.filter((said): said is Of<K> => said.kind === kind);
+type Of<K extends SideStatement['kind']> = Extract<SideStatement, { kind: K }>;
+const all = <K extends SideStatement['kind']>(says: readonly SideStatement[], kind: K): Of<K>[] =>
+  says.filter((message): message is Of<K> => message.kind === kind);
 
 /**
  * What the text of a piece says beside its counts in one size, compared with how the piece is meant: how it begins and
  * ends, its headings and fabrics, its stitches, where it is shaped, and the edge that it is picked up along.
  */
 export function pieceSays(
-  says: readonly Said[],
+  says: readonly SideStatement[],
   meant: PieceMeant,
   inOwnWords: InOwnWords,
   unit: 'cm' | 'in',
@@ -45,11 +45,17 @@ export function pieceSays(
       ...roundWrong(all(says, 'round'), meant, ownWords),
       ...beginningWrong(all(says, 'begun'), meant),
       ...endWrong(all(says, 'end'), meant),
-      ...all(says, 'stitches').flatMap((said) => (inOwnWords(said.line) ? [] : stitchesWrong(said, meant))),
-      ...all(says, 'place').flatMap((said) => (inOwnWords(said.line) ? [] : placeWrong(said, meant))),
+      ...all(says, 'stitches').flatMap((message) =>
+        inOwnWords(message.line) ? [] : stitchesWrong(message, meant),
+      ),
+      ...all(says, 'place').flatMap((message) =>
+        inOwnWords(message.line) ? [] : placeWrong(message, meant),
+      ),
       ...firstRoundsWrong(says, meant, inOwnWords, ownWords),
-      ...all(says, 'repeats').flatMap((said) => repeatsWrong(said, meant)),
-      ...all(says, 'way of ends').flatMap((said) => (inOwnWords(said.line) ? [] : endsWrong(said, meant))),
+      ...all(says, 'repeats').flatMap((message) => repeatsWrong(message, meant)),
+      ...all(says, 'way of ends').flatMap((message) =>
+        inOwnWords(message.line) ? [] : endsWrong(message, meant),
+      ),
       ...holesSay(says, meant, inOwnWords, ownWords),
       ...(meant.edge ? edgeSays(says, meant.edge, unit) : []),
     ],
@@ -64,25 +70,25 @@ interface FabricSaid {
 }
 
 /** The fabrics, the note and the other paragraphs of a piece. A person may have put a fabric in words of their own. */
-function paragraphs(says: readonly Said[], meant: PieceMeant, inOwnWords: InOwnWords) {
+function paragraphs(says: readonly SideStatement[], meant: PieceMeant, inOwnWords: InOwnWords) {
   const known = meant.stretches.map(({ fabric }) => fabric).filter((fabric) => fabric !== '');
   const fabrics: FabricSaid[] = [];
   const words: Of<'words'>[] = [];
   const note: number[] = [];
-  for (const said of says) {
-    if (said.kind !== 'fabric' && said.kind !== 'words') continue;
-    const { line, row } = said;
-    const whole = asRead(said.kind === 'fabric' ? said.whole : said.text);
+  for (const message of says) {
+    if (message.kind !== 'fabric' && message.kind !== 'words') continue;
+    const { line, row } = message;
+    const whole = asRead(message.kind === 'fabric' ? message.whole : message.text);
     const within = known.find((fabric) => whole.includes(fabric));
     if (meant.note !== '' && whole === meant.note) note.push(line);
-    else if (said.kind === 'fabric') fabrics.push({ line, row, text: asRead(said.text) });
+    else if (message.kind === 'fabric') fabrics.push({ line, row, text: asRead(message.text) });
     else if (inOwnWords(line) && within !== undefined) fabrics.push({ line, row, text: within });
-    else words.push(said);
+    else words.push(message);
   }
   return { fabrics, words, note };
 }
 
-function fabricsWrong(fabrics: readonly FabricSaid[], { rows, stretches }: PieceMeant): Otherwise[] {
+function fabricsWrong(fabrics: readonly FabricSaid[], { rows, stretches }: PieceMeant): Mismatch[] {
   const known = stretches.map(({ fabric }) => fabric);
   const unknown = fabrics.find(({ text }) => !known.includes(text));
   if (unknown) {
@@ -100,27 +106,27 @@ function fabricsWrong(fabrics: readonly FabricSaid[], { rows, stretches }: Piece
   for (const { number, stretch } of rows) {
     const { fabric } = stretches[stretch]!;
     if (fabric === '') continue;
-    const said = fabrics.filter(({ row }) => row <= number).at(-1);
-    if (said?.text === fabric) continue;
+    const message = fabrics.filter(({ row }) => row <= number).at(-1);
+    if (message?.text === fabric) continue;
     return [
       {
-        ...(said ? { line: said.line } : {}),
-        problem: `Row ${number} is worked in “${said?.text ?? 'no fabric that is named'}”, and in the notebook in “${fabric}”.`,
+        ...(message ? { line: message.line } : {}),
+        problem: `Row ${number} is worked in “${message?.text ?? 'no fabric that is named'}”, and in the notebook in “${fabric}”.`,
       },
     ];
   }
   return [];
 }
 
-function noteWrong(note: readonly number[], meant: PieceMeant, ownWords: boolean): Otherwise[] {
+function noteWrong(note: readonly number[], meant: PieceMeant, ownWords: boolean): Mismatch[] {
   if (note.length > 1) return [{ line: note[1]!, problem: 'The note of the piece is here twice.' }];
   if (meant.note === '' || note.length === 1 || ownWords) return [];
   return [{ problem: `The note of the piece is missing or otherwise: “${meant.note}”` }];
 }
 
-function roundWrong(said: readonly Of<'round'>[], meant: PieceMeant, ownWords: boolean): Otherwise[] {
+function roundWrong(message: readonly Of<'round'>[], meant: PieceMeant, ownWords: boolean): Mismatch[] {
   const round = meant.plan.worked === 'round';
-  const [first, more] = said;
+  const [first, more] = message;
   if (more) return [{ line: more.line, problem: 'The beginning of the round is told twice.' }];
   if (!round) {
     return first
@@ -133,12 +139,12 @@ function roundWrong(said: readonly Of<'round'>[], meant: PieceMeant, ownWords: b
   return [{ line: first.line, problem: 'Its round does not begin so in the notebook.' }];
 }
 
-function beginningWrong(said: readonly Of<'begun'>[], meant: PieceMeant): Otherwise[] {
-  const [begun] = said;
+function beginningWrong(message: readonly Of<'begun'>[], meant: PieceMeant): Mismatch[] {
+  const [begun] = message;
   // That a piece does not begin, or begins twice, is found in following it.
   if (!begun) return [];
   const { begins, craft, whole, plan, rows } = meant;
-  const wrong = (problem: string): Otherwise[] => [{ line: begun.line, problem }];
+  const wrong = (problem: string): Mismatch[] => [{ line: begun.line, problem }];
   const how =
     begins.from === 'new'
       ? craft === 'knitting'
@@ -177,13 +183,13 @@ function beginningWrong(said: readonly Of<'begun'>[], meant: PieceMeant): Otherw
   return [];
 }
 
-function endWrong(said: readonly Of<'end'>[], { end }: PieceMeant): Otherwise[] {
-  const [one] = said;
+function endWrong(message: readonly Of<'end'>[], { end }: PieceMeant): Mismatch[] {
+  const [one] = message;
   if (!one || one.how === end) return [];
   return [{ line: one.line, problem: `Its last stitches are ${one.how}, and in the notebook ${end}.` }];
 }
 
-function stitchesWrong({ line, row, names }: Of<'stitches'>, { rows, stretches }: PieceMeant): Otherwise[] {
+function stitchesWrong({ line, row, names }: Of<'stitches'>, { rows, stretches }: PieceMeant): Mismatch[] {
   const worked = rows[row - 1];
   const meant = worked && stretches[worked.stretch]!.stitch[worked.side];
   // A first row goes with the start, whose fabric is that of the first stretch.
@@ -206,32 +212,32 @@ function placeOf(perRow: number, round: boolean, label: string): { each: number;
   return perRow % 2 === 0 ? { each: perRow / 2, where: 'at each end' } : { each: perRow, where: 'evenly' };
 }
 
-function placeWrong(said: Of<'place'>, { rows, plan, stretches }: PieceMeant): Otherwise[] {
-  const at = rows[said.row - 1]?.stretch;
+function placeWrong(message: Of<'place'>, { rows, plan, stretches }: PieceMeant): Mismatch[] {
+  const at = rows[message.row - 1]?.stretch;
   const stretch = at === undefined ? undefined : plan.stretches[at];
   if (at === undefined || stretch?.kind !== 'taper') return [];
   const { each, where } = placeOf(stretch.perRow, plan.worked === 'round', stretches[at]!.label);
-  if (said.each === each && said.where === where) return [];
+  if (message.each === each && message.where === where) return [];
   // Where both are edges that the trade names, they are compared as such.
   const named = /^at the (?:neck|armhole|side|underarm|hem) edge$/u;
-  if (said.each === each && named.test(said.where) && named.test(where)) return [];
+  if (message.each === each && named.test(message.where) && named.test(where)) return [];
   return [
     {
-      line: said.line,
-      problem: `It shapes ${said.each} ${said.where || 'somewhere'}, and in the notebook ${each} ${where}.`,
+      line: message.line,
+      problem: `It shapes ${message.each} ${message.where || 'somewhere'}, and in the notebook ${each} ${where}.`,
     },
   ];
 }
 
 /** How the first round of a taper is worked: told once, where all its wedges are alike. */
 function firstRoundsWrong(
-  says: readonly Said[],
+  says: readonly SideStatement[],
   { rows, stretches }: PieceMeant,
   inOwnWords: InOwnWords,
   ownWords: boolean,
-): Otherwise[] {
+): Mismatch[] {
   const told = all(says, 'first round');
-  return all(says, 'taper').flatMap(({ line, row }): Otherwise[] => {
+  return all(says, 'taper').flatMap(({ line, row }): Mismatch[] => {
     const at = rows[row - 1]?.stretch;
     const due = at !== undefined && stretches[at]!.tellsFirstRound;
     const here = told.filter((one) => one.row === row);
@@ -243,15 +249,16 @@ function firstRoundsWrong(
   });
 }
 
-function repeatsWrong(said: Of<'repeats'>, { rows, plan }: PieceMeant): Otherwise[] {
-  const row = rows[said.row - 1];
+function repeatsWrong(message: Of<'repeats'>, { rows, plan }: PieceMeant): Mismatch[] {
+  const row = rows[message.row - 1];
   const stretch = row && plan.stretches[row.stretch];
-  if (stretch?.kind === 'eachRepeat' && stretch.by === said.by && stretch.repeats === said.repeats) return [];
+  if (stretch?.kind === 'eachRepeat' && stretch.by === message.by && stretch.repeats === message.repeats)
+    return [];
   const meant =
     stretch?.kind === 'eachRepeat'
       ? `${Math.abs(stretch.by)} in each of ${stretch.repeats} repeats`
       : 'otherwise';
-  return [{ line: said.line, problem: `Row ${said.row} is shaped ${meant} in the notebook.` }];
+  return [{ line: message.line, problem: `Row ${message.row} is shaped ${meant} in the notebook.` }];
 }
 
 /** What becomes of stitches at the ends of a row, by craft: common practice. That they are left or added is counted. */
@@ -260,7 +267,7 @@ const waysOfEnds = {
   crochet: { start: ['slipped', 'foundation'], end: ['unworked', 'foundation'] },
 } as const;
 
-function endsWrong({ line, at, by, row }: Of<'way of ends'>, { craft }: PieceMeant): Otherwise[] {
+function endsWrong({ line, at, by, row }: Of<'way of ends'>, { craft }: PieceMeant): Mismatch[] {
   const ways: readonly string[] = waysOfEnds[craft][at];
   if (ways.includes(by)) return [];
   return [

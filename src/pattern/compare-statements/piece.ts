@@ -1,6 +1,6 @@
 import type { Row } from '../../craft';
 import type { PrintedPart } from '../verify';
-import { toldOtherwise } from './compare-shaping';
+import { compareShaping } from './compare-shaping';
 import type { ReadPart } from './compare';
 import type { Garment } from './garment';
 import { pieceMeant, type PieceMeant } from './piece-meant';
@@ -52,7 +52,7 @@ export function comparePiece(
       const { plan, rows, edge } = one;
       const labels = one.stretches.map(({ label }) => label);
       return [
-        ...toldOtherwise(says, plan, rows, { labels, edge }).map(at),
+        ...compareShaping(says, plan, rows, { labels, edge }).map(at),
         ...beside.wrong.map(at),
         ...(ended ? [] : [at({ problem: 'It does not say what becomes of the last stitches.' })]),
         ...rowsWrong(one, counts).map(at),

@@ -1,4 +1,4 @@
-import { listed } from '../../format/join-with-and';
+import { joinWithAnd } from '../../format/join-with-and';
 import { allCells, type NotionsCell, type Swatch, type YarnCell } from '../../notebook';
 import { asRead, lengths, longLengths, printed, type Expected, type ExpectedAmounts } from './expected';
 import { resultsOf, swatchOf, type Garment } from './garment';
@@ -32,7 +32,7 @@ function yarnMeant(garment: Garment, cell: YarnCell): Expected[] {
       grams: printed(grams),
       length: none(length) ? printed([]) : longLengths(length, unit),
       unit: none(length) ? '' : unit === 'cm' ? 'm' : 'yd',
-      fabrics: listed(fabrics.map(asRead)),
+      fabrics: joinWithAnd(fabrics.map(asRead)),
     },
   };
   if (none(balls)) return [yarn];

@@ -1,5 +1,5 @@
 import { allCells } from '../../notebook';
-import { listed } from '../../format/join-with-and';
+import { joinWithAnd } from '../../format/join-with-and';
 import { glossaryOf } from '../verify';
 import { asRead, printed, type Expected } from './expected';
 import type { Garment } from './garment';
@@ -58,7 +58,7 @@ export function cautionsMeant({ source: { notebook }, sizes }: Garment): Expecte
   const young = sizes.filter(({ chart }) => chart && ['child', 'baby'].includes(chart.name));
   return [
     ...(notions && young.length > 0
-      ? [one('caution for children’s sizes', { sizes: listed(young.map(({ label }) => asRead(label))) })]
+      ? [one('caution for children’s sizes', { sizes: joinWithAnd(young.map(({ label }) => asRead(label))) })]
       : []),
     ...(notions && young.length === 0 && sizes.some(({ chart }) => !chart)
       ? [one('caution for a child')]

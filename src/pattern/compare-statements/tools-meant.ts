@@ -1,5 +1,5 @@
 import type { Swatch } from '../../notebook';
-import { listed } from '../../format/join-with-and';
+import { joinWithAnd } from '../../format/join-with-and';
 import { asRead, type Expected } from './expected';
 import type { Garment } from './garment';
 import { crochetStitches } from './terms-meant';
@@ -44,7 +44,7 @@ export function toolsMeant(garment: Garment): Expected[] {
   const line = (name: string, of: string, fabrics: readonly string[]): Expected => ({
     name,
     of,
-    facts: { fabrics: listed(fabrics), term },
+    facts: { fabrics: joinWithAnd(fabrics), term },
   });
   return [
     ...[...tools].map(([of, fabrics]) => line('hook or needles', of, fabrics)),

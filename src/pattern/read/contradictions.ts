@@ -1,15 +1,15 @@
 import { measuredBy } from './measured-by';
-import type { Doubt, StatedGauge, StatedPattern } from './types';
+import type { ImportDiagnostic, StatedGauge, StatedPattern } from './types';
 
 const shown = (cm: number): string => String(Math.round(cm * 10) / 10);
 
 /** What the parts of a pattern say against each other: two gauges, and counts that do not give a stated measurement. */
-export function contradictions(pattern: StatedPattern): Doubt[] {
+export function contradictions(pattern: StatedPattern): ImportDiagnostic[] {
   return [...gaugesApart(pattern.gauges), ...countsAgainstMeasures(pattern)];
 }
 
-function gaugesApart(gauges: readonly StatedGauge[]): Doubt[] {
-  return gauges.flatMap((gauge, at): Doubt[] => {
+function gaugesApart(gauges: readonly StatedGauge[]): ImportDiagnostic[] {
+  return gauges.flatMap((gauge, at): ImportDiagnostic[] => {
     const before = gauges
       .slice(0, at)
       .find(
@@ -28,8 +28,8 @@ function gaugesApart(gauges: readonly StatedGauge[]): Doubt[] {
   });
 }
 
-function countsAgainstMeasures(pattern: StatedPattern): Doubt[] {
-  return pattern.measures.flatMap((measure): Doubt[] => {
+function countsAgainstMeasures(pattern: StatedPattern): ImportDiagnostic[] {
+  return pattern.measures.flatMap((measure): ImportDiagnostic[] => {
     const by = measuredBy(pattern, measure);
     if (!by) return [];
     const off = measure.values.map((value, size) => {
@@ -62,8 +62,8 @@ function countsAgainstMeasures(pattern: StatedPattern): Doubt[] {
     const told = wrong
       .slice(0, 3)
       .map(
-        ({ size, made, said, off: by1 }) =>
-          `size ${size}: ${by.count} give ${shown(made)} cm where ${shown(said)} cm is stated, ${by.stitches(by1)}`,
+        ({ size, made, said: message, off: by1 }) =>
+          `size ${size}: ${by.count} give ${shown(made)} cm where ${shown(message)} cm is stated, ${by.stitches(by1)}`,
       );
     return [
       {

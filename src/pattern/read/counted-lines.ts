@@ -1,5 +1,5 @@
 import { bracketed } from '../../format/bracketed';
-import { recountPiece } from '../verify';
+import { verifyPiece } from '../verify';
 import type { PerSize } from './types';
 
 /** The count after each row of some lines, by size; null in a size that is not worked. */
@@ -23,7 +23,7 @@ export function countedLines(
       continue;
     }
     const start = bracketed(counts.map((one) => String(one ?? '–')));
-    const followed = recountPiece([`Cast on ${start} sts.`, ...lines], { sizes, place });
+    const followed = verifyPiece([`Cast on ${start} sts.`, ...lines], { sizes, place });
     const [problem] = followed.problems;
     if (problem) return { problem: `Size ${sizes[place]!}: ${problem.problem}` };
     rows.push(followed.counts);

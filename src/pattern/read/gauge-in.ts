@@ -1,6 +1,6 @@
 import { numberAt } from './number';
 import type { LogicalLine } from './lines';
-import type { Doubt, StatedGauge } from './types';
+import type { ImportDiagnostic, StatedGauge } from './types';
 
 /** Finer than any fabric: stitches or rows to a cm. */
 const finest = 100;
@@ -16,7 +16,7 @@ const length =
 export function gaugeIn(
   line: LogicalLine,
   decimal: '.' | ',',
-): { gauge?: StatedGauge; doubts: Doubt[] } | undefined {
+): { gauge?: StatedGauge; doubts: ImportDiagnostic[] } | undefined {
   const { text } = line;
   const counted = (what: string): number | undefined => {
     const found = new RegExp(`([\\d½¼¾.,/ ]*[\\d½¼¾])\\s*(?:${what})\\b`, 'iu').exec(text);
@@ -55,13 +55,13 @@ export function gaugeIn(
       ],
     };
   }
-  const doubts: Doubt[] = [];
+  const diagnostics: ImportDiagnostic[] = [];
   const other = lengths.find((one) => /^c/iu.test(one[2]!) === inInches);
   if (other) {
     const both = `${first[0]} and ${other[0]}`;
     const otherCm = Number(other[1]!.replace(',', '.')) * (inInches ? 1 : 2.54);
     const off = Math.abs(otherCm / overCm - 1);
-    doubts.push({
+    diagnostics.push({
       place: line.place(other.index, other.index + other[0].length),
       kind: off > 0.02 ? 'contradiction' : 'to know',
       message:
@@ -85,6 +85,6 @@ export function gaugeIn(
       fabric: fabric.trim(),
       place,
     },
-    doubts,
+    doubts: diagnostics,
   };
 }

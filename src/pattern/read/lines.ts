@@ -1,4 +1,4 @@
-import type { TextPlace } from './types';
+import type { TextRange } from './types';
 
 /** A line to be read: one of the text, or several where a bracket was left open at the end of one. */
 export interface LogicalLine {
@@ -10,7 +10,7 @@ export interface LogicalLine {
   /** What it was read as before any reader saw it. */
   readonly as?: string;
   /** A cell of a table stands for the whole row. */
-  place(from: number, to: number): TextPlace;
+  place(from: number, to: number): TextRange;
 }
 
 const mostJoined = 4;
@@ -49,7 +49,7 @@ export function logicalLines(text: string): LogicalLine[] {
 
 function joinedLine(printed: readonly string[], at: number, lines: number, text: string): LogicalLine {
   const first = printed[at]!.length;
-  const place = (from: number, to: number): TextPlace =>
+  const place = (from: number, to: number): TextRange =>
     from < first || lines === 1
       ? { line: at + 1, from, to: Math.min(to, first) }
       : { line: at + 2, from: 0, to: printed[at + 1]!.length };

@@ -1,6 +1,6 @@
 import type { LogicalLine } from './lines';
 import { sizeListsIn, type LengthUnit, type PrintedList } from './size-list-at';
-import type { Doubt, MeasureOf, StatedMeasure } from './types';
+import type { ImportDiagnostic, MeasureOf, StatedMeasure } from './types';
 
 const kinds: readonly (readonly [MeasureOf, RegExp])[] = [
   [
@@ -42,7 +42,7 @@ const cmOf = (value: number, unit: LengthUnit): number => (unit === 'in' ? value
 export function measureIn(
   line: LogicalLine,
   context: MeasureContext,
-): { measure?: StatedMeasure; doubts: Doubt[] } | undefined {
+): { measure?: StatedMeasure; doubts: ImportDiagnostic[] } | undefined {
   const { text } = line;
   const lists = sizeListsIn(text, context.decimal, true).filter(
     ({ from }) => !/\bsize\s*$/iu.test(text.slice(0, from)),
@@ -100,10 +100,10 @@ export function measureIn(
       `A measurement is more than 0 and at most ${longest} cm: correct the numbers of this line.`,
     );
   }
-  const doubts = otherUnit(line, lists, list, unit);
+  const diagnostics = otherUnit(line, lists, list, unit);
   return {
     measure: { of, label, on, values, step: cmOf(list.step, unit), place },
-    doubts,
+    doubts: diagnostics,
   };
 }
 
@@ -124,7 +124,7 @@ function otherUnit(
   lists: readonly PrintedList[],
   list: PrintedList,
   unit: LengthUnit,
-): Doubt[] {
+): ImportDiagnostic[] {
   const other = lists.find(
     (one) =>
       one !== list && one.values.length === list.values.length && one.units[0] && one.units[0] !== unit,

@@ -1,14 +1,17 @@
-import type { Doubt, StatedPattern } from './types';
+import type { ImportDiagnostic, StatedPattern } from './types';
 
 /**
  * A doubt for each piece that has stitches to begin on and nothing worked on them, where no other says why.
  *
- * @param doubts those there are already
+ * @param diagnostics those there are already
  */
-export function onlyBegun({ pieces }: StatedPattern, doubts: readonly Doubt[]): Doubt[] {
-  return pieces.flatMap(({ label, start: { place }, stretches }, at): Doubt[] => {
+export function onlyBegun(
+  { pieces }: StatedPattern,
+  diagnostics: readonly ImportDiagnostic[],
+): ImportDiagnostic[] {
+  return pieces.flatMap(({ label, start: { place }, stretches }, at): ImportDiagnostic[] => {
     const next = pieces[at + 1]?.start.place.line ?? Infinity;
-    const told = doubts.some(({ place: { line } }) => line >= place.line && line < next);
+    const told = diagnostics.some(({ place: { line } }) => line >= place.line && line < next);
     if (stretches.length > 0 || told) return [];
     return [
       {

@@ -9,7 +9,7 @@ import { namedPiece } from './named-piece';
 import type { PrintedList } from './size-list-at';
 import { bySize, shapedRows } from './taper-of';
 import type {
-  Doubt,
+  ImportDiagnostic,
   PerSize,
   StatedGauge,
   StatedMultiple,
@@ -17,7 +17,7 @@ import type {
   StatedPiece,
   StatedStart,
   StatedStretch,
-  TextPlace,
+  TextRange,
 } from './types';
 
 type Counts = readonly (number | null)[];
@@ -27,7 +27,7 @@ type Open = { -readonly [Key in keyof StatedPiece]: StatedPiece[Key] } & { stret
 export interface PieceContext {
   readonly sizes: readonly string[];
   gaugeFor(fabric: string): StatedGauge | undefined;
-  doubt(doubt: Doubt): void;
+  report(diagnostic: ImportDiagnostic): void;
 }
 
 /**
@@ -46,7 +46,7 @@ export class PieceReader {
   /** Headings since the last instruction. */
   #headings: string[] = [];
   /** A foundation chain whose first row has not told its stitches yet. */
-  #chain: TextPlace | undefined;
+  #chain: TextRange | undefined;
   /** Whether the last stitches of the piece at hand were bound off or held. */
   #ended = false;
   readonly #context: PieceContext;
@@ -67,7 +67,7 @@ export class PieceReader {
    * The piece under a heading is worked as another: it gets the same stretches. False where the heading may be of a part
    * of the piece at hand, or the other goes on in parts of its own; what follows is then no part of a piece before it.
    */
-  sameAs(label: string, place: TextPlace): boolean {
+  sameAs(label: string, place: TextRange): boolean {
     const [heading, ...parts] = this.#headings;
     const between = this.#open !== undefined && !this.#ended;
     const at = this.pieces.findIndex((piece) => piece.label === label);
@@ -97,14 +97,14 @@ export class PieceReader {
     instruction: Instruction,
     says: PrintedList | undefined,
     line: LogicalLine,
-    place: TextPlace,
+    place: TextRange,
   ): string | undefined {
     const before = this.#open && this.#counts;
     const piece = this.#open;
     const taken = this.#take(instruction, says, line, place);
     if (before && this.#open === piece) {
       const message = tooFew(this.#context.sizes, before, this.#counts);
-      if (message) this.#context.doubt({ place, kind: 'contradiction', message });
+      if (message) this.#context.report({ place, kind: 'contradiction', message });
       this.#counts = this.#counts.map((count) => (count !== null && count < 1 ? null : count));
     }
     return taken;
@@ -114,10 +114,10 @@ export class PieceReader {
     instruction: Instruction,
     says: PrintedList | undefined,
     line: LogicalLine,
-    place: TextPlace,
+    place: TextRange,
   ): string | undefined {
     const unread = (list: PrintedList, message: string): void =>
-      this.#context.doubt({ place: line.place(list.from, list.to), kind: 'unread', message });
+      this.#context.report({ place: line.place(list.from, list.to), kind: 'unread', message });
     /** Whether a number is cut by a comma, which is then said. */
     const cut = (list: PrintedList, kept: string): boolean => {
       const found = list.from < list.to ? cutByComma(line.text, list.from, list.to) : undefined;
@@ -243,7 +243,7 @@ export class PieceReader {
         const gauge = this.#context.gaugeFor(this.#fabric)?.rows;
         const at = line.place(instruction.length.from, instruction.length.to);
         if (!unit || instruction.length.units.length > 1) {
-          this.#context.doubt({
+          this.#context.report({
             place: at,
             kind: 'unread',
             message: unit
@@ -253,7 +253,7 @@ export class PieceReader {
           return undefined;
         }
         if (!gauge) {
-          this.#context.doubt({
+          this.#context.report({
             place: at,
             kind: 'unread',
             message:
@@ -453,7 +453,7 @@ export class PieceReader {
   }
 
   /** Takes rows that were counted one by one: shaping over rows where every size has the same step, else row by row. */
-  counted(rows: RowsBySize, place: TextPlace): string | undefined {
+  counted(rows: RowsBySize, place: TextRange): string | undefined {
     const before = this.#counts;
     const steps = rows.map((list, size) =>
       list === null ? [] : list.map((count, row) => count - (row === 0 ? before[size]! : list[row - 1]!)),
@@ -498,7 +498,7 @@ export class PieceReader {
   }
 
   /** A first row of a chain or an edge, told only by the count it ends on. */
-  firstRow(said: PrintedList, place: TextPlace, text: string): string | undefined {
+  firstRow(said: PrintedList, place: TextRange, text: string): string | undefined {
     const count = bySize(said.values, this.#context.sizes.length);
     if (!count) return undefined;
     const rowOne = /^(?:row|round|rnd) 1\b/iu.test(text);
@@ -545,7 +545,7 @@ export class PieceReader {
     return this.#label || capital(fallback);
   }
 
-  #begin(start: StatedStart, place: TextPlace): void {
+  #begin(start: StatedStart, place: TextRange): void {
     const before = this.#open ?? this.pieces.at(-1);
     const heading = this.#headings[0] ?? (before ? `${before.label}, next part` : 'Piece');
     this.#label = this.#headings.length > 1 ? this.#headings.at(-1)! : '';
@@ -601,7 +601,7 @@ export class PieceReader {
     );
   }
 
-  #compare(said: PerSize | undefined, place: TextPlace | undefined): void {
+  #compare(said: PerSize | undefined, place: TextRange | undefined): void {
     if (!said || !place) return;
     this.#compareLists(
       said,
@@ -614,13 +614,13 @@ export class PieceReader {
     this.#counts = this.#counts.map((count, size) => said[size] ?? count);
   }
 
-  #compareLists(said: PerSize, place: TextPlace, sentence: (said: number, count: number) => string): void {
+  #compareLists(said: PerSize, place: TextRange, sentence: (said: number, count: number) => string): void {
     const message = countsApart(this.#context.sizes, said, this.#counts, sentence);
-    if (message) this.#context.doubt({ place, kind: 'contradiction', message });
+    if (message) this.#context.report({ place, kind: 'contradiction', message });
   }
 
   #checkMultiple(open: Open, multiple: StatedMultiple): void {
     const message = noMultiple(this.#context.sizes, open.start.count, multiple);
-    if (message) this.#context.doubt({ place: multiple.place, kind: 'contradiction', message });
+    if (message) this.#context.report({ place: multiple.place, kind: 'contradiction', message });
   }
 }

@@ -14,13 +14,13 @@ import { sizesAsRows } from './sizes-as-rows';
 import { sizesIn } from './sizes-in';
 import { rowAsLine } from './table-row';
 import type {
-  Doubt,
+  ImportDiagnostic,
   PatternReading,
   ReadLine,
   StatedGauge,
   StatedMeasure,
   StatedYarn,
-  TextPlace,
+  TextRange,
 } from './types';
 import { workAs } from './work-as';
 import { withoutSigns } from './without-signs';
@@ -44,11 +44,11 @@ export const mostCharactersOfAPattern = 200_000;
  * contradicts itself, a doubt says so at its place.
  */
 export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
-  const doubts: Doubt[] = [];
-  const doubt = (one: Doubt): void => void doubts.push(one);
+  const diagnostics: ImportDiagnostic[] = [];
+  const diagnostic = (one: ImportDiagnostic): void => void diagnostics.push(one);
   const printedLines = logicalLines(text.slice(0, mostCharactersOfAPattern)).map(withoutMarks);
-  const lines = sizesAsRows(printedLines, doubt).map(rowAsLine);
-  const sizes = sizesOf(lines, decimal, doubt);
+  const lines = sizesAsRows(printedLines, diagnostic).map(rowAsLine);
+  const sizes = sizesOf(lines, decimal, diagnostic);
   const read: ReadLine[] = [];
   const gauges: StatedGauge[] = [];
   const measures: StatedMeasure[] = [];
@@ -59,7 +59,11 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     unit: undefined,
     expected: false,
   };
-  const pieces = new PieceReader({ sizes, gaugeFor: (fabric) => gaugeFor(gauges, fabric), doubt });
+  const pieces = new PieceReader({
+    sizes,
+    gaugeFor: (fabric) => gaugeFor(gauges, fabric),
+    report: diagnostic,
+  });
 
   for (let at = 0; at < lines.length; at++) {
     const line = lines[at]!;
@@ -87,9 +91,9 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     pieces: pieces.pieces,
     yarn,
   };
-  doubts.push(...onlyBegun(pattern, doubts), ...contradictions(pattern), ...setInCaps(pattern));
+  diagnostics.push(...onlyBegun(pattern, diagnostics), ...contradictions(pattern), ...setInCaps(pattern));
   if (text.length > mostCharactersOfAPattern) {
-    doubts.push({
+    diagnostics.push({
       place: { line: printed.length, from: 0, to: 0 },
       kind: 'unread',
       message: `Only the first ${mostCharactersOfAPattern} characters are read.`,
@@ -99,9 +103,9 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     !pattern.pieces.some(({ stretches }) => stretches.length > 0) &&
     measures.length === 0 &&
     gauges.length === 0 &&
-    doubts.length === 0
+    diagnostics.length === 0
   ) {
-    doubts.push({
+    diagnostics.push({
       place: { line: 1, from: 0, to: printed[0]!.length },
       kind: 'unread',
       message:
@@ -111,7 +115,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   return {
     pattern,
     lines: read.map((line, at) => ({ ...line, text: printed[at] ?? '' })),
-    doubts: doubts.sort((a, b) => a.place.line - b.place.line || a.place.from - b.place.from),
+    diagnostics: diagnostics.sort((a, b) => a.place.line - b.place.line || a.place.from - b.place.from),
   };
 
   function takeLine(line: LogicalLine, as: string[]): void {
@@ -135,7 +139,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     }
     const gauge = gaugeIn(line, decimal);
     if (gauge) {
-      gauge.doubts.forEach(doubt);
+      gauge.doubts.forEach(diagnostic);
       if (!gauge.gauge) return;
       gauges.push(gauge.gauge);
       const { over } = gauge.gauge;
@@ -188,7 +192,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     const rows = countedLines(renamed, counts, sizes);
     const place = line.place(line.text.length - line.text.trimStart().length, line.text.length);
     if ('problem' in rows) {
-      doubt({
+      diagnostic({
         place,
         kind: 'unread',
         message: `This line is kept as it stands, since it does not come out when it is counted. ${rows.problem}`,
@@ -208,7 +212,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       return;
     }
     pieces.leave();
-    doubt({
+    diagnostic({
       place,
       kind: 'unread',
       message: `What is worked here as ${same.piece} is not read: write its lines out under a heading of its own, from its first stitches on.`,
@@ -218,7 +222,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   function takeMeasure(line: LogicalLine, as: string[]): boolean {
     const found = measureIn(line, { sizes: sizes.length, decimal, ...heading });
     if (!found) return false;
-    found.doubts.forEach(doubt);
+    found.doubts.forEach(diagnostic);
     if (found.measure) {
       measures.push(found.measure);
       as.push(found.measure.on === 'body' ? 'a measurement of the body' : 'a finished measurement');
@@ -230,7 +234,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     // The grams come first; balls, where they follow, are the same yarn again.
     const found = yarn ? undefined : yarnIn(line, sizes.length, decimal);
     if (!found) return false;
-    found.doubts.forEach(doubt);
+    found.doubts.forEach(diagnostic);
     if (found.yarn) {
       yarn = found.yarn;
       as.push('yarn');
@@ -251,7 +255,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       rest = rest.slice(offset);
     }
     const signed = withoutSigns(phrasesOf(rest, decimal), shifted(line, offset));
-    signed.doubts.forEach(doubt);
+    signed.doubts.forEach(diagnostic);
     if (signed.kept) return true;
     const { phrases } = signed;
     const known = phrases.map((phrase) => ({ phrase, ...instructionIn(phrase) }));
@@ -266,7 +270,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
         (says && pieces.firstRow(says, place, rest.slice(phrase.from, phrase.to)));
       if (what) as.push(what);
       else if (says && !instruction && pieces.saysOnly(says, moved)) {
-        doubt({
+        diagnostic({
           place,
           kind: 'unread',
           message:
@@ -290,34 +294,40 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     }
     // Columns, and what stands far in, are of a table.
     if (!/\p{L}/u.test(line.text) || /\S\s{3,}\S|^\s{6}/u.test(line.text)) return;
-    const said = line.text.trim().replace(/[:.]$/u, '').trim();
-    const words = said.split(/\s+/u).length;
-    const bare = sizeListsIn(said, decimal).every(({ values }) => values.length === 1);
-    if (said.length > 60 || words > 8 || !bare || /[.!?]\s/u.test(said) || /\.$/u.test(line.text.trim()))
+    const message = line.text.trim().replace(/[:.]$/u, '').trim();
+    const words = message.split(/\s+/u).length;
+    const bare = sizeListsIn(message, decimal).every(({ values }) => values.length === 1);
+    if (
+      message.length > 60 ||
+      words > 8 ||
+      !bare ||
+      /[.!?]\s/u.test(message) ||
+      /\.$/u.test(line.text.trim())
+    )
       return;
     as.push('a heading');
-    const unit: LengthUnit | undefined = /\b(?:cm|centimet(?:re|er)s)\b/iu.test(said)
+    const unit: LengthUnit | undefined = /\b(?:cm|centimet(?:re|er)s)\b/iu.test(message)
       ? 'cm'
-      : /\b(?:in|inches)\b/iu.test(said)
+      : /\b(?:in|inches)\b/iu.test(message)
         ? 'in'
         : undefined;
-    const measuring = /measure|dimension|\bto fit\b|^sizes?\b|schematic/iu.test(said);
+    const measuring = /measure|dimension|\bto fit\b|^sizes?\b|schematic/iu.test(message);
     if (
       title === '' &&
       !measuring &&
-      !notAPiece.test(said) &&
+      !notAPiece.test(message) &&
       read.every(({ as: before }) => before.length === 0)
     ) {
-      title = said;
+      title = message;
       return;
     }
     if (measuring) {
       heading = {
         expected: true,
         unit,
-        on: /\bto fit\b|body/iu.test(said)
+        on: /\bto fit\b|body/iu.test(message)
           ? 'body'
-          : /finished|garment|schematic|actual/iu.test(said)
+          : /finished|garment|schematic|actual/iu.test(message)
             ? 'garment'
             : undefined,
       };
@@ -325,8 +335,8 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       return;
     }
     heading = { on: undefined, unit: undefined, expected: false };
-    if (notAPiece.test(said)) pieces.leave();
-    else pieces.heading(said);
+    if (notAPiece.test(message)) pieces.leave();
+    else pieces.heading(message);
   }
 }
 
@@ -356,7 +366,7 @@ function shifted(line: LogicalLine, by: number): LogicalLine {
   return by === 0 ? line : { ...line, place: (from, to) => line.place(from + by, to + by) };
 }
 
-function multipleIn(line: LogicalLine): { multiple: number; plus: number; place: TextPlace } | undefined {
+function multipleIn(line: LogicalLine): { multiple: number; plus: number; place: TextRange } | undefined {
   const found =
     /multiple of (\d+)(?:\s*(?:sts?|stitches))?(?:\s*,?\s*(\+|plus|and|minus|less|-|−|–)\s*(\d+))?/iu.exec(
       line.text,
@@ -367,7 +377,11 @@ function multipleIn(line: LogicalLine): { multiple: number; plus: number; place:
 }
 
 /** The names of the sizes; where no line lists them, as many numbers as the lists have, and a doubt. */
-function sizesOf(lines: readonly LogicalLine[], decimal: '.' | ',', doubt: (doubt: Doubt) => void): string[] {
+function sizesOf(
+  lines: readonly LogicalLine[],
+  decimal: '.' | ',',
+  diagnostic: (diagnostic: ImportDiagnostic) => void,
+): string[] {
   for (const line of lines) {
     const named = sizesIn(line);
     if (named) return named.slice(0, 40);
@@ -383,7 +397,7 @@ function sizesOf(lines: readonly LogicalLine[], decimal: '.' | ',', doubt: (doub
   }
   const [most] = [...many].sort((a, b) => b[1] - a[1]);
   if (!most || !first) return ['One size'];
-  doubt({
+  diagnostic({
     place: first.line.place(first.from, first.to),
     kind: 'to know',
     message: `No line names the sizes. Most lists have ${most[0]} numbers, so there are ${most[0]} sizes here, called 1 to ${most[0]}: add a line such as "Sizes: XS (S, M)" to name them.`,

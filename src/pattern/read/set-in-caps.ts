@@ -1,4 +1,4 @@
-import type { Doubt, StatedPattern, StatedPiece, StatedStretch } from './types';
+import type { ImportDiagnostic, StatedPattern, StatedPiece, StatedStretch } from './types';
 
 const narrows = (one: StatedStretch): boolean => one.kind === 'taper' && one.way === 'dec';
 
@@ -12,8 +12,8 @@ function capOf({ label, start, stretches }: StatedPiece): StatedStretch | undefi
  * A sleeve cap is set into its armhole edge to edge. Its rows and counts are read as any others and nothing compares the
  * two curves, so that is said.
  */
-export function setInCaps({ pieces }: StatedPattern): Doubt[] {
-  return pieces.flatMap((piece): Doubt[] => {
+export function setInCaps({ pieces }: StatedPattern): ImportDiagnostic[] {
+  return pieces.flatMap((piece): ImportDiagnostic[] => {
     const cap = capOf(piece);
     if (!cap) return [];
     return [

@@ -3,7 +3,7 @@ import type { LogicalLine } from './lines';
 import { measureOf } from './measure-in';
 import { sizesIn } from './sizes-in';
 import { cellsOf, isNumber, isRule, listed } from './table-cells';
-import type { Doubt } from './types';
+import type { ImportDiagnostic } from './types';
 
 /** Counts are no measurements, whatever else their head names. */
 const counts = /\b(?:sts?|stitch(?:es)?|rows?|rounds?|rnds?)\b/iu;
@@ -26,13 +26,16 @@ interface Table {
  *
  * @example the lines of 'Size | Bust (cm)', 'S | 90' and 'M | 98' are 'Sizes: S (M)', 'Bust (cm): 90 (98)' and two blank
  */
-export function sizesAsRows(lines: readonly LogicalLine[], doubt: (doubt: Doubt) => void): LogicalLine[] {
+export function sizesAsRows(
+  lines: readonly LogicalLine[],
+  diagnostic: (diagnostic: ImportDiagnostic) => void,
+): LogicalLine[] {
   const named = lines.map((line) => sizesIn(line)).find((sizes) => sizes !== undefined);
   const turned: LogicalLine[] = [];
   for (let at = 0; at < lines.length;) {
     const table = tableAt(lines, at);
     if (table) {
-      turned.push(...asLines(lines, at, table, named, doubt));
+      turned.push(...asLines(lines, at, table, named, diagnostic));
       at = table.end;
     } else turned.push(lines[at++]!);
   }
@@ -70,7 +73,7 @@ function asLines(
   at: number,
   { heads, rows, end }: Table,
   named: readonly string[] | undefined,
-  doubt: (doubt: Doubt) => void,
+  diagnostic: (diagnostic: ImportDiagnostic) => void,
 ): LogicalLine[] {
   const line = lines[at]!;
   const sizes = rows.map(({ size }) => size);
@@ -83,7 +86,7 @@ function asLines(
     const values = inOrder.map((row) => row?.values[column] ?? '–');
     if (values.every(isNumber) && !counts.test(label))
       return [{ text: listed(label, values), line: line.line, lines: 0, place: () => place }];
-    doubt({
+    diagnostic({
       place,
       kind: 'unread',
       message: `The column "${label}" is kept as it stands: ${

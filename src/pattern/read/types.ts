@@ -14,7 +14,7 @@ export interface StatedPattern {
 }
 
 /** A stretch of one line: lines from 1, columns from 0, `to` not included. */
-export interface TextPlace {
+export interface TextRange {
   readonly line: number;
   readonly from: number;
   readonly to: number;
@@ -32,7 +32,7 @@ export interface StatedGauge {
   readonly overCm: number;
   /** What is said of the fabric: "stockinette stitch", "rib". */
   readonly fabric: string;
-  readonly place: TextPlace;
+  readonly place: TextRange;
 }
 
 /** What a measurement is of. The order is that in which a label is searched. */
@@ -55,14 +55,14 @@ export interface StatedMeasure {
   readonly values: PerSize;
   /** How finely it is printed, cm: half of it may have been rounded away. */
   readonly step: number;
-  readonly place: TextPlace;
+  readonly place: TextRange;
 }
 
 export interface StatedYarn {
   readonly grams: PerSize;
   /** As printed: "light", "double knitting"; empty where none is named. */
   readonly weight: string;
-  readonly place: TextPlace;
+  readonly place: TextRange;
 }
 
 export interface StatedPiece {
@@ -76,12 +76,12 @@ export interface StatedPiece {
   /** A last row shared out: stitches of each shoulder, and of the neck between them. */
   readonly parted?: StatedParting;
   readonly multiple?: StatedMultiple;
-  readonly place: TextPlace;
+  readonly place: TextRange;
 }
 
 export type StatedStart = {
   readonly count: PerSize;
-  readonly place: TextPlace;
+  readonly place: TextRange;
 } & (
   | { readonly kind: 'new' }
   /** Goes on with stitches of another piece. */
@@ -93,22 +93,22 @@ export type StatedStart = {
 export interface StatedMultiple {
   readonly multiple: number;
   readonly plus: number;
-  readonly place: TextPlace;
+  readonly place: TextRange;
 }
 
 export interface StatedParting {
   readonly side: PerSize;
   readonly middle: PerSize;
-  readonly place: TextPlace;
+  readonly place: TextRange;
 }
 
 interface StretchBase {
   readonly label: string;
   /** The fabric, in the pattern's words; empty where the piece goes on in the one before. */
   readonly fabric: string;
-  readonly place: TextPlace;
+  readonly place: TextRange;
   /** The count the pattern says it ends on. */
-  readonly says?: { readonly count: PerSize; readonly place: TextPlace };
+  readonly says?: { readonly count: PerSize; readonly place: TextRange };
 }
 
 export type StatedStretch = StretchBase &
@@ -132,8 +132,8 @@ export type StatedStretch = StretchBase &
   );
 
 /** Something that does not agree with itself, or could be meant in more than one way. */
-export interface Doubt {
-  readonly place: TextPlace;
+export interface ImportDiagnostic {
+  readonly place: TextRange;
   /** A sentence: what is wrong, and what would mend it. */
   readonly message: string;
   /** A count or measure that speaks against the rest, or only something to know. */
@@ -151,5 +151,5 @@ export interface ReadLine {
 export interface PatternReading {
   readonly pattern: StatedPattern;
   readonly lines: readonly ReadLine[];
-  readonly doubts: readonly Doubt[];
+  readonly diagnostics: readonly ImportDiagnostic[];
 }

@@ -1,6 +1,6 @@
 import type { LogicalLine } from './lines';
 import type { Phrase } from './phrase';
-import type { Doubt } from './types';
+import type { ImportDiagnostic } from './types';
 
 /** A number less than 0 where a piece begins, or where stitches or rows are counted. */
 const signed =
@@ -15,8 +15,8 @@ const signed =
 export function withoutSigns(
   phrases: readonly Phrase[],
   line: Pick<LogicalLine, 'place'>,
-): { phrases: readonly Phrase[]; doubts: Doubt[]; kept: boolean } {
-  const doubts: Doubt[] = [];
+): { phrases: readonly Phrase[]; doubts: ImportDiagnostic[]; kept: boolean } {
+  const diagnostics: ImportDiagnostic[] = [];
   let kept = false;
   const read = phrases.map((phrase) => {
     const found = signed.exec(phrase.text);
@@ -24,7 +24,7 @@ export function withoutSigns(
     if (!list) return phrase;
     const begins = found[1] !== undefined;
     kept ||= !begins;
-    doubts.push({
+    diagnostics.push({
       place: line.place(list.from - 1, list.to),
       kind: 'unread',
       message: `${begins ? 'Stitches to begin on' : 'Stitches and rows'} are not less than 0: take the sign away, or write a dash alone for a size that has none${begins ? '' : '; the line is kept as it stands'}.`,
@@ -38,5 +38,5 @@ export function withoutSigns(
       lists: phrase.lists.map((one) => (one === list ? { ...one, values: one.values.map(() => null) } : one)),
     };
   });
-  return { phrases: read, doubts, kept };
+  return { phrases: read, doubts: diagnostics, kept };
 }

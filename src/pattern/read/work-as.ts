@@ -13,9 +13,11 @@ export function workAs(
     /^\s*(?:(\p{L}[\p{L}’' -]{1,30}):\s+)?(?:(?:work|make|knit|crochet)\s+(?:exactly\s+)?(?:the\s+same\s+)?as|(?:exactly\s+)?(?:the\s+)?same\s+as)\s+(?:(?:given|described|told)\s+)?(?:for\s+)?(?:the\s+)?(\S.*)$/iu.exec(
       text,
     ) ?? [];
-  const said = rest.trim().replace(/\.$/u, '').toLowerCase();
+  const message = rest.trim().replace(/\.$/u, '').toLowerCase();
   const piece = pieces.find(
-    (name) => said === name.toLowerCase() || said.startsWith(`${name.toLowerCase()} `),
+    (name) => message === name.toLowerCase() || message.startsWith(`${name.toLowerCase()} `),
   );
-  return piece === undefined ? undefined : { label: label.trim(), piece, more: said !== piece.toLowerCase() };
+  return piece === undefined
+    ? undefined
+    : { label: label.trim(), piece, more: message !== piece.toLowerCase() };
 }

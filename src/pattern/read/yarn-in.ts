@@ -2,14 +2,14 @@ import { yarnWeights } from '../../craft';
 import type { LogicalLine } from './lines';
 import { sizeListsIn } from './size-list-at';
 import { wrongNumber } from './measure-in';
-import type { Doubt, StatedYarn } from './types';
+import type { ImportDiagnostic, StatedYarn } from './types';
 
 /** The yarn a line asks for: grams by size, or balls of so many grams. Undefined where it asks for none. */
 export function yarnIn(
   line: LogicalLine,
   sizes: number,
   decimal: '.' | ',',
-): { yarn?: StatedYarn; doubts: Doubt[] } | undefined {
+): { yarn?: StatedYarn; doubts: ImportDiagnostic[] } | undefined {
   const { text } = line;
   if (!/\b(?:yarn|wool|balls?|skeins?|hanks?|weight|materials?)\b/iu.test(text)) return undefined;
   const lists = sizeListsIn(text, decimal);

@@ -7,11 +7,11 @@ export type Until =
   | { readonly kind: 'to last'; readonly stitches: number };
 
 /** A part of an instruction: what it uses of the row below, and what it makes. */
-export type Part =
+export type InstructionStep =
   | { readonly kind: 'work'; readonly uses: number; readonly makes: number }
   /** Each stitch that is left, up to the last so many, becomes `makes`. */
   | { readonly kind: 'rest'; readonly makes: number; readonly before: number }
-  | { readonly kind: 'repeat'; readonly parts: readonly Part[]; readonly until: Until };
+  | { readonly kind: 'repeat'; readonly parts: readonly InstructionStep[]; readonly until: Until };
 
 export interface Problem {
   readonly problem: string;
@@ -108,9 +108,9 @@ class Reader {
   }
 
   /** Parts up to one of the words that end them. */
-  parts(ends: readonly Token[], depth: number): Part[] {
+  parts(ends: readonly Token[], depth: number): InstructionStep[] {
     if (depth > deepest) throw new Unread('Brackets stand too deep in one another to be read.');
-    const parts: Part[] = [];
+    const parts: InstructionStep[] = [];
     while (!this.done && !ends.includes(this.#peek())) {
       if (this.#any(',', ';', '.', 'and', 'then', ':')) continue;
       parts.push(...this.#part(depth, depth === 0 && parts.length === 0));
@@ -118,7 +118,7 @@ class Reader {
     return parts;
   }
 
-  #part(depth: number, first: boolean): Part[] {
+  #part(depth: number, first: boolean): InstructionStep[] {
     if (this.#take('*')) return [this.#starred(depth)];
     for (const [open, close] of [
       ['(', ')'],
@@ -131,7 +131,7 @@ class Reader {
   }
 
   /** After a *: up to "rep from *", and how far. */
-  #starred(depth: number): Part {
+  #starred(depth: number): InstructionStep {
     const parts = this.parts(['rep', 'repeat', '*'], depth + 1);
     if (parts.length === 0) this.#fail();
     const closed = this.#take('*');
@@ -147,7 +147,7 @@ class Reader {
     return { kind: 'repeat', parts, until: this.#until('again') };
   }
 
-  #bracketed(close: Token, depth: number): Part[] {
+  #bracketed(close: Token, depth: number): InstructionStep[] {
     if (['counts', 'count', 'does', 'do', 'not', 'the', 'first'].includes(this.#peek())) {
       while (!this.done && !this.#take(close)) this.#at++;
       return [];
@@ -162,7 +162,7 @@ class Reader {
   }
 
   /** After "in": which stitches take what was worked. */
-  #into(makes: number): Part {
+  #into(makes: number): InstructionStep {
     this.#any('the');
     if (this.#any('next', 'same', 'first', 'last')) {
       const stitches = this.#number() ?? 1;
@@ -258,7 +258,7 @@ class Reader {
     while (this.#any('of', 'the', 'row', 'round', 'rnd', 'end'));
   }
 
-  #item(first: boolean): Part[] {
+  #item(first: boolean): InstructionStep[] {
     const leading = this.#number();
     const token = this.#peek();
     if (leading !== undefined) {
@@ -306,7 +306,7 @@ class Reader {
   }
 
   /** "2 sc in next st", "6 sc" */
-  #after(leading: number, token: Token): Part[] {
+  #after(leading: number, token: Token): InstructionStep[] {
     if (token === 'ch') {
       this.#at++;
       return [{ kind: 'work', uses: 0, makes: leading }];
@@ -318,7 +318,7 @@ class Reader {
   }
 
   /** Stitches worked one into one: "k6", "sc in next 6 sts", "k to last 3 sts", "work even". */
-  #plain(token: Token): Part[] {
+  #plain(token: Token): InstructionStep[] {
     const count = this.#number();
     if (count !== undefined) {
       this.#stitchWord();
@@ -343,7 +343,7 @@ class Reader {
   }
 
   /** A chain in a row is stitches; at its beginning it is the turning chain, one stitch where it is said to count. */
-  #chain(first: boolean): Part[] {
+  #chain(first: boolean): InstructionStep[] {
     const count = this.#number() ?? 1;
     const says = this.#peek() === '(' ? this.#peek(1) : '';
     if (says === 'counts') return [{ kind: 'work', uses: 1, makes: 1 }];
@@ -353,7 +353,7 @@ class Reader {
     return [{ kind: 'work', uses: 0, makes: count }];
   }
 
-  #slip(): Part[] {
+  #slip(): InstructionStep[] {
     this.#any('st', 'stitch');
     if (this.#peek() === 'marker' || this.#peek() === 'm') {
       this.#at++;
@@ -373,7 +373,7 @@ class Reader {
     return [{ kind: 'work', uses: count, makes: count }];
   }
 
-  #edge(token: Token): Part[] {
+  #edge(token: Token): InstructionStep[] {
     const on = token === 'co' || this.#peek() === 'on';
     if (token === 'bind' || token === 'cast') this.#at++;
     this.#any('the');
@@ -385,7 +385,7 @@ class Reader {
   }
 
   /** "k2tog twice", "inc 3 times", "m1 x 2" */
-  #often(part: Part & { kind: 'work' }): Part {
+  #often(part: InstructionStep & { kind: 'work' }): InstructionStep {
     const [next, after] = [this.#peek(), this.#peek(1)];
     const times = /^\d+$/.test(next) && (after === 'times' || after === 'x') ? Number(next) : undefined;
     if (times !== undefined) {
@@ -403,7 +403,7 @@ class Reader {
   }
 }
 
-function scaled(part: Part & { kind: 'work' }, times: number): Part {
+function scaled(part: InstructionStep & { kind: 'work' }, times: number): InstructionStep {
   if (times > most) throw new Unread(`${times} times is more than ${most}, which no row has.`);
   return { kind: 'work', uses: part.uses * times, makes: part.makes * times };
 }
@@ -413,7 +413,7 @@ function scaled(part: Part & { kind: 'work' }, times: number): Part {
  *
  * @throws Unread where a part goes on to the end, and so takes as many as there are
  */
-export function sum(parts: readonly Part[], of: 'uses' | 'makes'): number {
+export function sum(parts: readonly InstructionStep[], of: 'uses' | 'makes'): number {
   return parts.reduce((total, part) => {
     if (part.kind === 'rest')
       throw new Unread('A part that goes on to the end cannot stand inside a repeat.');
@@ -431,7 +431,7 @@ export function sum(parts: readonly Part[], of: 'uses' | 'makes'): number {
  * @example readInstruction('*k4, k2tog; rep from * to end')
  * // [{ kind: 'repeat', parts: [{ uses: 4, makes: 4, … }, { uses: 2, makes: 1, … }], until: { kind: 'to last', stitches: 0 } }]
  */
-export function readInstruction(text: string): readonly Part[] | Problem {
+export function readInstruction(text: string): readonly InstructionStep[] | Problem {
   if (text.length > longestLine)
     return { problem: `A line of more than ${longestLine} characters is not read.` };
   try {

@@ -14,20 +14,20 @@ import { Edge } from './edge';
 import * as forms from './forms';
 import { amount } from './forms';
 import type { PrintedText } from './printed';
-import { edgeOf, unitsOf, type Said } from './side-statements';
+import { edgeOf, unitsOf, type SideStatement } from './side-statements';
 import { endsOf, problemsOfFirst, rowAfter, shapeNamedRows, shapeRows, sign, type Taper } from './shape-rows';
 import { forSize } from './size-numbers';
 import { mostRows, Tally } from './tally';
 import { longestLine } from './tokens';
 
 /** What a text comes to when it is followed. */
-export interface Recounted {
+export interface VerifiedPiece {
   /** The count after every row, as far as it could be followed. */
   readonly counts: readonly number[];
   /** What could not be read or does not come out, each at its line (from 0). */
   readonly problems: readonly { readonly line: number; readonly problem: string }[];
   /** What the lines say of single rows beside their counts, in the order in which they say it. */
-  readonly says: readonly Said[];
+  readonly says: readonly SideStatement[];
   /** Whether the text says what becomes of the last stitches. */
   readonly ended: boolean;
 }
@@ -50,14 +50,14 @@ type Waiting =
 type Step = (found: RegExpExecArray, stated: number | null, sentence: string) => void;
 
 /** What is said, without where. */
-type SaidOf<S> = S extends Said ? Omit<S, 'line' | 'row'> : never;
+type SideStatementOf<S> = S extends SideStatement ? Omit<S, 'line' | 'row'> : never;
 
 const withoutEnd = (text: string): string => text.replace(/[.\s]+$/u, '');
 
 /** Follows the lines of one piece, stitch by stitch, with nothing but the lines. */
 class Follower {
   readonly tally = new Tally();
-  readonly says: Said[] = [];
+  readonly says: SideStatement[] = [];
   ended = false;
   readonly #following: Following;
   #chains: number | undefined;
@@ -114,9 +114,9 @@ class Follower {
   }
 
   #paragraph(text: string): void {
-    const said = paragraphSays(text, this.#following.place, this.#following.sizes.length);
-    if (said.kind === 'spaces') this.#sayUnits(text);
-    this.#say(said);
+    const message = paragraphSays(text, this.#following.place, this.#following.sizes.length);
+    if (message.kind === 'spaces') this.#sayUnits(text);
+    this.#say(message);
   }
 
   #read(line: string): void {
@@ -164,8 +164,8 @@ class Follower {
     this.tally.wrong(`“${sentence.slice(0, 120)}” could not be read.`);
   }
 
-  #say(said: SaidOf<Said>, row = this.tally.counts.length + 1): void {
-    if (this.says.length < mostRows) this.says.push({ line: this.tally.line, row, ...said });
+  #say(message: SideStatementOf<SideStatement>, row = this.tally.counts.length + 1): void {
+    if (this.says.length < mostRows) this.says.push({ line: this.tally.line, row, ...message });
   }
 
   #sayUnits(text: string): void {
@@ -234,8 +234,8 @@ class Follower {
   }
 
   /** The side that the row to come is worked on. */
-  #onSide(said: string): void {
-    this.#say({ kind: 'side', side: /^(?:RS|right)$/iu.test(said) ? 'RS' : 'WS' });
+  #onSide(message: string): void {
+    this.#say({ kind: 'side', side: /^(?:RS|right)$/iu.test(message) ? 'RS' : 'WS' });
   }
 
   #rowIntoChain(sentence: string, stated: number | null): void {
@@ -253,8 +253,8 @@ class Follower {
   #end(sentence: string): void {
     this.#say({ kind: 'end', how: endOf(sentence) });
     this.ended = true;
-    const said = /\d+/u.exec(sentence)?.[0];
-    if (said !== undefined) this.tally.check(Number(said));
+    const message = /\d+/u.exec(sentence)?.[0];
+    if (message !== undefined) this.tally.check(Number(message));
   }
 
   #wait(waiting: Waiting): void {
@@ -395,16 +395,16 @@ class Follower {
     this.#sameRow(which);
     const before = this.tally.have();
     if (before === undefined) return;
-    const said = forms.worksInAll.exec(sentence);
-    if (!said) return this.tally.wrong('It does not say how many stitches are worked.');
+    const message = forms.worksInAll.exec(sentence);
+    if (!message) return this.tally.wrong('It does not say how many stitches are worked.');
     this.#begins = true;
-    if (said[1] === '–') return;
+    if (message[1] === '–') return;
     const at = (form: RegExp): number => amount(form.exec(sentence)?.[1]);
     const [start, end] = forms.adds.test(sentence)
       ? [at(forms.addStart), at(forms.addEnd)]
       : [-at(forms.leaveStart), -at(forms.leaveEnd)];
     this.#sayEnds(start, end, sentence);
-    this.#then(Number(said[1]), () => this.tally.to(before + start + end));
+    this.#then(Number(message[1]), () => this.tally.to(before + start + end));
   }
 
   /** "Next row" and "same row" are one row apart, where the line above has told how a row begins. */
@@ -468,7 +468,7 @@ class Follower {
  * //   { line: 1, row: 1, kind: 'unit', unit: 'row' }, { line: 2, row: 3, kind: 'unit', unit: 'row' },
  * //   { line: 2, row: 3, kind: 'side', side: 'RS' }, { line: 2, row: 3, kind: 'stitches', names: ['k'] }] }
  */
-export function recountPiece(lines: readonly (string | PrintedText)[], following: Following): Recounted {
+export function verifyPiece(lines: readonly (string | PrintedText)[], following: Following): VerifiedPiece {
   const follower = new Follower(following);
   follower.follow(lines);
   const { says, ended } = follower;

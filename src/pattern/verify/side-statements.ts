@@ -1,5 +1,5 @@
 /** What a line says beside counts, of a row (from 1): who knows how the piece is meant can compare it. */
-export type Said = { readonly line: number; readonly row: number } & (
+export type SideStatement = { readonly line: number; readonly row: number } & (
   | { readonly kind: 'side'; readonly side: 'RS' | 'WS' }
   /** Whether it speaks of rows or of rounds. */
   | { readonly kind: 'unit'; readonly unit: 'row' | 'round' }

@@ -1,4 +1,4 @@
-import { most, sum, Unread, type Part, type Problem } from './instruction';
+import { most, sum, Unread, type InstructionStep, type Problem } from './instruction';
 
 const sts = (count: number): string => (count === 1 ? '1 stitch' : `${count} stitches`);
 
@@ -9,7 +9,10 @@ const sts = (count: number): string => (count === 1 ? '1 stitch' : `${count} sti
  * @example workInstruction(readInstruction('*k4, k2tog; rep from * to end'), 52)
  * // { problem: 'After 8 repeats 4 stitches are left, and another takes 6.' }
  */
-export function workInstruction(parts: readonly Part[], from: number): { readonly count: number } | Problem {
+export function workInstruction(
+  parts: readonly InstructionStep[],
+  from: number,
+): { readonly count: number } | Problem {
   let left = from;
   let count = 0;
   try {
@@ -58,7 +61,7 @@ export function workInstruction(parts: readonly Part[], from: number): { readonl
 }
 
 /** The stitches that an instruction takes, where it says; undefined where it goes on to the end. */
-export function stitchesTaken(parts: readonly Part[]): number | undefined {
+export function stitchesTaken(parts: readonly InstructionStep[]): number | undefined {
   try {
     return sum(parts, 'uses');
   } catch (error) {

@@ -1,4 +1,4 @@
-import { listed } from '../../format/join-with-and';
+import { joinWithAnd } from '../../format/join-with-and';
 import { ordinals, sizeList, times, type BySize } from './size-list';
 
 /** Where the shaping of a taper falls, by the row of the stretch, from 1. */
@@ -86,7 +86,7 @@ export function rowNames(rows: readonly number[], row: string): string {
   const named = ranges.flatMap(([from, to]) =>
     to === from ? [`${from}`] : to === from + 1 ? [`${from}`, `${to}`] : [`${from}–${to}`],
   );
-  return `${rows.length === 1 ? row : `${row}s`} ${listed(named)}`;
+  return `${rows.length === 1 ? row : `${row}s`} ${joinWithAnd(named)}`;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { capital, uncapital } from '../../format/capital';
-import { listed } from '../../format/join-with-and';
+import { joinWithAnd } from '../../format/join-with-and';
 import { figure, inUnit, lengthFigure, lengthInWords, unitWord } from './in-words';
 import type { PlotTable, Shown } from './types';
 
@@ -68,7 +68,7 @@ export function letterFor(place: number): string {
 export function gradingTitle(spec: GradingSpec): string {
   const labels = spec.measures.map(({ label }, i) => (i === 0 ? label : uncapital(label)));
   if (labels.length === 0) return 'No measurement is chosen';
-  return `${listed(labels)} by size, in ${unitWord(spec.unit)}`;
+  return `${joinWithAnd(labels)} by size, in ${unitWord(spec.unit)}`;
 }
 
 /**
@@ -101,14 +101,14 @@ function easeInWords({ body, finished, values }: EaseBetween, spec: GradingSpec)
   const least = found.reduce((a, b) => (b.value < a.value ? b : a));
   const most = found.reduce((a, b) => (b.value > a.value ? b : a));
   const what = `The ease of ${uncapital(finished.label)} over ${uncapital(body.label)}`;
-  const said = ({ value, label }: Valued) => `${lengthInWords(value, spec)} in ${label}`;
+  const message = ({ value, label }: Valued) => `${lengthInWords(value, spec)} in ${label}`;
   if (most.value - least.value < noGrowth) {
     const every = `in every size${found.length < spec.sizes.length ? ' that has it' : ''}`;
     return `${what} is ${lengthInWords(least.value, spec)} ${found.length === 1 ? `in ${least.label}` : every}.`;
   }
   const apart = lengthInWords(most.value - least.value, spec);
   const away = most.value - least.value > runsAway ? `, and runs away: ${apart} lie between them` : '';
-  return `${what} goes from ${said(least)} to ${said(most)}${away}.`;
+  return `${what} goes from ${message(least)} to ${message(most)}${away}.`;
 }
 
 function growthInWords({ label, values }: Graded, spec: GradingSpec): string[] {
@@ -130,18 +130,18 @@ function growthInWords({ label, values }: Graded, spec: GradingSpec): string[] {
     return [
       `${capital(label)} is ${lengthInWords(found[0]!.value, spec)} in every size${found.length < spec.sizes.length ? ' that has it' : ''}.`,
     ];
-  const said: string[] = [];
+  const message: string[] = [];
   const from = flat.map(([a, b]) => `from ${a} to ${b}`).join(', ');
-  if (flat.length > 0) said.push(`${capital(label)} does not grow ${from}.`);
-  if (falls.length > 0) said.push(`${capital(label)} shrinks ${falls.join(', ')}.`);
-  return said;
+  if (flat.length > 0) message.push(`${capital(label)} does not grow ${from}.`);
+  if (falls.length > 0) message.push(`${capital(label)} shrinks ${falls.join(', ')}.`);
+  return message;
 }
 
-function missingInWords({ label, values, troubles }: Graded, spec: GradingSpec): string[] {
+function missingInWords({ label, values, troubles: errors }: Graded, spec: GradingSpec): string[] {
   const byReason = new Map<string, string[]>();
   values.forEach((value, i) => {
     if (value !== null) return;
-    const reason = troubles?.[i] ?? 'it has no value yet.';
+    const reason = errors?.[i] ?? 'it has no value yet.';
     byReason.set(reason, [...(byReason.get(reason) ?? []), spec.sizes[i]!.label]);
   });
   return [...byReason].map(

@@ -74,9 +74,9 @@ export function gradingGraph(spec: GradingSpec): GraphSpec {
     reading: (i) => ({
       heading: spec.sizes[i]?.label ?? '',
       lines: [
-        ...spec.measures.map(({ label, values, troubles }) => {
+        ...spec.measures.map(({ label, values, troubles: errors }) => {
           const value = values[i] ?? null;
-          return `${label}: ${value === null ? (troubles?.[i] ?? 'no value yet') : lengthInWords(value, spec)}`;
+          return `${label}: ${value === null ? (errors?.[i] ?? 'no value yet') : lengthInWords(value, spec)}`;
         }),
         ...eases.flatMap(({ finished, values }) => {
           const value = values[i] ?? null;

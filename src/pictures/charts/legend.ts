@@ -16,12 +16,12 @@ export function legendFor(
   theme: ThemeName,
   highlighted: string | null,
 ): LegendEntry[] {
-  return sizes.map(({ id, label, rows, trouble }, place) => ({
+  return sizes.map(({ id, label, rows, trouble: error }, place) => ({
     id,
     label,
     ...sizeStyle(place, theme),
     highlighted: id === highlighted,
-    trouble: drawable(rows) ? null : (trouble ?? 'This size has no rows yet.'),
+    trouble: drawable(rows) ? null : (error ?? 'This size has no rows yet.'),
   }));
 }
 

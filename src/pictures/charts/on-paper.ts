@@ -49,10 +49,10 @@ export function onPaper(picture: PrintedPicture, family: string, whole: boolean)
     return wrapped(text, layoutWidth - 16, (part) => ctx.measureText(part).width);
   };
   const title = whole ? lines(picture.title, 18, 600) : [];
-  const said = whole ? picture.sentences.flatMap((sentence) => lines(sentence, 12)) : [];
+  const message = whole ? picture.sentences.flatMap((sentence) => lines(sentence, 12)) : [];
   ctx.font = font(12);
   const entries = whole ? legendPlaces(picture.legend, (text) => ctx.measureText(text).width) : [];
-  const above = whole ? title.length * 22 + said.length * 16 + 14 : 0;
+  const above = whole ? title.length * 22 + message.length * 16 + 14 : 0;
   const below = entries.length === 0 ? 0 : entries.at(-1)!.y + 24;
 
   canvas.width = Math.round(layoutWidth * ratio);
@@ -68,7 +68,7 @@ export function onPaper(picture: PrintedPicture, family: string, whole: boolean)
   for (const line of title) ctx.fillText(line, 8, (y += 22) - 4);
   ctx.fillStyle = theme.soft;
   ctx.font = font(12);
-  for (const line of said) ctx.fillText(line, 8, (y += 16) - 3);
+  for (const line of message) ctx.fillText(line, 8, (y += 16) - 3);
   ctx.drawImage(drawn, 0, above, layoutWidth, picture.height);
   for (const { entry, x, y: down } of entries)
     drawEntry(ctx, entry, x + 8, above + picture.height + down + 12, font(12));

@@ -38,12 +38,12 @@ declare module 'chart.js' {
 /** What a chart has under the pointer. Chart.js keeps its ways of pointing in one place for all charts. */
 const pointing = new WeakMap<
   Chart,
-  { find(x: number, y: number): InteractionItem[]; place(): Place | false }
+  { find(x: number, y: number): InteractionItem[]; place(): Point | false }
 >();
-type Place = { x: number; y: number };
+type Point = { x: number; y: number };
 
 Interaction.modes.pieceRow = (chart, event) => {
-  const { x, y } = event as unknown as Place;
+  const { x, y } = event as unknown as Point;
   return pointing.get(chart)?.find(x, y) ?? [];
 };
 Tooltip.positioners.pieceRow = function () {
@@ -194,7 +194,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
     return size ? readingOf(drawing.spec, size, pointed!.row) : null;
   };
 
-  const placeOf = ({ size: index, row }: Pointed): Place | false => {
+  const placeOf = ({ size: index, row }: Pointed): Point | false => {
     const size = drawing.drawn[index];
     const scales = chart.scales;
     if (!size?.rows[row] || !scales.x || !scales.y) return false;

@@ -15,14 +15,14 @@ export function plotOnPaper(spec: PlotSpec): PrintedPicture {
   const light: PlotSpec = { ...spec, theme: 'light' };
   const drawn = legendFor(spec.sizes, 'light', spec.highlighted);
   const shown = spec.which === 'taper' && !spec.all ? drawn.filter(({ highlighted }) => highlighted) : drawn;
-  const missing = drawn.flatMap(({ label, trouble }) =>
-    trouble ? [`${label} is not drawn: ${trouble}`] : [],
+  const missing = drawn.flatMap(({ label, trouble: error }) =>
+    error ? [`${label} is not drawn: ${error}`] : [],
   );
   return {
     title: headingFor(light),
     sentences: [titleFor(light), ...overlaidInWords(light), ...missing],
     legend: [
-      ...shown.filter(({ trouble }) => !trouble),
+      ...shown.filter(({ trouble: error }) => !error),
       ...overlaysIn(light).map(({ id, label, letter, dash, sizes, kind }): PrintedEntry => ({
         label: `${label} (${sizes.length === spec.sizes.length && sizes.length > 1 ? 'all sizes' : sizes.join(', ')})`,
         colour: kind === 'before' ? themes.light.edge : colourOf(light, id),

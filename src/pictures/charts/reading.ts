@@ -56,8 +56,11 @@ function overlaidReading(spec: PlotSpec, size: OverlaidSize, i: number): string 
   if (!row) return `${called}: no such ${rowWord(size.rows)}`;
   const off = spec.which === 'taper' && size.overlay.kind === 'what-if' ? fromStraight(spec, size, i) : null;
   // Off what, its own line says.
-  const said = [stitchesInWords(row.count), off?.replace(/ than .*/, '') ?? lengthInWords(row.width, spec)];
-  return `${called}: ${said.join(', ')}`;
+  const message = [
+    stitchesInWords(row.count),
+    off?.replace(/ than .*/, '') ?? lengthInWords(row.width, spec),
+  ];
+  return `${called}: ${message.join(', ')}`;
 }
 
 function fromStraight(spec: PlotSpec, size: DrawnSize, i: number): string | null {

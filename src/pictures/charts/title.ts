@@ -86,7 +86,7 @@ function gistOf({ rows }: Pick<Worked, 'rows'>, spec: PlotSpec): string {
   const last = rows.at(-1)!;
   const start: Row = { ...first, count: startOf(rows), width: startOf(rows) / first.fabric.stitches };
   const of = (row: Row) => acrossOf(row, spec.which);
-  const said = ({ count, width }: Row) => {
+  const message = ({ count, width }: Row) => {
     const both = [stitchesInWords(count), lengthInWords(width, spec)];
     if (spec.which === 'width') both.reverse();
     return `${both[0]} (${both[1]})`;
@@ -96,14 +96,14 @@ function gistOf({ rows }: Pick<Worked, 'rows'>, spec: PlotSpec): string {
   const { lowest, highest } = extremes(rows, of);
   const parts: string[] = [];
   if (of(lowest) === of(start) && of(highest) === of(start)) {
-    parts.push(`${said(last)} throughout, ${over}`);
+    parts.push(`${message(last)} throughout, ${over}`);
   } else {
     const way = wayBetween(of(last) - of(start));
-    parts.push(`from ${said(start)} ${way} ${said(last)} ${over}`);
+    parts.push(`from ${message(start)} ${way} ${message(last)} ${over}`);
     if (of(highest) > Math.max(of(start), of(last)))
-      parts.push(`at most ${said(highest)} in ${place(highest)}`);
+      parts.push(`at most ${message(highest)} in ${place(highest)}`);
     if (of(lowest) < Math.min(of(start), of(last)))
-      parts.push(`at least ${said(lowest)} in ${place(lowest)}`);
+      parts.push(`at least ${message(lowest)} in ${place(lowest)}`);
   }
   if (spec.which === 'taper') parts.push(...taperGist(rows, spec));
   return parts.join(', ');
@@ -151,8 +151,8 @@ function gistOfAll(spec: PlotSpec, worked: readonly Worked[]): string {
     inWidth ? startOf(rows) / rows[0]!.fabric.stitches : startOf(rows);
   const end = (rows: readonly Row[]) => acrossOf(rows.at(-1)!, inWidth ? 'width' : 'stitches');
   const across = (value: number) => (inWidth ? lengthFigure(value, spec) : String(value));
-  const each = (said: (rows: readonly Row[]) => string) =>
-    bySize(spec.sizes.map((size) => (isWorked(size) ? said(size.rows) : '–')));
+  const each = (message: (rows: readonly Row[]) => string) =>
+    bySize(spec.sizes.map((size) => (isWorked(size) ? message(size.rows) : '–')));
 
   const ways = new Set(worked.map(({ rows }) => wayBetween(end(rows) - start(rows))));
   const even = worked.every(({ rows }) =>

@@ -42,8 +42,8 @@ function sumOf(ends: readonly Ends[]): number {
 
 function endsInWords({ kind, atStart, atEnd }: Ends): string | null {
   const places = [atStart > 0 && `${atStart} at the start`, atEnd > 0 && `${atEnd} at the end`];
-  const said = places.filter(Boolean).join(' and ');
-  return said ? `${kind} ${said}` : null;
+  const message = places.filter(Boolean).join(' and ');
+  return message ? `${kind} ${message}` : null;
 }
 
 function moreOrFewer(by: number): string {

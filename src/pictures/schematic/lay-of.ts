@@ -1,10 +1,10 @@
 import { allCells, type Notebook, type PickUpCell, type PieceCell } from '../../notebook/document';
-import { usesMainly, type JoinEdge, type ToldJoin } from '../../notebook/joins';
+import { usesMainly, type JoinEdge, type NotebookJoin } from '../../notebook/joins';
 
 /** How the pieces of a notebook lie on a schematic, by id. */
 export function layOf(
   notebook: Notebook,
-  joins: readonly ToldJoin[],
+  joins: readonly NotebookJoin[],
 ): Map<string, { lies: 'middle' | 'beside' | 'along'; hangs: boolean }> {
   const pickUps = allCells(notebook).filter((cell): cell is PickUpCell => cell.kind === 'pickUp');
   const pieces = allCells(notebook).filter((cell): cell is PieceCell => cell.kind === 'piece');

@@ -3,7 +3,7 @@ import { isolated } from './markup';
 import type { PlannedSize, SchematicPiece } from './types';
 
 /** Where a measurement is taken in one size; rows by their index. */
-export type Place =
+export type MeasurePosition =
   | { readonly on: 'start' | 'end' }
   | { readonly on: 'across'; readonly row: number }
   /** `tier` 0 is nearest to the piece. */
@@ -18,7 +18,7 @@ export interface Measure {
   readonly of: 'width' | 'round' | 'length';
   /** cm in each size, null where the size has none. */
   readonly values: readonly (number | null)[];
-  readonly at: readonly (Place | null)[];
+  readonly at: readonly (MeasurePosition | null)[];
 }
 
 /** The rows of one size, by the stretches they are worked in. */
@@ -199,7 +199,7 @@ function lengths(
   });
 
   const lengthOf = (of: string, first: number, last: number, tier: number): Measure => {
-    const at = sizes.map((size): Place | null => {
+    const at = sizes.map((size): MeasurePosition | null => {
       const runs = [...(size?.runs ?? [])].filter(([stretch]) => stretch >= first && stretch <= last);
       if (runs.length === 0) return null;
       return { on: 'side', from: runs[0]![1][0], to: runs.at(-1)![1][1], tier };

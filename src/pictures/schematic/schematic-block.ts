@@ -12,7 +12,7 @@ import {
 import { coloursOf } from './colours';
 import { overlap, placed, textWidth, labelLines, type Box, type Wish } from './labels';
 import { element, px } from './markup';
-import type { Place } from './measures';
+import type { MeasurePosition } from './measures';
 import { outlineOf } from './outline';
 import type { Lettered } from './schematic-table';
 import { drawnSize, missingOf } from './missing';
@@ -54,7 +54,7 @@ export function schematicBlock(
   else drawOutline(block, shape, spec, o.id);
 
   const taken = drawMarks(block, shape, marks, theme);
-  const side: { label: string; place: Place & { on: 'side' } }[] = [];
+  const side: { label: string; place: MeasurePosition & { on: 'side' } }[] = [];
   for (const measure of measures) {
     const place = measure.at[at];
     if (!place || measure.values[at] === null) continue;
@@ -102,7 +102,7 @@ function apology(block: BlockBeingDrawn, spec: SchematicSpec, piece: SchematicPi
 function across(
   block: BlockBeingDrawn,
   { outline, scale, box, hangs }: Laid,
-  place: Place,
+  place: MeasurePosition,
   label: string,
   taken: Box[],
   ink: string,
@@ -177,7 +177,7 @@ function across(
 function stepLines(
   outline: Laid['outline'],
   scale: Laid['scale'],
-  { stretch, end }: Extract<Place, { on: 'step' }>,
+  { stretch, end }: Extract<MeasurePosition, { on: 'step' }>,
   hangs: boolean,
 ): { x1: number; x2: number; y: number; away: number }[] {
   return outline.steps
@@ -198,7 +198,7 @@ function line(block: BlockBeingDrawn, x1: number, y1: number, x2: number, y2: nu
 function sideLines(
   block: BlockBeingDrawn,
   { outline, scale, box }: Laid,
-  lines: readonly { label: string; place: Place & { on: 'side' } }[],
+  lines: readonly { label: string; place: MeasurePosition & { on: 'side' } }[],
   taken: readonly Box[],
   theme: { ink: string; tenth: string },
 ): void {
@@ -278,16 +278,16 @@ function drawMarks(
   return there;
 }
 
-interface Spot {
+interface LabelPosition {
   readonly x: number;
   readonly y: number;
   readonly along: 'x' | 'y';
 }
 
-function spotsOf({ outline, scale }: Laid, edge: JoinEdge): Spot[] {
+function spotsOf({ outline, scale }: Laid, edge: JoinEdge): LabelPosition[] {
   const { rows, edges, left, right } = outline;
   const last = rows.length - 1;
-  const onRow = (row: number, y: number, part: number): Spot => ({
+  const onRow = (row: number, y: number, part: number): LabelPosition => ({
     x: scale.x(left[row]!) + (scale.x(right[row]!) - scale.x(left[row]!)) * part,
     y: scale.y(y),
     along: 'x',

@@ -1,5 +1,5 @@
 import type { Piece } from '../../craft/types';
-import type { ToldJoin } from '../../notebook/joins';
+import type { NotebookJoin } from '../../notebook/joins';
 import type { Shown, WorkedSize } from '../charts/types';
 
 /** One size of a piece, with the plan it was worked from: the plan says at which edge stitches were left or added. */
@@ -23,7 +23,7 @@ export interface SchematicPiece {
 export interface SchematicSpec extends Shown {
   readonly title: string;
   readonly pieces: readonly SchematicPiece[];
-  readonly joins: readonly ToldJoin[];
+  readonly joins: readonly NotebookJoin[];
   /** The id of the one size that is drawn, or all of them. */
   readonly size: string | 'all';
   readonly sizes: readonly { readonly id: string; readonly label: string }[];

@@ -15,7 +15,7 @@ export async function workedSource(
     number: (...place) => results.number(...place),
     text: (...place) => results.text(...place),
     truth: (...place) => results.truth(...place),
-    trouble: (...place) => results.trouble(...place)?.message,
+    errorAt: (...place) => results.error(...place)?.message,
     unit: (...place) => results.unit(...place),
   };
 }

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it, test } from 'vitest';
 import { gaugeOf, t95, widthUncertainty } from '../../../src/craft';
 import { allCells, inputsOf, outputsOf, type Notebook, type Swatch } from '../../../src/notebook';
 import { allDecisions } from '../../../src/analysis/uncertainty/decisions';
-import { giveOrTake, type Doubt } from '../../../src/analysis/uncertainty/give-or-take';
+import { giveOrTake, type Uncertainty } from '../../../src/analysis/uncertainty/give-or-take';
 import { nextCountChance, nextRoundedChance, roundedIn } from '../../../src/analysis/uncertainty/next-count';
 import { sourcesOf, tapeUncertainty, type Source } from '../../../src/analysis/uncertainty/sources';
 import type { Works } from '../../../src/analysis/uncertainty/works';
@@ -18,12 +18,12 @@ async function doubtsOf(
   notebook: Notebook,
   wanted: ReturnType<typeof place>[],
   sizes = notebook.sizes.map(({ id }) => id),
-): Promise<(Doubt | undefined)[][]> {
+): Promise<(Uncertainty | undefined)[][]> {
   return giveOrTake({ notebook, sizes, wanted, works: worksByTrials(await trialsOf(notebook), sizes) });
 }
 
-async function doubtOf(notebook: Notebook, cell: string, key: string, isLength = true): Promise<Doubt> {
-  const [[doubt]] = (await doubtsOf(notebook, [place(cell, key, isLength)])) as [[Doubt]];
+async function doubtOf(notebook: Notebook, cell: string, key: string, isLength = true): Promise<Uncertainty> {
+  const [[doubt]] = (await doubtsOf(notebook, [place(cell, key, isLength)])) as [[Uncertainty]];
   return doubt;
 }
 
@@ -139,7 +139,7 @@ describe('a decision is held', () => {
       place('back', 'count', false),
       place('width', 'value'),
       place('back', 'target', false),
-    ])) as [[Doubt], [Doubt], [Doubt]];
+    ])) as [[Uncertainty], [Uncertainty], [Uncertainty]];
     expect(count).toMatchObject({ value: 67, u: 0, decided: true, shares: [] });
     expect(width.u).toBeCloseTo((67 * 0.0288675) / 1.96, 4);
     expect(wanted.u).toBeCloseTo(47 * 0.0288675, 4);
@@ -188,7 +188,7 @@ test('beside a count that was rounded stands the chance that the true gauge woul
     wanted: [place('wrist', 'value', false)],
     works: worksByTrials(await trialsOf(notebook), ['m']),
     instead: rounded.instead,
-  })) as [[Doubt]];
+  })) as [[Uncertainty]];
   // 30.8 stitches, rounded to 30 as the nearest even count: up to 31 it stays 30.
   expect(before).toMatchObject({ value: expect.closeTo(30.8, 9), decided: false });
   expect(before.u).toBeCloseTo(22 * 0.0288675, 5);
@@ -230,7 +230,7 @@ describe('against 8,000 draws of the V-neck in size M, counts held', () => {
     ['the yarn', 'yarn', 'grams'],
   ];
   const lengths = new Set(['bust-as-worked', 'back', 'front-width', 'body-length', 'finished-bust']);
-  let found: Doubt[];
+  let found: Uncertainty[];
   let spread: number[];
 
   beforeAll(async () => {
@@ -245,7 +245,7 @@ describe('against 8,000 draws of the V-neck in size M, counts held', () => {
     const sources = sourcesOf(notebook);
     const decided = allDecisions(notebook);
     const asked = [...decided, ...sources.map((source) => source.place)];
-    const [asIs] = await works({ held: [], tries: [null], wanted: asked });
+    const [asIs] = await works({ quarantined: [], tries: [null], wanted: asked });
     const held = decided.map(({ cell, key }, at) => ({ cell, key, size: 'm', value: asIs![at]![0]! }));
     const uOf = (source: Source, at: number): number => {
       if (source.inChart?.m) return source.inChart.m.u;

@@ -3,10 +3,10 @@ import userEvent from '@testing-library/user-event';
 import { tick } from 'svelte';
 import { describe, expect, it } from 'vitest';
 import { cellById, type Measure, type Notebook } from '../../../src/notebook';
-import CellDoubt from '../../../src/features/accuracy/CellUncertainty.svelte';
+import CellUncertainty from '../../../src/features/accuracy/CellUncertainty.svelte';
 import GiveOrTake from '../../../src/features/accuracy/GiveOrTake.svelte';
 import { formula, measure, notebookOf, swatch } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { vNeck } from '../../notebooks/v-neck';
 
 const width = (): Notebook =>
@@ -19,13 +19,13 @@ const width = (): Notebook =>
   ]);
 
 async function open(notebook: Notebook, spot?: { cell: string; key: string }) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  if (spot) desk.spot = { ...spot, size: null };
+  if (spot) workspace.position = { ...spot, size: null };
   const user = userEvent.setup();
-  render(GiveOrTake, { desk });
+  render(GiveOrTake, { workspace });
   await tick();
-  return { desk, settled, user };
+  return { workspace, settled, user };
 }
 
 const row = async (label: string): Promise<string[]> => {
@@ -64,11 +64,11 @@ describe('give or take', () => {
   });
 
   it('a length that was chosen is exact', async () => {
-    const { user, desk, settled } = await open(width(), { cell: 'half', key: 'value' });
+    const { user, workspace, settled } = await open(width(), { cell: 'half', key: 'value' });
     await row('half');
     await user.click(screen.getByLabelText('bust'));
     await settled();
-    expect((cellById(desk.notebook, 'bust') as Measure).chosen).toBe(true);
+    expect((cellById(workspace.notebook, 'bust') as Measure).chosen).toBe(true);
     await waitFor(async () => expect(await row('half')).toEqual(['47.0']));
     expect(await looked()).toContain('Nothing that was measured leads to it');
   });
@@ -110,19 +110,19 @@ describe('give or take', () => {
 
 describe('under a cell', () => {
   it('stands the give or take of what it works out, in the size in focus', async () => {
-    const { desk, settled } = deskWith(vNeck());
+    const { workspace, settled } = workspaceWith(vNeck());
     await settled();
-    desk.spot = { cell: 'back', key: 'start_width', size: 'xs' };
-    render(CellDoubt, { desk, cell: desk.cell('back')! });
+    workspace.position = { cell: 'back', key: 'start_width', size: 'xs' };
+    render(CellUncertainty, { workspace, cell: workspace.cell('back')! });
     const panel = screen.getByRole('region', { name: 'Give or take of Back' });
     await waitFor(() => expect(panel.textContent).toMatch(/width at the start, size XS: 47\.9 ± 2\.0 cm/));
     expect(within(panel).getAllByText('Body fabric, row gauge').length).toBeGreaterThan(0);
   });
 
   it('of a cell that works nothing out says that there is nothing', async () => {
-    const { desk, settled } = deskWith(width());
+    const { workspace, settled } = workspaceWith(width());
     await settled();
-    render(CellDoubt, { desk, cell: desk.cell('bust')! });
+    render(CellUncertainty, { workspace, cell: workspace.cell('bust')! });
     expect(await screen.findByText(/Nothing is worked out here/)).toBeDefined();
   });
 });

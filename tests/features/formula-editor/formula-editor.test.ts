@@ -3,10 +3,10 @@ import userEvent from '@testing-library/user-event';
 import { tick } from 'svelte';
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import FormulaEditor from '../../../src/features/formula-editor/FormulaEditor.svelte';
-import Leaf from '../../../src/features/grid/NotebookGrid.svelte';
+import NotebookGrid from '../../../src/features/grid/NotebookGrid.svelte';
 import type { Checked } from '../../../src/engine';
 import { formula, measure, notebookOf } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { until } from '../../until';
 
 const notebook = notebookOf(
@@ -19,15 +19,15 @@ const notebook = notebookOf(
 );
 
 async function open(begin = '= ') {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
   const user = userEvent.setup();
-  render(Leaf, { desk, folded: false });
+  render(NotebookGrid, { workspace, folded: false });
   await vi.dynamicImportSettled();
   const commit = vi.fn(() => undefined as string | undefined);
   const done = vi.fn();
   render(FormulaEditor, {
-    desk,
+    workspace,
     place: { cell: 'back', key: 'value' },
     label: 'Formula of back',
     text: begin,
@@ -40,16 +40,16 @@ async function open(begin = '= ') {
   const told = (): string => document.getElementById(field.getAttribute('aria-describedby')!)!.textContent;
   const looks = (text: string): string | undefined =>
     [...document.querySelectorAll('.colours span')].find((part) => part.textContent === text)?.classList[0];
-  return { desk, user, field, commit, done, told, looks };
+  return { workspace, user, field, commit, done, told, looks };
 }
 
 const place = (name: string): HTMLElement => screen.getByRole('button', { name });
 
 it('a field that scrolls when its editor is already closed troubles nobody', async () => {
-  const { desk } = deskWith(notebook);
+  const { workspace } = workspaceWith(notebook);
   const none = { commit: () => undefined, done: () => {}, text: '= bust', replaced: false };
   const { unmount } = render(FormulaEditor, {
-    desk,
+    workspace,
     place: { cell: 'back', key: 'value' },
     label: 'Formula of back',
     ...none,
@@ -121,12 +121,12 @@ describe('a formula being typed', () => {
   });
 
   it('asks about what stands there at the end, not about every letter on the way', async () => {
-    const { desk, told, field } = await open();
+    const { workspace, told, field } = await open();
     vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
     onTestFinished(() => void vi.useRealTimers());
     const answers: ((checked: Checked) => void)[] = [];
     const asked: string[] = [];
-    desk.tryFormula = (typed) => {
+    workspace.tryFormula = (typed) => {
       asked.push(typed);
       return new Promise((answer) => answers.push(answer));
     };

@@ -3,10 +3,10 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { allCells, kinds, type CellKind, type Notebook } from '../../../src/notebook';
 import AddCell from '../../../src/features/grid/AddCell.svelte';
-import Leaf from '../../../src/features/grid/NotebookGrid.svelte';
+import NotebookGrid from '../../../src/features/grid/NotebookGrid.svelte';
 import { vNeck } from '../../notebooks/v-neck';
 import { fit, notebookOf, swatch } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 
 const notebook = notebookOf([
   swatch('wool', 14, 20),
@@ -14,24 +14,24 @@ const notebook = notebookOf([
 ]);
 
 async function open(kind: CellKind, of: Notebook = notebook, section = 'all') {
-  const { desk, settled } = deskWith(of);
+  const { workspace, settled } = workspaceWith(of);
   await settled();
-  render(Leaf, { desk, folded: false });
-  const { component } = render(AddCell, { desk });
+  render(NotebookGrid, { workspace, folded: false });
+  const { component } = render(AddCell, { workspace });
   const user = userEvent.setup();
   component.open({ section, at: section === 'all' ? 2 : 0 }, kind);
   const dialog = within(await screen.findByRole('dialog'));
-  return { desk, settled, user, dialog, field: dialog.getByRole('textbox') };
+  return { workspace, settled, user, dialog, field: dialog.getByRole('textbox') };
 }
 
 describe('a cell that is added', () => {
   it.each(Object.keys(kinds) as CellKind[])(
     'has the focus on its first value that is to be typed, and says so: %s',
     async (kind) => {
-      const { desk, settled, user, field } = await open(kind);
+      const { workspace, settled, user, field } = await open(kind);
       await user.type(field, 'New one{Enter}');
       await settled();
-      expect(desk.said).toBe('Added New one. Its first value waits to be typed.');
+      expect(workspace.announcement).toBe('Added New one. Its first value waits to be typed.');
       await waitFor(() => expect(document.activeElement?.closest('[data-cell-rows]')).not.toBeNull());
       const at = document.activeElement as HTMLElement;
       expect(at.getAttribute('aria-label')).toMatch(/^New one/);
@@ -41,7 +41,7 @@ describe('a cell that is added', () => {
   );
 
   it('says beforehand what formulas will call it, where that is not its label, and why', async () => {
-    const { user, field, dialog, desk } = await open('piece');
+    const { user, field, dialog, workspace } = await open('piece');
     await user.type(field, 'Front');
     expect(dialog.queryByRole('status')?.textContent ?? '').toBe('');
     await user.clear(field);
@@ -54,11 +54,11 @@ describe('a cell that is added', () => {
     expect(dialog.getByRole('status').textContent).toBe(
       'Formulas will call it wool_piece: wool is “wool: fabric” already.',
     );
-    expect(desk.notebook).toBe(notebook);
+    expect(workspace.notebook).toBe(notebook);
   });
 
   it('as made: the bust that back, fronts and bands give is suggested, and added ready filled', async () => {
-    const { desk, settled, user, dialog } = await open('as made', vNeck(), 'joins-section');
+    const { workspace, settled, user, dialog } = await open('as made', vNeck(), 'joins-section');
     const which = dialog.getByRole('combobox', { name: 'Which measurement?' });
     expect(
       within(which)
@@ -67,7 +67,7 @@ describe('a cell that is added', () => {
     ).toEqual(['Finished bust: Back + 2 × Front + 2 × Band, worked', 'another: I fill it in']);
     await user.click(dialog.getByRole('button', { name: 'Add it' }));
     await settled();
-    const cell = allCells(desk.notebook).find(({ kind }) => kind === 'as made')!;
+    const cell = allCells(workspace.notebook).find(({ kind }) => kind === 'as made')!;
     expect(cell).toMatchObject({
       label: 'Finished bust, as made',
       of: [
@@ -79,19 +79,19 @@ describe('a cell that is added', () => {
       wish: { formula: 'finished_bust' },
       within: { formula: '(1 * STS(back_sts_multiple) + 2 * STS(front_sts_multiple)) / body_sts / 2' },
     });
-    expect(desk.said).toBe('Added Finished bust, as made.');
-    for (const { id } of desk.sizes) {
+    expect(workspace.announcement).toBe('Added Finished bust, as made.');
+    for (const { id } of workspace.sizes) {
       for (const key of ['made', 'difference'])
-        expect(desk.results(cell.id).number(id, cell.id, key), key).toBeDefined();
+        expect(workspace.results(cell.id).number(id, cell.id, key), key).toBeDefined();
     }
   });
 
   it('as made: another is begun empty, and so is one where nothing can be told', async () => {
-    const { desk, settled, user, dialog } = await open('as made', vNeck(), 'joins-section');
+    const { workspace, settled, user, dialog } = await open('as made', vNeck(), 'joins-section');
     await user.selectOptions(dialog.getByRole('combobox'), 'another: I fill it in');
     await user.click(dialog.getByRole('button', { name: 'Add it' }));
     await settled();
-    expect(allCells(desk.notebook).find(({ kind }) => kind === 'as made')).toMatchObject({
+    expect(allCells(workspace.notebook).find(({ kind }) => kind === 'as made')).toMatchObject({
       label: 'As made',
       of: [{ width: { value: null } }],
       wish: { value: null },

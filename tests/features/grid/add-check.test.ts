@@ -4,28 +4,28 @@ import { expect, it } from 'vitest';
 import { allCells, readyChecks, type CheckCell, type Notebook } from '../../../src/notebook';
 import AddCheck from '../../../src/features/grid/AddCheck.svelte';
 import { measure, notebookOf, swatch } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { blouseSleeve } from '../../notebooks/blouse-sleeve';
 import { vNeck } from '../../notebooks/v-neck';
 
 async function open(notebook: Notebook, at?: string) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  if (at) desk.spot = { cell: at, key: 'value', size: null };
+  if (at) workspace.position = { cell: at, key: 'value', size: null };
   const user = userEvent.setup();
-  const { component } = render(AddCheck, { desk });
+  const { component } = render(AddCheck, { workspace });
   await component.open();
   const dialog = within(screen.getByRole('dialog', { name: 'Add a check' }));
   const take = (name: RegExp) => user.click(dialog.getByRole('radio', { name }));
   const choose = (name: string, option: string) =>
     user.selectOptions(dialog.getByRole('combobox', { name }), option);
   const added = async (): Promise<CheckCell> => {
-    const before = allCells(desk.notebook);
+    const before = allCells(workspace.notebook);
     await user.click(dialog.getByRole('button', { name: 'Add this check' }));
     await settled();
-    return allCells(desk.notebook).find((cell) => !before.includes(cell)) as CheckCell;
+    return allCells(workspace.notebook).find((cell) => !before.includes(cell)) as CheckCell;
   };
-  return { desk, user, dialog, take, choose, added };
+  return { workspace, user, dialog, take, choose, added };
 }
 
 it('every ready-made check is offered, with a line on what it is for', async () => {
@@ -37,7 +37,7 @@ it('every ready-made check is offered, with a line on what it is for', async () 
 });
 
 it('a hand through a cuff is asked for its cuff, its rib and the hand, and added after the cell in focus', async () => {
-  const { desk, take, dialog, added } = await open(blouseSleeve(), 'cuff-sts');
+  const { workspace, take, dialog, added } = await open(blouseSleeve(), 'cuff-sts');
   await take(/The hand passes the cuff/);
   expect(dialog.getByRole('combobox', { name: 'Stitches of the cuff' })).toHaveProperty('value', 'cuff_sts');
   expect(dialog.getByRole('combobox', { name: 'Hand, round the knuckles' })).toHaveProperty('value', 'hand');
@@ -48,10 +48,10 @@ it('a hand through a cuff is asked for its cuff, its rib and the hand, and added
     name: 'hand_through_the_cuff_2',
     condition: 'PASSES(cuff_sts; rib_sts; rib_stretch; hand)',
   });
-  const sleeves = desk.notebook.sections.find(({ cells }) => cells.includes(cell))!;
+  const sleeves = workspace.notebook.sections.find(({ cells }) => cells.includes(cell))!;
   expect(sleeves.cells.indexOf(cell)).toBe(sleeves.cells.findIndex(({ id }) => id === 'cuff-sts') + 1);
-  expect(desk.said).toBe('Added the check Hand through the cuff.');
-  expect(desk.undoes).toBeDefined();
+  expect(workspace.announcement).toBe('Added the check Hand through the cuff.');
+  expect(workspace.undoes).toBeDefined();
   expect(screen.queryByRole('dialog')).toBeNull();
 });
 
@@ -65,12 +65,12 @@ it('a survey’s hand can be taken instead of the notebook’s, and is named as 
 });
 
 it('with no cell in focus the check comes at the end of the last section', async () => {
-  const { desk, take, choose, added } = await open(vNeck());
+  const { workspace, take, choose, added } = await open(vNeck());
   await take(/Neighbouring sizes differ/);
   await choose('Which count', 'Front stitches');
   const cell = await added();
   expect(cell).toMatchObject({ across: 'differ', condition: 'front_sts' });
-  expect(desk.notebook.sections.at(-1)!.cells.at(-1)).toBe(cell);
+  expect(workspace.notebook.sections.at(-1)!.cells.at(-1)).toBe(cell);
 });
 
 it('the other edge of a join offers only what is counted as the first', async () => {
@@ -97,9 +97,9 @@ it('what a check needs and the notebook lacks is said, and nothing can be added'
 });
 
 it('leaving it changes nothing', async () => {
-  const { desk, user, dialog } = await open(vNeck());
-  const before = desk.notebook;
+  const { workspace, user, dialog } = await open(vNeck());
+  const before = workspace.notebook;
   await user.click(dialog.getByRole('button', { name: 'Leave it' }));
-  expect(desk.notebook).toBe(before);
+  expect(workspace.notebook).toBe(before);
   expect(screen.queryByRole('dialog')).toBeNull();
 });

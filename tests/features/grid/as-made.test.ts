@@ -2,10 +2,10 @@ import { render, screen } from '@testing-library/svelte';
 import { tick } from 'svelte';
 import { describe, expect, it, vi } from 'vitest';
 import type { Notebook } from '../../../src/notebook';
-import Leaf from '../../../src/features/grid/NotebookGrid.svelte';
+import NotebookGrid from '../../../src/features/grid/NotebookGrid.svelte';
 import { asMade, even, piece } from '../../../src/notebook/cell-builders';
 import { fit, measure, notebookOf, swatch } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 
 /** Two like pieces at 14 stitches to 10 cm, in a multiple of 8 plus 3: a step of the bust is 16 stitches, 11.4 cm. */
 function knitted(within: string): Notebook {
@@ -23,13 +23,13 @@ function knitted(within: string): Notebook {
 }
 
 async function open(notebook: Notebook) {
-  const { desk, settled } = deskWith(notebook);
-  render(Leaf, { desk, folded: false, addCell: () => {} });
+  const { workspace, settled } = workspaceWith(notebook);
+  render(NotebookGrid, { workspace, folded: false, addCell: () => {} });
   await settled();
   // What the cell says is fetched beside the leaf.
   await vi.dynamicImportSettled();
   await tick();
-  return { desk, settled };
+  return { workspace, settled };
 }
 
 /** What the leaf says of sizes that part from the wish. */
@@ -62,9 +62,9 @@ describe('a measurement as made, on the leaf', () => {
   });
 
   it('says it of each where both part, and no more once the wish is what is made', async () => {
-    const { desk, settled } = await open(knitted('CM(0.5)'));
+    const { workspace, settled } = await open(knitted('CM(0.5)'));
     expect(parted()).toHaveLength(2);
-    expect(desk.do({ do: 'give', cell: 'bust', key: 'value', size: 's', value: 95.7 })).toBeUndefined();
+    expect(workspace.do({ do: 'give', cell: 'bust', key: 'value', size: 's', value: 95.7 })).toBeUndefined();
     await settled();
     await tick();
     expect(parted()).toEqual(['M: Finished bust is 107.1\u00a0cm where 108.0 is wanted.']);

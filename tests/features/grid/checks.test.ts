@@ -4,23 +4,23 @@ import { tick } from 'svelte';
 import { describe, expect, it } from 'vitest';
 import { type CheckCell, type Edit, type Notebook } from '../../../src/notebook';
 import Checks from '../../../src/features/grid/Checks.svelte';
-import Leaf from '../../../src/features/grid/NotebookGrid.svelte';
+import NotebookGrid from '../../../src/features/grid/NotebookGrid.svelte';
 import { measure, notebookOf } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { edited } from '../../notebook/edited';
 import { blouseSleeve } from '../../notebooks/blouse-sleeve';
 import { vNeck } from '../../notebooks/v-neck';
 
 async function open(notebook: Notebook) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   const user = userEvent.setup();
-  render(Checks, { desk });
+  render(Checks, { workspace });
   const doing = async (edit: Edit): Promise<void> => {
-    expect(desk.do(edit)).toBeUndefined();
+    expect(workspace.do(edit)).toBeUndefined();
     await settled();
     await tick();
   };
-  return { desk, settled, user, doing };
+  return { workspace, settled, user, doing };
 }
 
 /** What the line says, its spaces as they are read. */
@@ -128,11 +128,11 @@ describe('the line that sums up all checks', () => {
 
   it('goes to the check on pressing its name', async () => {
     const large = edited(blouseSleeve(), { do: 'enter', cell: 'hand', key: 'value', entry: { value: 30 } });
-    const { desk, settled, user } = await open(large);
-    render(Leaf, { desk, folded: false });
+    const { workspace, settled, user } = await open(large);
+    render(NotebookGrid, { workspace, folded: false });
     await settled();
     await user.click(await screen.findByRole('button', { name: 'Hand through the cuff' }));
-    expect(desk.spot).toMatchObject({ cell: 'hand-through-the-cuff', key: 'holds' });
+    expect(workspace.position).toMatchObject({ cell: 'hand-through-the-cuff', key: 'holds' });
     expect((document.activeElement as HTMLElement).dataset).toMatchObject({
       cell: 'hand-through-the-cuff',
       key: 'holds',
@@ -149,13 +149,13 @@ describe('a check across sizes on the leaf', () => {
       ],
       sizes,
     );
-    const { desk, settled } = deskWith(notebook);
+    const { workspace, settled } = workspaceWith(notebook);
     await settled();
-    render(Leaf, { desk, folded: false });
+    render(NotebookGrid, { workspace, folded: false });
     expect(screen.getByRole('button', { name: 'Check a, size M: 40 sts' })).toBeDefined();
     const rows = document.querySelector('[data-cell-rows="a"]')!.textContent.replace(/\s+/g, ' ');
     expect(rows).toMatch(/M: No two cuffs may be alike\./);
-    expect(desk.do({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 44 })).toBeUndefined();
+    expect(workspace.do({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 44 })).toBeUndefined();
     await settled();
     await tick();
     expect(document.querySelector('[data-cell-rows="a"]')!.textContent).toMatch(

@@ -2,22 +2,22 @@ import { fireEvent, render, screen } from '@testing-library/svelte';
 import userEvent, { type UserEvent } from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
 import { cellById, type Cell, type Notebook } from '../../../src/notebook';
-import Leaf from '../../../src/features/grid/NotebookGrid.svelte';
-import { deskWith } from '../../workspace/local-workspace';
+import NotebookGrid from '../../../src/features/grid/NotebookGrid.svelte';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { small } from '../../workspace/small-notebook';
 
 async function open(notebook: Notebook = small()) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
   const user = userEvent.setup();
-  render(Leaf, { desk, folded: false });
+  render(NotebookGrid, { workspace, folded: false });
   await vi.dynamicImportSettled();
   const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
   const at = (name: string | RegExp): void => place(name).focus();
   const focused = (): string | null => document.activeElement?.getAttribute('aria-label') ?? null;
   const chosen = (): string[] =>
     [...document.querySelectorAll('td[aria-selected="true"]')].map((cell) => cell.textContent!.trim());
-  const entry = (id: string): unknown => (cellById(desk.notebook, id) as { entry: unknown }).entry;
+  const entry = (id: string): unknown => (cellById(workspace.notebook, id) as { entry: unknown }).entry;
   const clip = (type: 'copy' | 'cut' | 'paste', text = ''): DataTransfer => {
     const clipboardData = new DataTransfer();
     if (text) clipboardData.setData('text/plain', text);
@@ -30,7 +30,7 @@ async function open(notebook: Notebook = small()) {
     clip('paste', text);
     await vi.dynamicImportSettled();
   };
-  return { desk, settled, user, place, at, focused, chosen, entry, clip, paste };
+  return { workspace, settled, user, place, at, focused, chosen, entry, clip, paste };
 }
 
 const fit: Cell = {
@@ -123,12 +123,12 @@ describe('going about the leaf', () => {
     fireEvent.keyDown(document.activeElement!, { key, altKey });
 
   it('goes on from a choice without changing it', async () => {
-    const { user, desk, at } = await open(small(fit));
-    const before = desk.notebook;
+    const { user, workspace, at } = await open(small(fit));
+    const before = workspace.notebook;
     at(/^Stitches: which count is taken: the nearest/);
     await user.keyboard('{ArrowDown}');
     expect(document.activeElement).not.toBe(choice());
-    expect(desk.notebook).toBe(before);
+    expect(workspace.notebook).toBe(before);
   });
 
   it.each([
@@ -137,12 +137,12 @@ describe('going about the leaf', () => {
     ['Alt and an arrow', (user: UserEvent) => user.keyboard('{Alt>}{ArrowDown}{/Alt}')],
     ['a press', (user: UserEvent) => user.click(choice())],
   ])('opens the list of a choice with %s, and is back on the choice once it is made', async (_, opening) => {
-    const { user, desk } = await open(small(fit));
+    const { user, workspace } = await open(small(fit));
     choice().focus();
     await opening(user);
     expect(document.activeElement).toBe(list());
     await user.selectOptions(list(), 'the next up');
-    expect(cellById(desk.notebook, 'sts')).toMatchObject({ rule: 'up' });
+    expect(cellById(workspace.notebook, 'sts')).toMatchObject({ rule: 'up' });
     expect(document.activeElement).toBe(choice());
     expect(choice().textContent).toBe('the next up');
   });
@@ -161,8 +161,8 @@ describe('going about the leaf', () => {
   });
 
   it('leaves the arrows to the list until Escape, where the browser does not say whether it is open', async () => {
-    const { user, desk } = await open(small(fit));
-    const before = desk.notebook;
+    const { user, workspace } = await open(small(fit));
+    const before = workspace.notebook;
     choice().focus();
     await user.keyboard('{Enter}');
     say(() => {
@@ -172,18 +172,18 @@ describe('going about the leaf', () => {
     expect(document.activeElement).toBe(list());
     await press('Escape');
     expect(document.activeElement).toBe(choice());
-    expect(desk.notebook).toBe(before);
+    expect(workspace.notebook).toBe(before);
   });
 });
 
 describe('a block of values', () => {
   it('is chosen with Shift and the arrows, over the lines between', async () => {
-    const { user, at, chosen, focused, desk } = await open();
+    const { user, at, chosen, focused, workspace } = await open();
     at(/^Cuff, size M/);
     await user.keyboard('{Shift>}{ArrowRight}{ArrowDown}{ArrowDown}{/Shift}');
     expect(chosen()).toHaveLength(5);
     expect(focused()).toMatch(/^Hem/);
-    expect(desk.said).toBe('2 sizes on 3 lines chosen.');
+    expect(workspace.announcement).toBe('2 sizes on 3 lines chosen.');
     await user.keyboard('{Escape}');
     expect(chosen()).toEqual([]);
   });
@@ -198,14 +198,14 @@ describe('a block of values', () => {
   });
 
   it('is emptied with Delete as one edit; what is worked out stays', async () => {
-    const { user, at, entry, desk } = await open();
+    const { user, at, entry, workspace } = await open();
     at(/^Cuff, size M/);
     await user.keyboard('{Shift>}{ArrowDown}{ArrowDown}{ArrowDown}{/Shift}{Delete}');
     expect(entry('cuff')).toEqual({ each: { s: 22, m: null, l: 26 } });
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });
     expect(entry('hem')).toEqual({ value: null });
-    expect(desk.undoes).toBe('emptying 2 values');
-    desk.undo();
+    expect(workspace.undoes).toBe('emptying 2 values');
+    workspace.undo();
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 24, l: 26 } });
   });
 
@@ -225,11 +225,11 @@ describe('a block of values', () => {
   });
 
   it('is still marked where a line is drawn anew', async () => {
-    const { user, at, chosen, desk } = await open();
+    const { user, at, chosen, workspace } = await open();
     at(/^Cuff, size S/);
     await user.keyboard('{Shift>}{ArrowDown}{ArrowDown}{/Shift}');
     expect(chosen()).toHaveLength(3);
-    desk.do({ do: 'enter', cell: 'hem', key: 'value', entry: { each: { s: 5, m: 6, l: 7 } } });
+    workspace.do({ do: 'enter', cell: 'hem', key: 'value', entry: { each: { s: 5, m: 6, l: 7 } } });
     await new Promise((resolve) => setTimeout(resolve));
     expect(chosen().map((text) => text.split(' ')[0])).toEqual(['22.0', expect.stringMatching(/^83/), '5.0']);
   });
@@ -246,8 +246,8 @@ describe('copy and paste', () => {
   });
 
   it('pastes what was copied here to its last digit', async () => {
-    const { desk, settled, user, at, clip, entry, paste } = await open();
-    desk.do({ do: 'give', cell: 'cuff', key: 'value', size: 's', value: 26.0351 });
+    const { workspace, settled, user, at, clip, entry, paste } = await open();
+    workspace.do({ do: 'give', cell: 'cuff', key: 'value', size: 's', value: 26.0351 });
     await settled();
     at(/^Cuff, size S/);
     const text = clip('copy').getData('text/plain');
@@ -258,14 +258,14 @@ describe('copy and paste', () => {
   });
 
   it('pastes a block from elsewhere as one edit and says what was left out', async () => {
-    const { desk, at, entry, paste } = await open();
+    const { workspace, at, entry, paste } = await open();
     at(/^Cuff, size M/);
     await paste('25\t27\t29\n95\t105\n');
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 25, l: 27 } });
     expect(entry('bust')).toMatchObject({ own: { m: 95, l: 105 } });
-    expect(desk.complaint).toBe('4 values pasted; 1 was left out: 1 is beyond the last size.');
-    expect(desk.undoes).toBe('pasting 4 values');
-    desk.undo();
+    expect(workspace.complaint).toBe('4 values pasted; 1 was left out: 1 is beyond the last size.');
+    expect(workspace.undoes).toBe('pasting 4 values');
+    workspace.undo();
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });
   });
 
@@ -294,11 +294,11 @@ describe('copy and paste', () => {
   });
 
   it('leaves the clipboard alone while text is typed', async () => {
-    const { desk, user, at, paste } = await open();
+    const { workspace, user, at, paste } = await open();
     at(/^Cuff, size M/);
-    const before = desk.notebook;
+    const before = workspace.notebook;
     await user.keyboard('{Enter}');
     await paste('99');
-    expect(desk.notebook).toBe(before);
+    expect(workspace.notebook).toBe(before);
   });
 });

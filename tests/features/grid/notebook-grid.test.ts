@@ -3,8 +3,8 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
 import { allCells, cellById, freshCell, kinds, type Notebook } from '../../../src/notebook';
 import { goTo } from '../../../src/ui/focus';
-import Leaf from '../../../src/features/grid/NotebookGrid.svelte';
-import { deskWith } from '../../workspace/local-workspace';
+import NotebookGrid from '../../../src/features/grid/NotebookGrid.svelte';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { measured, small } from '../../workspace/small-notebook';
 import { until } from '../../until';
 import { vNeck } from '../../notebooks/v-neck';
@@ -16,12 +16,12 @@ async function openField(): Promise<HTMLInputElement> {
 }
 
 async function open(notebook: Notebook = vNeck()) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
   const user = userEvent.setup();
-  render(Leaf, { desk, folded: false });
+  render(NotebookGrid, { workspace, folded: false });
   await vi.dynamicImportSettled();
-  await until(() => expect(desk.drawing).toBe(false));
+  await until(() => expect(workspace.drawing).toBe(false));
   const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
   const retype = async (name: string | RegExp, text: string): Promise<void> => {
     place(name).focus();
@@ -29,7 +29,7 @@ async function open(notebook: Notebook = vNeck()) {
     await user.clear(await openField());
     await user.keyboard(text);
   };
-  return { desk, settled, user, place, retype };
+  return { workspace, settled, user, place, retype };
 }
 
 describe('a value', () => {
@@ -48,35 +48,37 @@ describe('a value', () => {
   });
 
   it('is left as it was with Escape', async () => {
-    const { desk, user, retype, place } = await open();
-    const before = desk.notebook;
+    const { workspace, user, retype, place } = await open();
+    const before = workspace.notebook;
     await retype('Width of the neck, size M: 17.5 cm', '99');
     await user.keyboard('{Escape}');
-    expect(desk.notebook).toBe(before);
+    expect(workspace.notebook).toBe(before);
     expect(place('Width of the neck, size M: 17.5 cm')).toBeDefined();
   });
 
   it('of the body that no chart comes near stands, and is asked about for its size until it is mended', async () => {
-    const { desk, user, retype } = await open(small(measured('waist', { each: { s: 64, m: 74, l: 84 } })));
+    const { workspace, user, retype } = await open(
+      small(measured('waist', { each: { s: 64, m: 74, l: 84 } })),
+    );
     expect(screen.queryByText(/Measurements here are in cm/u)).toBeNull();
     await retype('Waist, size M: 74.0 cm', '7.4');
     await user.keyboard('{Enter}');
     const question = await screen.findByText(/Is the waist 7\.4 cm\? Measurements here are in cm/u);
     expect(question.textContent.trim()).toMatch(/^M: Is the waist/u);
-    expect(cellById(desk.notebook, 'waist')).toMatchObject({ entry: { each: { m: 7.4 } } });
+    expect(cellById(workspace.notebook, 'waist')).toMatchObject({ entry: { each: { m: 7.4 } } });
     await retype('Waist, size M: 7.4 cm', '74');
     await user.keyboard('{Enter}');
     await until(() => expect(screen.queryByText(/Measurements here are in cm/u)).toBeNull());
   });
 
   it('that is no number stays in the editor with a sentence, and nothing is changed', async () => {
-    const { desk, user, retype } = await open();
-    const before = desk.notebook;
+    const { workspace, user, retype } = await open();
+    const before = workspace.notebook;
     await retype('Width of the neck, size M: 17.5 cm', 'wide');
     await user.keyboard('{Enter}');
     expect((await screen.findByRole('alert')).textContent).toMatch(/Type a number, such as 26 cm/);
     expect(screen.getByRole('textbox')).toHaveProperty('value', 'wide');
-    expect(desk.notebook).toBe(before);
+    expect(workspace.notebook).toBe(before);
   });
 
   it('left empty says on the cells after it what is missing', async () => {
@@ -91,18 +93,21 @@ describe('a value', () => {
 
 describe('a formula', () => {
   it('that cannot be is refused in its editor, and taken when it is put right', async () => {
-    const { desk, settled, user, retype } = await open();
+    const { workspace, settled, user, retype } = await open();
     await retype(/^Formula of Body length/, 'back_waist_length + 14');
     await user.keyboard('{Enter}');
     expect((await screen.findByRole('alert')).textContent).toMatch(/14 of what/);
     await user.clear(await openField());
     await user.keyboard('back_waist_length + CM(10){Enter}');
     await settled();
-    expect(cellById(desk.notebook, 'body-length')).toHaveProperty('formula', 'back_waist_length + CM(10)');
+    expect(cellById(workspace.notebook, 'body-length')).toHaveProperty(
+      'formula',
+      'back_waist_length + CM(10)',
+    );
   });
 
   it('of a result can be taken over, and given back by leaving nothing', async () => {
-    const { desk, settled, user, retype, place } = await open();
+    const { workspace, settled, user, retype, place } = await open();
     await user.click(place('Back stitches: all that is worked out, and how'));
     await retype(/^Formula of Back stitches: = FITREPEAT/, 'back_sts_wanted');
     await user.keyboard('{Enter}');
@@ -111,7 +116,7 @@ describe('a formula', () => {
     await retype(/^Formula of Back stitches: = back_sts_wanted/, '{Backspace}');
     await user.keyboard('{Enter}');
     await settled();
-    expect(cellById(desk.notebook, 'back-sts')?.taken).toBeUndefined();
+    expect(cellById(workspace.notebook, 'back-sts')?.taken).toBeUndefined();
   });
 });
 
@@ -179,8 +184,8 @@ it('every kind of cell has its lines', async () => {
 });
 
 it('no field stands on the leaf before something is edited: the browser would lay all of it out to fill it in', async () => {
-  const { desk } = await open();
-  for (const cell of allCells(desk.notebook)) desk.toggle(cell.id);
+  const { workspace } = await open();
+  for (const cell of allCells(workspace.notebook)) workspace.toggle(cell.id);
   await vi.dynamicImportSettled();
   expect(screen.getAllByRole('button', { name: /^Section of/ }).length).toBeGreaterThan(10);
   const fields = () => screen.getByRole('grid').querySelectorAll('input, select, textarea');
@@ -190,21 +195,22 @@ it('no field stands on the leaf before something is edited: the browser would la
 });
 
 it('a flat piece says which side its first row is on, and one in the round has no other', async () => {
-  const { desk, user, settled, place } = await open();
+  const { workspace, user, settled, place } = await open();
   const side = () => screen.queryByRole('button', { name: /^First row of Back/ });
-  const back = () => allCells(desk.notebook).find(({ label, kind }) => kind === 'piece' && label === 'Back')!;
+  const back = () =>
+    allCells(workspace.notebook).find(({ label, kind }) => kind === 'piece' && label === 'Back')!;
   const before = back();
   await user.click(place('First row of Back: right side'));
   await user.selectOptions(screen.getByLabelText('First row of Back'), 'wrong side');
   await settled();
   const { id } = back();
   expect(back()).toMatchObject({ startsOn: 'WS' });
-  expect(desk.results(id).text('m', id, 'piece')).toContain('"startsOn":"WS"');
+  expect(workspace.results(id).text('m', id, 'piece')).toContain('"startsOn":"WS"');
   await user.click(place('First row of Back: wrong side'));
   await user.selectOptions(screen.getByLabelText('First row of Back'), 'right side');
   expect(back()).toEqual({ ...before, startsOn: 'RS' });
   await settled();
-  expect(desk.results(id).text('m', id, 'piece')).not.toContain('startsOn');
+  expect(workspace.results(id).text('m', id, 'piece')).not.toContain('startsOn');
   await user.click(place('How Back is worked: flat'));
   await user.selectOptions(screen.getByLabelText('How Back is worked'), 'in the round');
   expect(side()).toBeNull();
@@ -223,17 +229,17 @@ describe('a large notebook', () => {
   const drawn = (): number => document.querySelectorAll('[data-cell-rows]').length;
 
   it('is drawn as far as a person reads at once, and to its end right after', async () => {
-    const { desk } = deskWith(large(300));
-    render(Leaf, { desk, folded: false });
+    const { workspace } = workspaceWith(large(300));
+    render(NotebookGrid, { workspace, folded: false });
     expect(drawn()).toBeGreaterThan(20);
     expect(drawn()).toBeLessThan(60);
     await until(() => expect(drawn()).toBe(300));
   });
 
   it('is drawn to its end at once where a person goes to a cell further down', async () => {
-    const { desk } = deskWith(large(300));
-    render(Leaf, { desk, folded: false });
-    goTo(desk, { cell: 'note-299', key: '' });
+    const { workspace } = workspaceWith(large(300));
+    render(NotebookGrid, { workspace, folded: false });
+    goTo(workspace, { cell: 'note-299', key: '' });
     expect(drawn()).toBe(300);
     await until(() => expect(document.activeElement).toHaveProperty('dataset.cell', 'note-299'));
   });

@@ -2,9 +2,9 @@ import { fireEvent, render, screen } from '@testing-library/svelte';
 import { tick } from 'svelte';
 import { expect, it } from 'vitest';
 import type { Settings } from '../../../src/notebook';
-import Leaf from '../../../src/features/grid/NotebookGrid.svelte';
+import NotebookGrid from '../../../src/features/grid/NotebookGrid.svelte';
 import { hatCrown } from '../../../src/starters';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 
 async function open(settings: Partial<Settings>) {
   const hat = hatCrown();
@@ -12,9 +12,13 @@ async function open(settings: Partial<Settings>) {
     ...section,
     cells: section.cells.filter(({ id }) => ['rib', 'hat'].includes(id)),
   }));
-  const { desk, settled } = deskWith({ ...hat, sections, settings: { ...hat.settings, ...settings } });
+  const { workspace, settled } = workspaceWith({
+    ...hat,
+    sections,
+    settings: { ...hat.settings, ...settings },
+  });
   await settled();
-  render(Leaf, { desk, folded: false });
+  render(NotebookGrid, { workspace, folded: false });
   const swatch = () => document.querySelector('[data-cell-rows="rib"]')!.textContent;
   const ends = async () => {
     const name = /last stitches of Hat/;
@@ -24,14 +28,14 @@ async function open(settings: Partial<Settings>) {
     await fireEvent.keyDown(list, { key: 'Escape' });
     return offered;
   };
-  return { desk, swatch, ends };
+  return { workspace, swatch, ends };
 }
 
 it('a knitter in the US reads gauge and bound off; in the UK, tension and cast off', async () => {
-  const { desk, swatch, ends } = await open({ craft: 'knitting', terms: 'US' });
+  const { workspace, swatch, ends } = await open({ craft: 'knitting', terms: 'US' });
   expect(swatch()).toContain('gauge');
   expect(await ends()).toEqual(['bound off', 'held']);
-  desk.do({ do: 'set', settings: { terms: 'UK' } });
+  workspace.do({ do: 'set', settings: { terms: 'UK' } });
   await tick();
   expect(swatch()).toContain('tension');
   expect(swatch()).not.toContain('gauge');

@@ -4,23 +4,23 @@ import { describe, expect, it } from 'vitest';
 import { cellById, type Notebook } from '../../../src/notebook';
 import { linesOf, type ValueLine } from '../../../src/workspace/lines';
 import ValueMenu from '../../../src/features/grid/ValueMenu.svelte';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { measured, small } from '../../workspace/small-notebook';
 
 async function open(id: string, size: string | null, notebook: Notebook = small()) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
   const user = userEvent.setup();
-  const cell = cellById(desk.notebook, id)!;
+  const cell = cellById(workspace.notebook, id)!;
   const line = linesOf(cell, false).find((one): one is ValueLine => one.line !== 'words')!;
-  render(ValueMenu, { desk, cell, line, size });
-  const entry = (): unknown => (cellById(desk.notebook, id) as { entry: unknown }).entry;
+  render(ValueMenu, { workspace, cell, line, size });
+  const entry = (): unknown => (cellById(workspace.notebook, id) as { entry: unknown }).entry;
   const items = (): string[] => screen.getAllByRole('menuitem').map((item) => item.textContent!.trim());
   const start = async (): Promise<void> => {
     screen.getByRole('button', { name: /what stands here/ }).focus();
     await user.keyboard('{Enter}');
   };
-  return { desk, user, entry, items, start };
+  return { workspace, user, entry, items, start };
 }
 
 describe('what can stand on a value line', () => {
@@ -61,13 +61,13 @@ describe('what can stand on a value line', () => {
 
 describe('choosing', () => {
   it('one value for every size takes that of the size, and the focus goes back', async () => {
-    const { desk, user, start, entry } = await open('cuff', 'm');
+    const { workspace, user, start, entry } = await open('cuff', 'm');
     await start();
     await user.keyboard('{Enter}');
     expect(entry()).toEqual({ value: 24 });
     expect(screen.queryByRole('menu')).toBeNull();
     expect(document.activeElement?.getAttribute('aria-haspopup')).toBe('menu');
-    expect(desk.undoes).toBe('the change to Cuff');
+    expect(workspace.undoes).toBe('the change to Cuff');
   });
 
   it('a value for each size keeps what a formula has worked out', async () => {
@@ -108,18 +108,18 @@ describe('choosing', () => {
   });
 
   it('a formula begins one in the place', async () => {
-    const { desk, user, start } = await open('cuff', 'm');
+    const { workspace, user, start } = await open('cuff', 'm');
     await start();
     await user.keyboard('{End}{Enter}');
-    expect(desk.editing).toMatchObject({ cell: 'cuff', key: 'value', what: 'formula', begin: '= ' });
+    expect(workspace.editing).toMatchObject({ cell: 'cuff', key: 'value', what: 'formula', begin: '= ' });
   });
 
   it('nothing, with Escape, changes nothing', async () => {
-    const { desk, user, start } = await open('cuff', 'm');
-    const before = desk.notebook;
+    const { workspace, user, start } = await open('cuff', 'm');
+    const before = workspace.notebook;
     await start();
     await user.keyboard('{ArrowUp}{Escape}');
-    expect(desk.notebook).toBe(before);
+    expect(workspace.notebook).toBe(before);
     expect(screen.queryByRole('menu')).toBeNull();
   });
 });

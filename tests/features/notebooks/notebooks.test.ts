@@ -4,32 +4,32 @@ import { IDBFactory } from 'fake-indexeddb';
 import 'fake-indexeddb/auto';
 import { unwrap } from 'idb';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { deviceShelf, writtenOf, type Shelf } from '../../../src/storage';
+import { deviceStore, writtenOf, type NotebookStore } from '../../../src/storage';
 import { openDatabase } from '../../../src/storage/database';
 import { Ahead } from '../../../src/features/notebooks/ahead';
 import { Keeper } from '../../../src/features/notebooks/keeper.svelte';
 import Notebooks from '../../../src/features/notebooks/Notebooks.svelte';
 import * as saving from '../../../src/ui/saving';
 import { damages } from '../../storage/damages';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { small } from '../../workspace/small-notebook';
 
 const text = (title: string) => writtenOf({ ...small(), title });
 const day = 86_400_000;
 
-let shelf: Shelf;
+let store: NotebookStore;
 beforeEach(async () => {
   globalThis.indexedDB = new IDBFactory();
-  shelf = await deviceShelf();
-  await shelf.write('a', text('Before'), 0, { now: Date.now() - day, remember: false });
-  await shelf.write('a', text('Mitten'), 1, { now: Date.now(), remember: true });
-  await shelf.write('b', text('Scarf'), 0, { now: Date.now(), remember: false });
+  store = await deviceStore();
+  await store.write('a', text('Before'), 0, { now: Date.now() - day, remember: false });
+  await store.write('a', text('Mitten'), 1, { now: Date.now(), remember: true });
+  await store.write('b', text('Scarf'), 0, { now: Date.now(), remember: false });
 });
 
 async function listed() {
-  const { desk } = deskWith(small());
-  const opened = { notebook: desk.notebook };
-  const keeper = Keeper.of(desk, opened, new Ahead(desk, opened));
+  const { workspace } = workspaceWith(small());
+  const opened = { notebook: workspace.notebook };
+  const keeper = Keeper.of(workspace, opened, new Ahead(workspace, opened));
   const { component } = render(Notebooks, { keeper });
   const saved = vi.spyOn(saving, 'saveText').mockReset();
   await (component as unknown as { open(): Promise<void> }).open();
@@ -37,7 +37,7 @@ async function listed() {
   const user = userEvent.setup();
   const press = async (name: string | RegExp): Promise<void> =>
     user.click(await screen.findByRole('button', { name }));
-  return { desk, keeper, press, saved };
+  return { workspace, keeper, press, saved };
 }
 
 describe('the list of notebooks', () => {
@@ -51,14 +51,14 @@ describe('the list of notebooks', () => {
       await write.done;
       database.close();
 
-      const { desk, press, saved } = await listed();
+      const { workspace, press, saved } = await listed();
       const mitten = screen.getByText('Mitten').closest('li')!;
       expect(mitten.textContent!.includes('Damaged')).toBe(said);
       expect(mitten.textContent).not.toMatch(/NaN|undefined|Invalid/);
       if (left === 'opens') {
         await press(/^Mitten/);
         await vi.waitFor(() => expect(document.querySelector('dialog')!.open).toBe(false));
-        expect(desk.notebook.title).toBe('Mitten');
+        expect(workspace.notebook.title).toBe('Mitten');
         return;
       }
       if (left === 'text') {
@@ -67,34 +67,34 @@ describe('the list of notebooks', () => {
       }
       await press('Save the text of Mitten as a file');
       await vi.waitFor(() => expect(saved).toHaveBeenCalled());
-      expect(saved.mock.calls[0]![0]).toBe(await shelf.textLeft('a'));
+      expect(saved.mock.calls[0]![0]).toBe(await store.textLeft('a'));
       expect(saved.mock.calls[0]![1]).toMatch(/damaged\.notebook\.json$/);
     },
   );
 
   it('keeps deleted notebooks until they are erased, however long ago the clock says they were deleted', async () => {
-    await shelf.delete('a', Date.now() - 4000 * day);
+    await store.delete('a', Date.now() - 4000 * day);
     const { press } = await listed();
     const gone = screen.getByText('Deleted (1)').closest('details')!;
     expect(within(gone).getByText('Mitten')).toBeDefined();
-    expect((await shelf.read('a'))?.text).toBe(text('Mitten').text);
+    expect((await store.read('a'))?.text).toBe(text('Mitten').text);
     await press('Erase Mitten');
     await screen.findByText('Erased Mitten.');
-    expect(await shelf.read('a')).toBeUndefined();
+    expect(await store.read('a')).toBeUndefined();
   });
 
   it('erases all that are deleted only when a person says so twice', async () => {
-    await shelf.delete('a', Date.now());
-    await shelf.write('c', text('Hood'), 0, { now: Date.now(), remember: false });
-    await shelf.delete('c', Date.now());
+    await store.delete('a', Date.now());
+    await store.write('c', text('Hood'), 0, { now: Date.now(), remember: false });
+    await store.delete('c', Date.now());
     const { press } = await listed();
     await press('Erase all…');
     expect(screen.getByText(/cannot be undone/).textContent).toMatch(/Erase 2 notebooks/);
     await press('Cancel');
-    expect(await shelf.list()).toHaveLength(3);
+    expect(await store.list()).toHaveLength(3);
     await press('Erase all…');
     await press('Erase');
     await screen.findByText('Erased 2 notebooks.');
-    expect((await shelf.list()).map(({ id }) => id)).toEqual(['b']);
+    expect((await store.list()).map(({ id }) => id)).toEqual(['b']);
   });
 });

@@ -5,14 +5,14 @@ import type { Notebook } from '../../../src/notebook';
 import Pattern from '../../../src/features/pattern/Pattern.svelte';
 import { fillField, putIn, templateIn, tokenOf } from '../../../src/features/pattern/template-field';
 import { blank, hatCrown, singleSleeve, starters } from '../../../src/starters';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { vNeck } from '../../notebooks/v-neck';
 
 async function open(notebook: Notebook) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  render(Pattern, { desk });
-  return { desk, settled, user: userEvent.setup() };
+  render(Pattern, { workspace });
+  return { workspace, settled, user: userEvent.setup() };
 }
 
 describe('the written pattern', () => {
@@ -30,8 +30,8 @@ describe('the written pattern', () => {
   );
 
   it('of a piece that cannot be worked in a size leaves that size out and tells the designer, not the maker', async () => {
-    const { desk, settled } = await open(vNeck());
-    desk.do({ do: 'give', cell: 'neck-width', key: 'value', size: 'm', value: 200 });
+    const { workspace, settled } = await open(vNeck());
+    workspace.do({ do: 'give', cell: 'neck-width', key: 'value', size: 'm', value: 200 });
     await settled();
     expect(await screen.findByText('For you, not for the maker')).toBeDefined();
     const article = screen.getByRole('article');
@@ -56,8 +56,8 @@ describe('the written pattern', () => {
 
   it('of an adapted pattern draws the pieces that are written, and not those it is compared with', async () => {
     const adapt = starters.find(({ label }) => label === 'A pattern to adapt')!;
-    const { desk } = await open(adapt.make());
-    const aside = desk.notebook.sections
+    const { workspace } = await open(adapt.make());
+    const aside = workspace.notebook.sections
       .flatMap(({ cells }) => cells)
       .filter((cell) => cell.kind === 'piece' && cell.aside !== undefined);
     expect(aside.length).toBeGreaterThan(0);
@@ -66,8 +66,8 @@ describe('the written pattern', () => {
   });
 
   it('in UK terms says so', async () => {
-    const { desk } = await open(singleSleeve());
-    desk.do({ do: 'set', settings: { terms: 'UK' } });
+    const { workspace } = await open(singleSleeve());
+    workspace.do({ do: 'set', settings: { terms: 'UK' } });
     expect(await screen.findByText(/Written in UK terms/)).toBeDefined();
   });
 
@@ -81,12 +81,12 @@ describe('the written pattern', () => {
   });
 
   it('of one size, where it has a sentence that all sizes have not, leads to where theirs stand', async () => {
-    const { user, desk } = await open(vNeck());
+    const { user, workspace } = await open(vNeck());
     await user.selectOptions(screen.getByLabelText('Sizes'), 's');
     const [own] = screen.getAllByRole('button', { name: /^Reword in all sizes: Dec 1 st at the neck/ });
     await user.click(own!);
     expect(screen.getByLabelText<HTMLSelectElement>('Sizes').value).toBe('all');
-    await waitFor(() => expect(desk.said).toMatch(/in other words, by size/));
+    await waitFor(() => expect(workspace.announcement).toMatch(/in other words, by size/));
     expect(screen.queryByRole('textbox', { name: 'Sentence' })).toBeNull();
     expect(document.activeElement?.className).toContain('sentence');
   });

@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
 import { gradables, gradedOf, usualGradables } from '../../../src/features/pictures/graded';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { measured, small } from '../../workspace/small-notebook';
 import { vNeck } from '../../notebooks/v-neck';
 
 test('every length of the V-neck can be graded: body measurements, finished ones, what pieces work out', async () => {
-  const { desk, settled } = deskWith(vNeck());
+  const { workspace, settled } = workspaceWith(vNeck());
   await settled();
-  const all = gradables(desk);
+  const all = gradables(workspace);
   const of = (id: string) => all.find((one) => one.id === id);
   expect(of('bust value')).toMatchObject({ label: 'Bust', of: 'body' });
   expect(of('finished-bust finished')).toMatchObject({ of: 'finished', over: 'bust value' });
@@ -20,13 +20,13 @@ test('every length of the V-neck can be graded: body measurements, finished ones
 });
 
 test('until something is chosen the body and the finished measurement of the first ease are drawn', async () => {
-  const { desk, settled } = deskWith(vNeck());
+  const { workspace, settled } = workspaceWith(vNeck());
   await settled();
-  const all = gradables(desk);
+  const all = gradables(workspace);
   expect(usualGradables(all)).toEqual(['bust value', 'finished-bust finished']);
   const [body, finished] = usualGradables(all).map((id) =>
     gradedOf(
-      desk,
+      workspace,
       all.find((one) => one.id === id)!,
     ),
   );
@@ -34,15 +34,15 @@ test('until something is chosen the body and the finished measurement of the fir
 });
 
 test('without an ease the measurements of the body are, and without those the first length', async () => {
-  const charted = deskWith(small());
+  const charted = workspaceWith(small());
   await charted.settled();
-  expect(usualGradables(gradables(charted.desk))).toEqual(['bust value']);
-  const plain = deskWith({
+  expect(usualGradables(gradables(charted.workspace))).toEqual(['bust value']);
+  const plain = workspaceWith({
     ...small(),
     sections: [
       { id: 'a', label: 'A', cells: [measured('cuff', { value: 5 }), measured('hem', { value: 6 })] },
     ],
   });
   await plain.settled();
-  expect(usualGradables(gradables(plain.desk))).toEqual(['cuff value']);
+  expect(usualGradables(gradables(plain.workspace))).toEqual(['cuff value']);
 });

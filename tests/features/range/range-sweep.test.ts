@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Cell } from '../../../src/notebook';
-import { choosableIn, placeKey } from '../../../src/workspace/choosable';
-import { Moving } from '../../../src/features/range/range-sweep.svelte';
+import { choosableIn, cellRefKey } from '../../../src/workspace/choosable';
+import { RangeSweep } from '../../../src/features/range/range-sweep.svelte';
 import { rangeShown, whyStill } from '../../../src/features/range/range-shown';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { small } from '../../workspace/small-notebook';
 
 const fit: Cell = {
@@ -19,32 +19,32 @@ const fit: Cell = {
 };
 
 async function moved(values: readonly number[]) {
-  const { desk, settled } = deskWith(small(fit));
+  const { workspace, settled } = workspaceWith(small(fit));
   await settled();
-  const all = choosableIn(desk.notebook);
+  const all = choosableIn(workspace.notebook);
   const at = (cell: string, key: string) => all.find((one) => one.cell === cell && one.key === key)!;
-  const moving = new Moving(desk);
+  const moving = new RangeSweep(workspace);
   const chosen = [at('sts', 'count'), at('cuff', 'value')];
-  const sizes = desk.sizes.map(({ id }) => id);
+  const sizes = workspace.sizes.map(({ id }) => id);
   await moving.work({ input: at('hem', 'value'), givenFor: null, values, chosen, likely: [], sizes });
-  return { desk, moving, fit: chosen[0]! };
+  return { workspace, moving, fit: chosen[0]! };
 }
 
 describe('a hem moved from 8 to 12 cm, at 2 stitches to the cm', () => {
   it('gives the nearest multiple of 4 at every step, in stairs, and 16, 20 and 24 whole', async () => {
-    const { desk, moving, fit } = await moved([8, 9.5, 12]);
-    const shown = rangeShown(desk, moving.moved!, 0, [10]);
+    const { workspace, moving, fit } = await moved([8, 9.5, 12]);
+    const shown = rangeShown(workspace, moving.moved!, 0, [10]);
     expect(shown.steps).toEqual([8, 9.5, 12]);
     expect(shown.sizes[0]!.values).toEqual([16, 20, 24]);
     expect(shown).toMatchObject({ stairs: true, now: 10 });
-    expect(moving.moved!.whole.get(placeKey(fit))!.map(({ count }) => count)).toContain(20);
+    expect(moving.moved!.whole.get(cellRefKey(fit))!.map(({ count }) => count)).toContain(20);
     expect([moving.progress, moving.stopped]).toEqual([null, false]);
   });
 
   it('moves no cuff that does not depend on it, and says so', async () => {
-    const { desk, moving } = await moved([8, 9.5, 12]);
-    expect(whyStill(desk, moving.moved!, 0)).toBe('');
-    expect(whyStill(desk, moving.moved!, 1)).toMatch(
+    const { workspace, moving } = await moved([8, 9.5, 12]);
+    expect(whyStill(workspace, moving.moved!, 0)).toBe('');
+    expect(whyStill(workspace, moving.moved!, 1)).toMatch(
       /does not depend on .* here: it is the same at every step/,
     );
   });

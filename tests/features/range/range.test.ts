@@ -4,7 +4,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { Cell } from '../../../src/notebook';
 import Range from '../../../src/features/range/Range.svelte';
 import { fit, swatch } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { measured, small } from '../../workspace/small-notebook';
 import { until } from '../../until';
 
@@ -17,22 +17,22 @@ vi.mock('../../../src/pictures/charts/range-plot', () => ({
 const cuff = { ...fit('sts', 'hem / CM(1) * STS(2)', [4, 0]), label: 'Cuff stitches' };
 
 async function opened(...more: Cell[]) {
-  const { desk, settled } = deskWith(small(cuff, ...more));
+  const { workspace, settled } = workspaceWith(small(cuff, ...more));
   await settled();
-  desk.spot = { cell: 'hem', key: 'value', size: null };
-  render(Range, { desk });
+  workspace.position = { cell: 'hem', key: 'value', size: null };
+  render(Range, { workspace });
   const user = userEvent.setup();
   const type = async (label: RegExp, text: string): Promise<void> => {
     const field = screen.getByRole<HTMLInputElement>('textbox', { name: label });
     await user.clear(field);
     await user.type(field, text);
   };
-  return { desk, settled, user, type };
+  return { workspace, settled, user, type };
 }
 
 describe('a range of a value', () => {
   it('begins around where it stands, with the repeat fit that it feeds, and lists the whole repeats', async () => {
-    const { desk, user, settled } = await opened();
+    const { workspace, user, settled } = await opened();
     await screen.findByText(/^Whole repeats: Cuff stitches/);
     expect(screen.getByRole<HTMLInputElement>('textbox', { name: /^Start, cm/ }).value).toBe('0.5');
     // Two stitches to a cm, so that a multiple of 4 comes out even every 2 cm.
@@ -44,22 +44,24 @@ describe('a range of a value', () => {
     ).toEqual(['2 cm', '4 cm', '6 cm', '8 cm', '10 cm', '12 cm', '14 cm']);
     await user.click(within(every).getByRole('button', { name: '8 cm' }));
     await settled();
-    expect(desk.allResults.number('m', 'hem', 'value')).toBe(8);
-    desk.undo();
+    expect(workspace.allResults.number('m', 'hem', 'value')).toBe(8);
+    workspace.undo();
     await settled();
-    expect(desk.allResults.number('m', 'hem', 'value')).toBe(5);
+    expect(workspace.allResults.number('m', 'hem', 'value')).toBe(5);
   });
 
   it('gives the whole repeat of a size to that size alone', async () => {
-    const { desk, user, settled } = await opened();
+    const { workspace, user, settled } = await opened();
     await screen.findByText(/^Whole repeats: Cuff stitches/);
     await user.click(screen.getByRole('button', { name: '8.0 cm, for 16 in size S: take it' }));
     await settled();
-    expect(['s', 'm', 'l'].map((size) => desk.allResults.number(size, 'hem', 'value'))).toEqual([8, 5, 5]);
+    expect(['s', 'm', 'l'].map((size) => workspace.allResults.number(size, 'hem', 'value'))).toEqual([
+      8, 5, 5,
+    ]);
   });
 
   it('shows every step in numbers, and a value there can be taken', async () => {
-    const { user, type, desk, settled } = await opened();
+    const { user, type, workspace, settled } = await opened();
     await type(/^Start/, '1');
     await type(/^End/, '3');
     await type(/^Step/, '1');
@@ -73,7 +75,7 @@ describe('a range of a value', () => {
     expect(cells[2]).toEqual(['2 cm', '4 *', '4 *', '4 *']);
     await user.click(screen.getByRole('button', { name: '3 cm' }));
     await settled();
-    expect(desk.allResults.number('m', 'hem', 'value')).toBe(3);
+    expect(workspace.allResults.number('m', 'hem', 'value')).toBe(3);
   });
 
   it('says of a value that nothing depends on what to do', async () => {

@@ -4,20 +4,20 @@ import { flushSync } from 'svelte';
 import { describe, expect, it } from 'vitest';
 import { cellById, type Notebook } from '../../../src/notebook';
 import Sizes from '../../../src/features/settings/Sizes.svelte';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { small } from '../../workspace/small-notebook';
 
 async function open(notebook: Notebook = small()) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
   const user = userEvent.setup();
-  const { component } = render(Sizes, { desk });
+  const { component } = render(Sizes, { workspace });
   flushSync(() => (component as unknown as { open(): void }).open());
   const press = (name: string | RegExp): Promise<void> => user.click(screen.getByRole('button', { name }));
-  const labels = (): string[] => desk.notebook.sizes.map((size) => size.label);
+  const labels = (): string[] => workspace.notebook.sizes.map((size) => size.label);
   const told = (): string => screen.getByRole('status').textContent!;
-  const entry = (id: string): unknown => (cellById(desk.notebook, id) as { entry: unknown }).entry;
-  return { desk, user, press, labels, told, entry };
+  const entry = (id: string): unknown => (cellById(workspace.notebook, id) as { entry: unknown }).entry;
+  return { workspace, user, press, labels, told, entry };
 }
 
 describe('the sizes', () => {
@@ -102,7 +102,7 @@ describe('a chart', () => {
 
 describe('a person’s own measurements', () => {
   it('are asked for each measure that follows the chart and each value given per size, and are one edit', async () => {
-    const { desk, user, press, labels, told, entry } = await open();
+    const { workspace, user, press, labels, told, entry } = await open();
     await press('Add a size of its own');
     const form = within(screen.getByRole('dialog'));
     expect(form.getAllByRole('textbox')).toHaveLength(3);
@@ -110,11 +110,11 @@ describe('a person’s own measurements', () => {
     await user.type(form.getByRole('textbox', { name: /^Bust/ }), '40 in');
     await press('Add this size');
     expect(labels()).toEqual(['S', 'M', 'L', 'For me']);
-    const { id } = desk.notebook.sizes[3]!;
+    const { id } = workspace.notebook.sizes[3]!;
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle', own: { [id]: 101.6 } });
     expect(told()).toBe('For me is the last size. Still to be measured: Cuff.');
-    expect(desk.undoes).toBe('adding the size For me');
-    desk.undo();
+    expect(workspace.undoes).toBe('adding the size For me');
+    workspace.undo();
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });
   });
 
@@ -131,7 +131,7 @@ describe('a person’s own measurements', () => {
   });
 
   it('can be changed and taken away later', async () => {
-    const { desk, user, press, entry } = await open();
+    const { workspace, user, press, entry } = await open();
     await press('Add a size of its own');
     await user.type(screen.getByRole('textbox', { name: /^Bust/ }), '101');
     await press('Add this size');
@@ -141,7 +141,7 @@ describe('a person’s own measurements', () => {
     await user.clear(bust);
     await user.type(screen.getByRole('textbox', { name: /^Cuff/ }), '25,5');
     await press('Take these');
-    const { id } = desk.notebook.sizes[3]!;
+    const { id } = workspace.notebook.sizes[3]!;
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });
     expect(entry('cuff')).toMatchObject({ each: { [id]: 25.5 } });
   });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { placeKey } from '../../../src/workspace/choosable';
-import { Asked, allChecks } from '../../../src/features/solve/solve-form.svelte';
+import { cellRefKey } from '../../../src/workspace/choosable';
+import { SolveForm, allChecks } from '../../../src/features/solve/solve-form.svelte';
 import { formula, measure, notebookOf } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 
 /** A back of whole stitches from a bust of its own in each size and an ease for all. */
 async function opened() {
-  const { desk, settled } = deskWith(
+  const { workspace, settled } = workspaceWith(
     notebookOf(
       [
         measure('bust', 'length', { each: { s: 80, m: 90, l: 100 } }),
@@ -18,8 +18,8 @@ async function opened() {
     ),
   );
   await settled();
-  desk.spot = { cell: 'back', key: 'value', size: null };
-  const asked = new Asked(desk);
+  workspace.position = { cell: 'back', key: 'value', size: null };
+  const asked = new SolveForm(workspace);
   asked.begin();
   return asked;
 }
@@ -38,16 +38,16 @@ describe('what is worked back', () => {
 
   it('cannot be sought by a value that feeds nothing of it, nor between no numbers', async () => {
     const asked = await opened();
-    asked.move(placeKey({ cell: 'cuff', key: 'value' }));
+    asked.move(cellRefKey({ cell: 'cuff', key: 'value' }));
     expect(asked.sought).toMatchObject({ problem: expect.stringContaining('does not depend on') });
-    asked.move(placeKey({ cell: 'ease', key: 'value' }));
+    asked.move(cellRefKey({ cell: 'ease', key: 'value' }));
     asked.toText = '';
     expect(asked.sought).toMatchObject({ problem: 'Type a number.' });
   });
 
   it('of all checks says where there is none', async () => {
     const asked = await opened();
-    asked.lookAt(allChecks);
+    asked.selectGoal(allChecks);
     expect(asked.sought).toMatchObject({ problem: expect.stringContaining('There is no check') });
   });
 });

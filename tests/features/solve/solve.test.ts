@@ -3,24 +3,24 @@ import userEvent from '@testing-library/user-event';
 import { tick } from 'svelte';
 import { describe, expect, it } from 'vitest';
 import type { CheckCell, Notebook } from '../../../src/notebook';
-import WorkBack from '../../../src/features/solve/Solve.svelte';
+import Solve from '../../../src/features/solve/Solve.svelte';
 import { formula, measure, notebookOf } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { blouseSleeve } from '../../notebooks/blouse-sleeve';
 
 async function open(notebook: Notebook, spot?: { cell: string; key: string }) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  if (spot) desk.spot = { ...spot, size: null };
+  if (spot) workspace.position = { ...spot, size: null };
   const user = userEvent.setup();
-  render(WorkBack, { desk });
+  render(Solve, { workspace });
   await tick();
   const type = async (label: string | RegExp, text: string): Promise<void> => {
     const field = screen.getByLabelText(label);
     await user.clear(field);
     await user.type(field, text);
   };
-  return { desk, settled, user, type };
+  return { workspace, settled, user, type };
 }
 
 const sum = async (): Promise<string> =>
@@ -79,28 +79,28 @@ describe('the stretches', () => {
   });
 
   it('are taken by pressing one: undo brings back what was there', async () => {
-    const { desk, user, type, settled } = await open(plainBack(), { cell: 'back', key: 'value' });
+    const { workspace, user, type, settled } = await open(plainBack(), { cell: 'back', key: 'value' });
     await sum();
     await type('the amount', '52');
     await waitFor(() => expect(rows()[1]?.[1]).toBe('13 to 15'));
     await user.click(screen.getByRole('button', { name: /^14 cm, for size M/ }));
     await settled();
-    expect(desk.results('ease').number('m', 'ease', 'value')).toBe(14);
-    expect(desk.undoes).toBe('the change to ease');
+    expect(workspace.results('ease').number('m', 'ease', 'value')).toBe(14);
+    expect(workspace.undoes).toBe('the change to ease');
   });
 
   it('of a value of its own in each size are taken for one size, or for all', async () => {
-    const { desk, user, settled } = await open(plainBack(), { cell: 'back', key: 'value' });
+    const { workspace, user, settled } = await open(plainBack(), { cell: 'back', key: 'value' });
     await sum();
     await user.selectOptions(screen.getByLabelText('Which'), 'bust');
     const one = await screen.findByRole('button', { name: /^90 cm, in size S$/ });
     await user.click(one);
     await settled();
-    expect(desk.results('bust').number('s', 'bust', 'value')).toBe(90);
-    expect(desk.results('bust').number('l', 'bust', 'value')).toBe(100);
+    expect(workspace.results('bust').number('s', 'bust', 'value')).toBe(90);
+    expect(workspace.results('bust').number('l', 'bust', 'value')).toBe(100);
     await user.click(await screen.findByRole('button', { name: /^Take 90 cm in every size/ }));
     await settled();
-    expect(desk.results('bust').number('l', 'bust', 'value')).toBe(90);
+    expect(workspace.results('bust').number('l', 'bust', 'value')).toBe(90);
   });
 });
 

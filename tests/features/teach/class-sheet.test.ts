@@ -5,15 +5,15 @@ import type { Notebook } from '../../../src/notebook';
 import ClassSheet from '../../../src/features/teach/ClassSheet.svelte';
 import { blank, lessons } from '../../../src/starters';
 import { formula, measure, notebookOf } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { blouseSleeve } from '../../notebooks/blouse-sleeve';
 import { vNeck } from '../../notebooks/v-neck';
 
 async function open(notebook: Notebook) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  render(ClassSheet, { desk });
-  return { desk, settled, user: userEvent.setup() };
+  render(ClassSheet, { workspace });
+  return { workspace, settled, user: userEvent.setup() };
 }
 
 const answers = (): HTMLElement[] => screen.getAllByRole('button', { name: /, step \d+: / });
@@ -21,13 +21,13 @@ const covered = (): HTMLElement[] => screen.queryAllByRole('button', { name: /an
 
 describe('the class sheet', () => {
   it('shows workings with every answer covered; a click uncovers one, and covers it again', async () => {
-    const { desk, user } = await open(lessons());
+    const { workspace, user } = await open(lessons());
     expect(covered()).toHaveLength(answers().length);
     await user.click(answers()[0]!);
     expect(
       screen.getByRole('button', { name: 'Practice swatch, stitch gauge, step 1: 18 sts / 10 cm' }),
     ).toBeDefined();
-    expect(desk.said).toBe('18 sts / 10 cm');
+    expect(workspace.announcement).toBe('18 sts / 10 cm');
     await user.click(answers()[0]!);
     expect(covered()).toHaveLength(answers().length);
   });
@@ -107,9 +107,9 @@ describe('the class sheet', () => {
   });
 
   it('follows the swatch that the class puts its own counts in', async () => {
-    const { desk, settled, user } = await open(lessons());
+    const { workspace, settled, user } = await open(lessons());
     await user.click(screen.getByRole('button', { name: 'Uncover all' }));
-    desk.do({ do: 'give', cell: 'swatch', key: 'sts.0.count', size: null, value: 20 });
+    workspace.do({ do: 'give', cell: 'swatch', key: 'sts.0.count', size: null, value: 20 });
     await settled();
     expect(
       await screen.findByRole('button', { name: 'Stitches of the scarf, step 1: 65 sts' }),
@@ -117,63 +117,65 @@ describe('the class sheet', () => {
   });
 
   it('is arranged: a result goes earlier, begins further back, and is taken off; undo brings it back', async () => {
-    const { desk, user } = await open(lessons());
+    const { workspace, user } = await open(lessons());
     await user.click(screen.getByRole('button', { name: 'Choose and order' }));
     const group = (name: string) => within(screen.getByRole('group', { name }));
     await user.click(group('Width the scarf will have').getByRole('button', { name: 'earlier' }));
-    expect(desk.notebook.classSheet?.results.map(({ cell }) => cell).slice(0, 3)).toEqual([
+    expect(workspace.notebook.classSheet?.results.map(({ cell }) => cell).slice(0, 3)).toEqual([
       'swatch',
       'scarf-made',
       'scarf-sts',
     ]);
     // It is said where the result is now, and the focus has gone along with it.
-    expect(desk.said).toBe('Width the scarf will have is number 2 of 13 on the class sheet.');
+    expect(workspace.announcement).toBe('Width the scarf will have is number 2 of 13 on the class sheet.');
     const focused = () => [
       document.activeElement?.closest('[role=group]')?.getAttribute('aria-label'),
       document.activeElement?.textContent,
     ];
     expect(focused()).toEqual(['Width the scarf will have', 'earlier']);
     await user.click(group('Width the scarf will have').getByRole('button', { name: 'begin further back' }));
-    expect(desk.said).toBe('The working of Width the scarf will have begins with the cells before it.');
-    expect(desk.notebook.classSheet?.results[1]).toEqual({ cell: 'scarf-made', key: 'value', back: 1 });
+    expect(workspace.announcement).toBe(
+      'The working of Width the scarf will have begins with the cells before it.',
+    );
+    expect(workspace.notebook.classSheet?.results[1]).toEqual({ cell: 'scarf-made', key: 'value', back: 1 });
     await user.click(group('Width the scarf will have').getByRole('button', { name: 'take off' }));
     expect(screen.queryByRole('heading', { name: 'Width the scarf will have' })).toBeNull();
-    expect(desk.said).toBe('Width the scarf will have is off the class sheet.');
+    expect(workspace.announcement).toBe('Width the scarf will have is off the class sheet.');
     expect(focused()).toEqual(['Stitches of the scarf', 'take off']);
-    desk.undo();
+    workspace.undo();
     expect(await screen.findByRole('heading', { name: 'Width the scarf will have' })).toBeDefined();
   });
 
   it('does not move the first result earlier, nor lose the focus over it', async () => {
-    const { desk, user } = await open(lessons());
+    const { workspace, user } = await open(lessons());
     await user.click(screen.getByRole('button', { name: 'Choose and order' }));
-    const before = desk.notebook;
+    const before = workspace.notebook;
     const group = within(screen.getByRole('group', { name: 'Practice swatch, stitch gauge' }));
     const earlier = group.getByRole('button', { name: 'earlier' });
     await user.click(earlier);
-    expect(desk.notebook).toBe(before);
+    expect(workspace.notebook).toBe(before);
     expect(document.activeElement).toBe(earlier);
   });
 
   it('says that a result is on the sheet only where it could be put there', async () => {
-    const { desk, user } = await open(vNeck());
-    desk.readOnly = 'Another window has this notebook.';
+    const { workspace, user } = await open(vNeck());
+    workspace.readOnly = 'Another window has this notebook.';
     await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));
-    expect(desk.said).toBe('Another window has this notebook.');
+    expect(workspace.announcement).toBe('Another window has this notebook.');
   });
 
   it('says what it is for while it is empty, and takes a result there', async () => {
-    const { desk, user } = await open(vNeck());
+    const { workspace, user } = await open(vNeck());
     expect(screen.getByText(/nothing on the class sheet yet/)).toBeDefined();
     await user.selectOptions(screen.getByLabelText('Cell'), 'armhole');
     await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));
-    expect(desk.notebook.classSheet?.results).toEqual([{ cell: 'armhole', key: 'value' }]);
+    expect(workspace.notebook.classSheet?.results).toEqual([{ cell: 'armhole', key: 'value' }]);
     const item = await screen.findByRole('heading', { name: 'Armhole' });
     expect(item.closest('li')!.textContent).toContain('the larger of');
     // What one chooses from stays, and with it the focus: the next result is put there in the same way.
     const button = screen.getByRole('button', { name: 'It is on the sheet' });
     expect(document.activeElement).toBe(button);
-    expect(desk.said).toBe('Armhole is on the class sheet.');
+    expect(workspace.announcement).toBe('Armhole is on the class sheet.');
   });
 
   it('passes over what is no longer in the notebook, and a notebook without results has nothing to choose', async () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { allCells, inputsOf, outputsOf, type Notebook } from '../../../src/notebook';
 import { askedFurtherUp, type Item } from '../../../src/features/teach/answers';
 import { starters } from '../../../src/starters';
-import { workingOf, type Part } from '../../../src/analysis/explain';
+import { workingOf, type TextRun } from '../../../src/analysis/explain';
 import { workedSource } from '../../analysis/explain/worked-source';
 
 /** Everything that a notebook works out, one below the other, as on a class sheet. */
@@ -16,7 +16,7 @@ function everyResult(notebook: Notebook) {
 }
 
 /** A value that somebody typed is given, whatever answer happens to be the same. */
-function isGiven(notebook: Notebook, { of }: Part): boolean {
+function isGiven(notebook: Notebook, { of }: TextRun): boolean {
   const cell = allCells(notebook).find(({ id }) => id === of?.cell);
   const input = cell && inputsOf(cell).find(({ key }) => key === of?.key);
   return input !== undefined && !('formula' in input.entry);

@@ -3,13 +3,13 @@ import { allCells, withWhatIf } from '../../../src/notebook';
 import { readyMade } from '../../../src/features/what-if/ready-made';
 import { blank } from '../../../src/starters';
 import { notebookOf, swatch } from '../../engine/notebook-of';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { vNeck } from '../../notebooks/v-neck';
 
 async function of(notebook = vNeck()) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  return readyMade(desk.notebook, desk.allResults);
+  return readyMade(workspace.notebook, workspace.allResults);
 }
 
 describe('what-ifs that are ready to be asked', () => {

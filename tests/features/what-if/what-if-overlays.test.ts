@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import type { WhatIf } from '../../../src/notebook';
 import { whatIfOverlays } from '../../../src/features/what-if/overlays';
 import { workedWhatIfs } from '../../../src/features/what-if/worked.svelte';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { until } from '../../until';
 import { vNeck } from '../../notebooks/v-neck';
 
@@ -14,17 +14,20 @@ const counted = (cell: string, value: number): WhatIf => ({
 });
 
 it('a what-if of another rib is not drawn over the back, which it leaves as it is; one of another body is', async () => {
-  const { desk, settled } = deskWith({ ...vNeck(), whatIfs: [counted('rib', 18), counted('body', 15)] });
+  const { workspace, settled } = workspaceWith({
+    ...vNeck(),
+    whatIfs: [counted('rib', 18), counted('body', 15)],
+  });
   await settled();
-  const worked = workedWhatIfs(desk);
+  const worked = workedWhatIfs(workspace);
   await until(() => expect(worked.of('rib') && worked.of('body')).toBeTruthy());
   const drawn = (piece: string) =>
-    whatIfOverlays(desk, piece).map(({ id, sizes }) => [id, sizes.map((size) => size.id)]);
+    whatIfOverlays(workspace, piece).map(({ id, sizes }) => [id, sizes.map((size) => size.id)]);
   // Each keeps its turn, and with it the letter that stands for it in the tables.
   // At another gauge a back of as many stitches is another back: its rows are narrower.
   expect(drawn('back')).toEqual([
     ['rib', []],
-    ['body', desk.sizes.map(({ id }) => id)],
+    ['body', workspace.sizes.map(({ id }) => id)],
   ]);
   expect(drawn('band-worked')[0]![1]).not.toEqual([]);
 });

@@ -3,12 +3,12 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { allCells, type Notebook, type WhatIf } from '../../../src/notebook';
 import { linesOf, type ValueLine } from '../../../src/workspace/lines';
-import Place from '../../../src/features/grid/ValueCell.svelte';
+import ValueCell from '../../../src/features/grid/ValueCell.svelte';
 import AskWhatIf from '../../../src/features/what-if/AskWhatIf.svelte';
 import Strip from '../../../src/features/what-if/Strip.svelte';
 import WhatIfs from '../../../src/features/what-if/WhatIfs.svelte';
 import { blank } from '../../../src/starters';
-import { deskWith } from '../../workspace/local-workspace';
+import { workspaceWith } from '../../workspace/local-workspace';
 import { small } from '../../workspace/small-notebook';
 import { until } from '../../until';
 
@@ -21,10 +21,10 @@ const wider: WhatIf = {
 const withWhatIfs = (...whatIfs: WhatIf[]): Notebook => ({ ...small(), whatIfs });
 
 async function shown(notebook: Notebook) {
-  const { desk, settled } = deskWith(notebook);
+  const { workspace, settled } = workspaceWith(notebook);
   await settled();
   const user = userEvent.setup();
-  const rendered = render(WhatIfs, { desk });
+  const rendered = render(WhatIfs, { workspace });
   await settled();
   const table = (name: string): Promise<HTMLElement> => screen.findByRole('region', { name });
   const differences = async (): Promise<(string | undefined)[][]> => {
@@ -35,7 +35,7 @@ async function shown(notebook: Notebook) {
         [...row.querySelectorAll('th, td')].map((one) => one.textContent?.replace(/\s+/g, ' ').trim()),
       );
   };
-  return { desk, settled, user, differences, rendered };
+  return { workspace, settled, user, differences, rendered };
 }
 
 describe('what-ifs side by side', () => {
@@ -53,42 +53,42 @@ describe('what-ifs side by side', () => {
   });
 
   it('an edit of the notebook flows into them', async () => {
-    const { desk, settled, differences } = await shown(withWhatIfs(wider));
-    desk.do({ do: 'enter', cell: 'half', key: 'value', entry: { formula: 'cuff / 4' } });
+    const { workspace, settled, differences } = await shown(withWhatIfs(wider));
+    workspace.do({ do: 'enter', cell: 'half', key: 'value', entry: { formula: 'cuff / 4' } });
     await settled();
     await until(async () => expect((await differences())[5]?.[1]).toBe('7.5 +2.0'));
   });
 
   it('making one the notebook leaves no what-if, and undo brings it back', async () => {
-    const { desk, user, settled } = await shown(withWhatIfs(wider));
+    const { workspace, user, settled } = await shown(withWhatIfs(wider));
     await user.click(await screen.findByRole('button', { name: 'make it the notebook' }));
     await settled();
-    expect(desk.notebook.whatIfs).toBeUndefined();
-    expect(desk.allResults.number('s', 'half', 'value')).toBe(15);
-    desk.undo();
-    expect(desk.notebook.whatIfs).toEqual([wider]);
+    expect(workspace.notebook.whatIfs).toBeUndefined();
+    expect(workspace.allResults.number('s', 'half', 'value')).toBe(15);
+    workspace.undo();
+    expect(workspace.notebook.whatIfs).toEqual([wider]);
   });
 
   it('a notebook of its own has its changes and a title of its own', async () => {
-    const { desk, user } = await shown(withWhatIfs(wider));
+    const { workspace, user } = await shown(withWhatIfs(wider));
     await user.click(await screen.findByRole('button', { name: 'a notebook of its own' }));
-    expect(desk.notebook.title).toBe('Sleeve, Wider cuff');
-    expect(desk.notebook.whatIfs).toBeUndefined();
-    expect(allCells(desk.notebook)[0]).toMatchObject({ entry: { value: 30 } });
+    expect(workspace.notebook.title).toBe('Sleeve, Wider cuff');
+    expect(workspace.notebook.whatIfs).toBeUndefined();
+    expect(allCells(workspace.notebook)[0]).toMatchObject({ entry: { value: 30 } });
   });
 
   it('is switched off and on, renamed and deleted', async () => {
-    const { desk, user } = await shown(withWhatIfs(wider));
+    const { workspace, user } = await shown(withWhatIfs(wider));
     await user.click(screen.getByRole('checkbox', { name: 'on' }));
-    expect(desk.notebook.whatIfs![0]!.on).toBe(false);
+    expect(workspace.notebook.whatIfs![0]!.on).toBe(false);
     expect(await screen.findByText(/All what-ifs are off/)).toBeTruthy();
     await user.click(screen.getByRole('checkbox', { name: 'on' }));
     await user.click(screen.getByRole('button', { name: 'Wider cuff' }));
     await user.clear(await screen.findByRole('textbox', { name: 'Name of the what-if' }));
     await user.keyboard('Looser{Enter}');
-    expect(desk.notebook.whatIfs![0]!.name).toBe('Looser');
+    expect(workspace.notebook.whatIfs![0]!.name).toBe('Looser');
     await user.click(screen.getByRole('button', { name: 'delete' }));
-    expect(desk.notebook.whatIfs).toBeUndefined();
+    expect(workspace.notebook.whatIfs).toBeUndefined();
   });
 
   it('a fifth that was refused says so no longer once there is room for it', async () => {
@@ -105,14 +105,14 @@ describe('what-ifs side by side', () => {
   });
 
   it('one whose cell was deleted says so, and what to do, and does not become the notebook', async () => {
-    const { desk, user, settled } = await shown(withWhatIfs(wider));
-    desk.do({ do: 'remove cell', cell: 'cuff' });
+    const { workspace, user, settled } = await shown(withWhatIfs(wider));
+    workspace.do({ do: 'remove cell', cell: 'cuff' });
     await settled();
     expect(await screen.findByText(/The cell this changes is no longer in the notebook: undo/)).toBeTruthy();
     await user.click(screen.getByRole('button', { name: 'make it the notebook' }));
     expect((await screen.findByRole('alert')).textContent).toContain('no longer in the notebook');
     await user.click(screen.getByRole('button', { name: /^take out the value that is gone/ }));
-    expect(desk.notebook.whatIfs![0]!.changes).toEqual([]);
+    expect(workspace.notebook.whatIfs![0]!.changes).toEqual([]);
   });
 
   it('one on which nothing depends says that nothing is different', async () => {
@@ -129,7 +129,7 @@ describe('what-ifs side by side', () => {
 
 describe('a first what-if', () => {
   it('is one press away, and is then no longer offered', async () => {
-    const { desk, user, differences } = await shown(
+    const { workspace, user, differences } = await shown(
       small({
         kind: 'ease',
         id: 'finished',
@@ -141,7 +141,7 @@ describe('a first what-if', () => {
       }),
     );
     await user.click(screen.getByRole('button', { name: 'Finished bust, 5 cm more ease' }));
-    expect(desk.notebook.whatIfs).toMatchObject([{ name: 'Finished bust, 5 cm more ease', on: true }]);
+    expect(workspace.notebook.whatIfs).toMatchObject([{ name: 'Finished bust, 5 cm more ease', on: true }]);
     await until(async () => expect((await differences()).length).toBeGreaterThan(3));
     expect([...document.querySelectorAll('.ready button')].map((one) => one.textContent)).toEqual([
       'Finished bust, 5 cm less ease',
@@ -158,72 +158,74 @@ describe('a first what-if', () => {
 
 describe('a what-if is made from a value', () => {
   async function asked(key: string, cell = 'cuff', size: string | null = null) {
-    const { desk, settled } = deskWith(small());
+    const { workspace, settled } = workspaceWith(small());
     await settled();
     HTMLDialogElement.prototype.showModal ??= function (this: HTMLDialogElement) {
       this.open = true;
     };
-    desk.whatIfAsked = { cell, key, size };
+    workspace.whatIfAsked = { cell, key, size };
     const user = userEvent.setup();
-    render(AskWhatIf, { desk });
+    render(AskWhatIf, { workspace });
     const field = screen.getAllByRole<HTMLInputElement>('textbox', { hidden: true })[0]!;
-    return { desk, settled, user, field };
+    return { workspace, settled, user, field };
   }
 
   it('by the key w on it', async () => {
-    const { desk, settled } = deskWith(small());
+    const { workspace, settled } = workspaceWith(small());
     await settled();
-    const line = linesOf(desk.cell('cuff')!, false).find((one): one is ValueLine => one.line !== 'words')!;
-    render(Place, { desk, cell: 'cuff', line, size: 'm', called: 'Cuff, size M' });
+    const line = linesOf(workspace.cell('cuff')!, false).find(
+      (one): one is ValueLine => one.line !== 'words',
+    )!;
+    render(ValueCell, { workspace, cell: 'cuff', line, size: 'm', called: 'Cuff, size M' });
     screen.getByRole('button', { name: /^Cuff, size M/ }).focus();
     await userEvent.setup().keyboard('w');
-    expect(desk.whatIfAsked).toEqual({ cell: 'cuff', key: 'value', size: 'm' });
+    expect(workspace.whatIfAsked).toEqual({ cell: 'cuff', key: 'value', size: 'm' });
   });
 
   it('with the value typed and Enter; it is named after what it changes', async () => {
-    const { desk, user, field } = await asked('value');
+    const { workspace, user, field } = await asked('value');
     await user.clear(field);
     await user.type(field, '30{Enter}');
-    await until(() => expect(desk.notebook.whatIfs).toHaveLength(1));
-    expect(desk.notebook.whatIfs![0]).toMatchObject({
+    await until(() => expect(workspace.notebook.whatIfs).toHaveLength(1));
+    expect(workspace.notebook.whatIfs![0]).toMatchObject({
       name: 'Cuff 30.0 cm',
       on: true,
       changes: [{ cell: 'cuff', key: 'value', size: null, value: 30 }],
     });
-    expect(allCells(desk.notebook)).toEqual(allCells(small()));
+    expect(allCells(workspace.notebook)).toEqual(allCells(small()));
   });
 
   it('in place of a result, as a formula of the right unit', async () => {
-    const { desk, user, field } = await asked('value', 'half');
+    const { workspace, user, field } = await asked('value', 'half');
     expect(field.value).toBe('=cuff ÷ 2');
     await user.clear(field);
     await user.type(field, '=cuff ÷ 3{Enter}');
-    await until(() => expect(desk.notebook.whatIfs).toHaveLength(1));
-    expect(desk.notebook.whatIfs![0]!.changes[0]).toMatchObject({ formula: 'cuff / 3' });
+    await until(() => expect(workspace.notebook.whatIfs).toHaveLength(1));
+    expect(workspace.notebook.whatIfs![0]!.changes[0]).toMatchObject({ formula: 'cuff / 3' });
   });
 
   it('and what cannot be typed there says so', async () => {
-    const { desk, user, field } = await asked('value');
+    const { workspace, user, field } = await asked('value');
     await user.clear(field);
     await user.type(field, 'wide{Enter}');
     expect((await screen.findByRole('alert', { hidden: true })).textContent).toContain('Type a number');
-    expect(desk.notebook.whatIfs).toBeUndefined();
+    expect(workspace.notebook.whatIfs).toBeUndefined();
   });
 });
 
 describe('the strip', () => {
   it('names the what-ifs that are on, switches them off, and leads to them', async () => {
-    const { desk, settled } = deskWith(
+    const { workspace, settled } = workspaceWith(
       withWhatIfs(wider, { ...wider, id: 'other', name: 'Other', on: false }),
     );
     await settled();
     const user = userEvent.setup();
-    render(Strip, { desk });
+    render(Strip, { workspace });
     const strip = screen.getByRole('region', { name: 'What-ifs that are on' });
     expect(within(strip).getAllByRole('listitem')).toHaveLength(1);
     await user.click(within(strip).getByRole('button', { name: 'Side by side' }));
-    expect(desk.view).toBe('what-ifs');
+    expect(workspace.view).toBe('what-ifs');
     await user.click(within(strip).getByRole('button', { name: 'Switch Wider cuff off' }));
-    expect(desk.notebook.whatIfs![0]!.on).toBe(false);
+    expect(workspace.notebook.whatIfs![0]!.on).toBe(false);
   });
 });

@@ -17,7 +17,7 @@ export function works(
   test.each(cases)('%s', async (text, unit, value) => {
     const { results } = await worked(...swatches, ...beside, formula('here', text));
     const read = ['m', 'here', 'value'] as const;
-    expect(results.trouble(...read)).toBeUndefined();
+    expect(results.error(...read)).toBeUndefined();
     expect(results.unit('here', 'value')).toEqual(unit);
     if (typeof value === 'number') expect(results.number(...read)).toBeCloseTo(value, 9);
     else expect(results.text(...read) ?? results.truth(...read)).toBe(value);

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { families, functionNamed, functions } from '../../../src/formulas/functions/signatures';
-import { toldFunctions } from '../../../src/formulas/functions/docs';
+import { documentedFunctions } from '../../../src/formulas/functions/docs';
 import { isDimension } from '../../../src/formulas/units';
 import { tradeFunctions } from '../../../src/formulas/functions/evaluators';
 import { Worked } from '../../engine/worked';
@@ -12,11 +12,11 @@ describe('every function that is offered', () => {
   const sizes = vNeck().sizes.map(({ id }) => id);
   beforeAll(async () => void (await sheet.show(withExamples())));
 
-  test.each(toldFunctions.map((entry) => [entry.example, entry] as const))(
+  test.each(documentedFunctions.map((entry) => [entry.example, entry] as const))(
     'works its example in every size of the V-neck: %s',
     (_example, { name, gives, arguments: asked }) => {
       const place = [exampleOf(name), 'value'] as const;
-      for (const size of sizes) expect(sheet.results.trouble(size, ...place)).toBeUndefined();
+      for (const size of sizes) expect(sheet.results.error(size, ...place)).toBeUndefined();
       const unit = sheet.results.unit(...place)!;
       // The example of PI goes on to something else.
       if (gives !== 'any' && name !== 'PI') expect(unit).toEqual(gives);
@@ -31,7 +31,7 @@ describe('every function that is offered', () => {
 
   test('is told of once, in one sentence, under its family', () => {
     expect(new Set(functions.map(({ name }) => name)).size).toBe(functions.length);
-    for (const { about, family, name } of toldFunctions) {
+    for (const { about, family, name } of documentedFunctions) {
       expect(about).toMatch(/^[^.]+(\.\d[^.]*)*\.$/);
       expect(families).toContain(family);
       expect(functionNamed(name.toLowerCase())?.name).toBe(name);

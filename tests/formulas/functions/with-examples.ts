@@ -1,7 +1,7 @@
 import { nameTable, type Notebook } from '../../../src/notebook';
 import { sameName } from '../../../src/formulas';
 import { functions } from '../../../src/formulas/functions/signatures';
-import { toldFunctions } from '../../../src/formulas/functions/docs';
+import { documentedFunctions } from '../../../src/formulas/functions/docs';
 import { even, piece } from '../../../src/notebook/cell-builders';
 import { formula, measure, swatch } from '../../engine/notebook-of';
 import { vNeck } from '../../notebooks/v-neck';
@@ -26,7 +26,7 @@ export function withExamples(): Notebook {
     formula('finished_back', 'finished_bust / 2'),
     formula('cuff_rows', 'GAUGE(ROWS(20); CM(10))'),
   ].filter(({ name }) => !known.has(sameName(name)));
-  const examples = toldFunctions.map(({ name, example }) => formula(exampleOf(name), example));
+  const examples = documentedFunctions.map(({ name, example }) => formula(exampleOf(name), example));
   return {
     ...notebook,
     sections: [...notebook.sections, { id: 'examples', label: '', cells: [...beside, ...examples] }],

@@ -35,14 +35,14 @@ class AtWork {
   number(size: string, cell: string, key = 'value'): number {
     const value = this.results.number(size, cell, key);
     if (value === undefined)
-      throw new Error(`${cell} ${key}: ${this.results.trouble(size, cell, key)?.message ?? 'nothing'}`);
+      throw new Error(`${cell} ${key}: ${this.results.error(size, cell, key)?.message ?? 'nothing'}`);
     return value;
   }
 
   counts(size: string, piece: string): number[] | string {
     const text = this.results.text(size, piece, 'piece');
     return text === undefined
-      ? (this.results.trouble(size, piece, 'piece')?.message ?? 'nothing')
+      ? (this.results.error(size, piece, 'piece')?.message ?? 'nothing')
       : workPiece(readPiece(text)).map(({ count }) => count);
   }
 }

@@ -7,7 +7,7 @@ import { readPattern, type PatternReading } from '../../../src/pattern/read';
 import { sourceOf } from '../write/source-of';
 
 const read = (text: string, decimal: '.' | ',' = '.'): PatternReading => readPattern(text, { decimal });
-const told = ({ doubts }: PatternReading): string[] =>
+const told = ({ diagnostics: doubts }: PatternReading): string[] =>
   doubts.map(({ place, message }) => `${place.line}: ${message}`);
 /** The invented pattern with one thing changed. */
 function changed(from: string, to: string): PatternReading {
@@ -16,7 +16,7 @@ function changed(from: string, to: string): PatternReading {
 }
 
 describe('an invented pattern in nine sizes', () => {
-  const { pattern, doubts, lines } = read(heronPullover);
+  const { pattern, diagnostics: doubts, lines } = read(heronPullover);
 
   test('is read without a doubt, and only what is told about finishing is kept as words', () => {
     expect(doubts).toEqual([]);
@@ -63,7 +63,7 @@ describe('what is wrong is said at its place, and the rest is kept', () => {
     expect(told(reading)).toEqual([
       '18: This list has 8 numbers, and the pattern has 9 sizes: 1 is missing. Correct it, or write a dash for a size that has none.',
     ]);
-    const [doubt] = reading.doubts;
+    const [doubt] = reading.diagnostics;
     expect(reading.lines[17]!.text.slice(doubt!.place.from, doubt!.place.to)).toBe(
       '96 (98, 98, 100, 100, 102, 104, 104)',
     );
@@ -104,7 +104,7 @@ describe('what is wrong is said at its place, and the rest is kept', () => {
       'Bust: 89 (96.5, 103.5, 114.5, 125.5, 136.5, 143.5, 154.5, 165.5)',
       'Bust: 87 (94.5, 101.5, 112.5, 123.5, 134.5, 141.5, 152.5, 163.5)',
     );
-    expect(reading.doubts).toMatchObject([{ kind: 'to know', place: { line: 7 } }]);
+    expect(reading.diagnostics).toMatchObject([{ kind: 'to know', place: { line: 7 } }]);
     expect(told(reading)[0]).toMatch(/make about 2 cm more than this in every size: seams/u);
   });
 
@@ -349,7 +349,7 @@ describe('parts of a pattern in other dress', () => {
   });
 
   test('a row told stitch by stitch is counted by the reader that proves written patterns', () => {
-    const { pattern, doubts } = read(
+    const { pattern, diagnostics: doubts } = read(
       'Sizes: S (M)\nHat\nCast on 60 (72) sts.\nWork 10 rounds even.\n*K4, k2tog; rep from * to end [50 (60) sts].',
     );
     expect(doubts).toEqual([]);
@@ -408,7 +408,7 @@ test('any text at all is read without a fault, and every place lies in the text'
         const reading = read(text);
         const lines = text.split(/\r\n|\r|\n/u);
         expect(reading.lines).toHaveLength(lines.length);
-        for (const { place } of reading.doubts) {
+        for (const { place } of reading.diagnostics) {
           expect(place.line).toBeGreaterThanOrEqual(1);
           expect(place.line).toBeLessThanOrEqual(lines.length);
           expect(place.from).toBeLessThanOrEqual(place.to);
@@ -421,7 +421,7 @@ test('any text at all is read without a fault, and every place lies in the text'
 
 describe('rows that are worked even on fewer stitches, or on more', () => {
   const stretchesOf = (line: string) => {
-    const { pattern, doubts } = read(
+    const { pattern, diagnostics: doubts } = read(
       `Sizes: S (M)\n\nBack\nCast on 40 (44) sts.\n${line}\nBind off all sts.`,
     );
     expect(doubts).toEqual([]);

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { recountPiece } from '../../../src/pattern/verify';
+import { verifyPiece } from '../../../src/pattern/verify';
 
 const one = { sizes: ['M'], place: 0 };
 const sizes = (place: number) => ({ sizes: ['S', 'M', 'L'], place });
 const counted = (...counts: number[]) => ({ counts, problems: [] });
 /** What is counted and what is wrong; the sides and the end of a piece are in piece.test.ts. */
-function recount(...given: Parameters<typeof recountPiece>) {
-  const { counts, problems } = recountPiece(...given);
+function recount(...given: Parameters<typeof verifyPiece>) {
+  const { counts, problems } = verifyPiece(...given);
   return { counts, problems };
 }
 const follow = (...lines: string[]) => recount(lines, one);
@@ -423,8 +423,7 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
       'Front: 9 (–) sts over 12 (–) row ends, about 3 (–) in every 4 (–).',
       'Repeats: – (9) sts over – (3) repeats, about – (3) in each.',
     ];
-    for (const place of [0, 1])
-      expect(recountPiece(lines, { sizes: ['S', 'M'], place }).problems).toEqual([]);
+    for (const place of [0, 1]) expect(verifyPiece(lines, { sizes: ['S', 'M'], place }).problems).toEqual([]);
   });
 
   it('what goes in the same way needs a way before it', () => {

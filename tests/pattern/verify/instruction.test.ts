@@ -1,22 +1,22 @@
 import { describe, expect, it } from 'vitest';
-import { readInstruction, sum, type Part } from '../../../src/pattern/verify/instruction';
+import { readInstruction, sum, type InstructionStep } from '../../../src/pattern/verify/instruction';
 
 /** So many stitches of the row below become so many. */
-const work = (uses: number, makes: number): Part => ({ kind: 'work', uses, makes });
-const plain = (count: number): Part => work(count, count);
-const rest = (makes = 1, before = 0): Part => ({ kind: 'rest', makes, before });
-const times = (many: number, ...parts: Part[]): Part => ({
+const work = (uses: number, makes: number): InstructionStep => ({ kind: 'work', uses, makes });
+const plain = (count: number): InstructionStep => work(count, count);
+const rest = (makes = 1, before = 0): InstructionStep => ({ kind: 'rest', makes, before });
+const times = (many: number, ...parts: InstructionStep[]): InstructionStep => ({
   kind: 'repeat',
   parts,
   until: { kind: 'times', times: many },
 });
-const toLast = (stitches: number, ...parts: Part[]): Part => ({
+const toLast = (stitches: number, ...parts: InstructionStep[]): InstructionStep => ({
   kind: 'repeat',
   parts,
   until: { kind: 'to last', stitches },
 });
 
-const reads = (cases: readonly (readonly [text: string, ...parts: Part[]])[]) => {
+const reads = (cases: readonly (readonly [text: string, ...parts: InstructionStep[]])[]) => {
   it.each(cases.map(([text, ...parts]) => [text, parts] as const))('%s', (text, parts) => {
     expect(readInstruction(text)).toEqual(parts);
   });

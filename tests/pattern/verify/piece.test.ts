@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { recountPiece } from '../../../src/pattern/verify';
+import { verifyPiece } from '../../../src/pattern/verify';
 
 const one = { sizes: ['M'], place: 0 };
 const two = (place: number) => ({ sizes: ['S', 'M'], place });
 /** The sides that lines say rows are worked on. */
 const sidesOf = (lines: readonly string[]) =>
-  recountPiece(lines, one).says.flatMap((said) =>
+  verifyPiece(lines, one).says.flatMap((said) =>
     said.kind === 'side' ? [{ line: said.line, row: said.row, side: said.side }] : [],
   );
 
@@ -20,14 +20,14 @@ describe('the lines of a piece are followed', () => {
       'Next row: *sc 2, sc2tog; rep from * to end [6 (9) sts].',
       'Fasten off.',
     ];
-    expect(recountPiece(lines, two(0))).toMatchObject({
+    expect(verifyPiece(lines, two(0))).toMatchObject({
       counts: [12, 12, 12, 12, 10, 10, 8, 6],
       problems: [],
       ended: true,
       says: expect.arrayContaining([{ line: 1, row: 1, kind: 'side', side: 'RS' }]),
     });
-    expect(recountPiece(lines, two(1)).counts).toEqual([16, 16, 16, 16, 16, 16, 16, 14, 14, 14, 12, 9]);
-    expect(recountPiece(lines, two(1)).problems).toEqual([]);
+    expect(verifyPiece(lines, two(1)).counts).toEqual([16, 16, 16, 16, 16, 16, 16, 14, 14, 14, 12, 9]);
+    expect(verifyPiece(lines, two(1)).problems).toEqual([]);
   });
 
   it('a double crochet’s chain of 3 counts as its first stitch, in the UK a treble’s', () => {
@@ -35,7 +35,7 @@ describe('the lines of a piece are followed', () => {
       'Row 1 (RS): dc in the 4th ch from hook (the skipped ch count as 1 dc) and in each ch across [20 sts].',
       'Row 1 (RS): tr in the 4th ch from hook (the missed ch count as 1 tr) and in each ch across [20 sts].',
     ]) {
-      expect(recountPiece(['Ch 22.', line], one)).toMatchObject({ counts: [20], problems: [] });
+      expect(verifyPiece(['Ch 22.', line], one)).toMatchObject({ counts: [20], problems: [] });
     }
   });
 
@@ -48,18 +48,16 @@ describe('the lines of a piece are followed', () => {
     ['Next row: ss across the first 4 sts, then work even to the end [16 sts].', [16]],
     ['Next row: cast on 4 sts, then work even to the end, then cast on 3 sts [27 sts].', [27]],
   ])('a row that is worked even on fewer stitches or more: %s', (line, counts) => {
-    expect(recountPiece(['Cast on 20 sts.', line], one)).toMatchObject({ counts, problems: [] });
+    expect(verifyPiece(['Cast on 20 sts.', line], one)).toMatchObject({ counts, problems: [] });
   });
 
   it('“that row included” goes on with the same row, and “next row” would be another', () => {
     const begun =
       'On the next row, bind off the first 4 sts, working the other 16 sts as follows, that row included.';
-    const follow = (line: string) => recountPiece(['Cast on 20 sts.', begun, line], one);
+    const follow = (line: string) => verifyPiece(['Cast on 20 sts.', begun, line], one);
     expect(follow('Same row (RS): k2tog, k to end.')).toMatchObject({ counts: [15], problems: [] });
     expect(follow('Next row (RS): k2tog, k to end.').problems).toHaveLength(1);
-    expect(recountPiece(['Cast on 20 sts.', 'Same row (RS): k2tog, k to end.'], one).problems).toHaveLength(
-      1,
-    );
+    expect(verifyPiece(['Cast on 20 sts.', 'Same row (RS): k2tog, k to end.'], one).problems).toHaveLength(1);
   });
 
   it.each([
@@ -76,7 +74,7 @@ describe('the lines of a piece are followed', () => {
       'RS',
     ],
   ])('the side of the first row is heard in %j', (lines, line, side) => {
-    expect(recountPiece(lines, one).problems).toEqual([]);
+    expect(verifyPiece(lines, one).problems).toEqual([]);
     expect(sidesOf(lines)).toEqual([{ line, row: 1, side }]);
   });
 
@@ -86,7 +84,7 @@ describe('the lines of a piece are followed', () => {
       'With the right side facing, join the yarn: the next round picks up 9 sts evenly round the armhole.',
       'Round 1: with the right side facing, join the yarn and work sc evenly round the armhole [9 sts].',
     ]) {
-      expect(recountPiece([line], one).problems).toEqual([]);
+      expect(verifyPiece([line], one).problems).toEqual([]);
       expect(sidesOf([line])).toEqual([]);
     }
   });
@@ -185,7 +183,7 @@ describe('the lines of a piece are followed', () => {
       'It picks up 8 stitches, and the line above says 9.',
     ],
   ])('%j: line %i does not come out', (lines, line, problem) => {
-    const { problems } = recountPiece(lines, one);
+    const { problems } = verifyPiece(lines, one);
     expect(problems[0]?.problem.startsWith(problem)).toBe(true);
     expect(
       problems[0]!.line === line || problems[0]!.line === line - 1 || problems[0]!.line === lines.length - 1,
@@ -210,7 +208,7 @@ describe('the lines of a piece are followed', () => {
     );
     fc.assert(
       fc.property(fc.array(line, { maxLength: 12 }), (lines) => {
-        const { counts } = recountPiece(lines, one);
+        const { counts } = verifyPiece(lines, one);
         expect(counts.length).toBeLessThanOrEqual(100_001);
       }),
       { numRuns: 300 },
@@ -221,7 +219,7 @@ describe('the lines of a piece are followed', () => {
 describe('what a text says of its rows beside their counts', () => {
   const one = { sizes: ['M'], place: 0 };
   const says = (kind: string, ...lines: string[]) =>
-    recountPiece(['Cast on 40 sts.', ...lines], one).says.filter((said) => said.kind === kind);
+    verifyPiece(['Cast on 40 sts.', ...lines], one).says.filter((said) => said.kind === kind);
 
   it.each([
     ['Work 3 rows even.', ['row']],
@@ -239,7 +237,7 @@ describe('what a text says of its rows beside their counts', () => {
       'Up one side: 9 sts over 12 row ends, about 3 in every 4.',
       'To come out even: (1 in each of the next 3 row ends, skip 1) 3 times.',
     ];
-    expect(recountPiece(lines, one).says.filter(({ kind }) => kind === 'unit')).toEqual([
+    expect(verifyPiece(lines, one).says.filter(({ kind }) => kind === 'unit')).toEqual([
       { line: 0, row: 1, kind: 'unit', unit: 'row' },
     ]);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { recountPiece } from '../../../src/pattern/verify';
+import { verifyPiece } from '../../../src/pattern/verify';
 import { begunFromPiece, holesIn, paragraphSays } from '../../../src/pattern/verify/read-side-statements';
 
 const side =
@@ -36,7 +36,7 @@ describe('buttonholes in crochet', () => {
     expect(paragraphSays(text, 1, 2)).toEqual({ kind: 'spaces', each: 3, stitch: 'sc' });
     // A list that is of other sizes says nothing of this one.
     expect(paragraphSays(text, 1, 3)).toEqual({ kind: 'words', text });
-    const { says, problems } = recountPiece(
+    const { says, problems } = verifyPiece(
       [
         'Ch 8.',
         'The next row is worked into the chain: sc in the 2nd ch from hook and in each ch across [7 sts].',

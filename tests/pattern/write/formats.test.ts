@@ -38,7 +38,7 @@ function labelled(label: string, sizes: readonly string[] = ['S', 'M']): Pattern
     notebook,
     number: () => undefined,
     truth: () => undefined,
-    trouble: () => undefined,
+    errorAt: () => undefined,
     plan: () => ({
       name: '',
       worked: 'flat',

@@ -220,7 +220,7 @@ export function randomGarment(g: GeneratorValue): RandomGarment | undefined {
       notebook,
       number: (size, cell, key) => (cell === 'edge' ? edge?.numbers[place(size)]!.get(key) : undefined),
       truth: () => undefined,
-      trouble: () => undefined,
+      errorAt: () => undefined,
       plan: (size) => plans[place(size)]!,
     },
   };

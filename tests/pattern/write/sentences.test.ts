@@ -71,7 +71,7 @@ function lines(
     notebook,
     number: () => undefined,
     truth: () => undefined,
-    trouble: () => undefined,
+    errorAt: () => undefined,
     plan: (size) => plans[Number(size.slice(1))]!,
   };
   const document = patternOf(source);

@@ -12,11 +12,11 @@ export async function sourceOf(notebook: Notebook): Promise<PatternSource> {
     notebook,
     number: (size, cell, key) => results.number(size, cell, key),
     truth: (size, cell, key) => results.truth(size, cell, key),
-    trouble: (size, cell, key) => results.trouble(size, cell, key)?.message,
+    errorAt: (size, cell, key) => results.error(size, cell, key)?.message,
     plan: (size, cell) => {
       const text = results.text(size, cell, 'piece');
       if (text !== undefined) return readPiece(text);
-      return { trouble: results.trouble(size, cell, 'piece')?.message ?? 'It is not worked out yet.' };
+      return { trouble: results.error(size, cell, 'piece')?.message ?? 'It is not worked out yet.' };
     },
   };
 }

@@ -1,7 +1,7 @@
 import { untrack } from 'svelte';
 import { allCells, type Notebook } from '../../../notebook';
 import type { Overlay } from '../../../pictures';
-import type { Desk } from '../../../workspace/workspace.svelte';
+import type { Workspace } from '../../../workspace/workspace.svelte';
 import { workedPlan } from '../../../workspace/worked-rows';
 
 /**
@@ -13,18 +13,18 @@ export class Before {
   #past: ReadonlyMap<string, string> = $state.raw(new Map());
   #now: ReadonlyMap<string, string> = new Map();
   #of: Notebook | null = null;
-  readonly #desk: Desk;
+  readonly #workspace: Workspace;
 
   /** Follows a desk for as long as the component lives in which it is made. */
-  constructor(desk: Desk) {
-    this.#desk = desk;
+  constructor(workspace: Workspace) {
+    this.#workspace = workspace;
     $effect(() => {
-      if (!desk.busy && desk.worked) untrack(() => this.#look());
+      if (!workspace.busy && workspace.worked) untrack(() => this.#look());
     });
   }
 
   #look(): void {
-    const { notebook } = this.#desk;
+    const { notebook } = this.#workspace;
     if (notebook === this.#of) return;
     const same = this.#of !== null && shareCells(this.#of, notebook);
     this.#past = same ? this.#now : new Map();
@@ -32,7 +32,7 @@ export class Before {
     for (const cell of allCells(notebook)) {
       if (cell.kind !== 'piece') continue;
       for (const { id } of notebook.sizes) {
-        const text = this.#desk.results(cell.id).text(id, cell.id, 'piece');
+        const text = this.#workspace.results(cell.id).text(id, cell.id, 'piece');
         if (text !== undefined) now.set(`${cell.id} ${id}`, text);
       }
     }
@@ -46,9 +46,9 @@ export class Before {
 
   /** A piece before the last edit, to be drawn over it; nothing where nothing of it has changed. */
   of(piece: string): Overlay | null {
-    const sizes = this.#desk.sizes.flatMap(({ id, label }) => {
+    const sizes = this.#workspace.sizes.flatMap(({ id, label }) => {
       const text = this.#past.get(`${piece} ${id}`);
-      const changed = text !== undefined && text !== this.#desk.results(piece).text(id, piece, 'piece');
+      const changed = text !== undefined && text !== this.#workspace.results(piece).text(id, piece, 'piece');
       if (!changed) return [];
       const { plan, rows } = workedPlan(text);
       return [{ id, label, plan, rows }];

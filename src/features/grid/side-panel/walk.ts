@@ -1,10 +1,10 @@
-import { allCells, feedsOf, type Notebook } from '../../../notebook';
-import type { Desk } from '../../../workspace/workspace.svelte';
+import { allCells, dependenciesOf, type Notebook } from '../../../notebook';
+import type { Workspace } from '../../../workspace/workspace.svelte';
 import { goTo } from '../../../ui/focus';
 
 /** The cells one step away: those that feed a cell, or those it feeds, in the order of the notebook. */
-export function oneStep(notebook: Notebook, cell: string, way: 'fedBy' | 'feeds'): string[] {
-  const near = feedsOf(notebook)[way].get(cell);
+export function oneStep(notebook: Notebook, cell: string, way: 'precedents' | 'dependents'): string[] {
+  const near = dependenciesOf(notebook)[way].get(cell);
   if (!near || near.size === 0) return [];
   return allCells(notebook).flatMap(({ id }) => (near.has(id) ? [id] : []));
 }
@@ -15,12 +15,12 @@ export function oneStep(notebook: Notebook, cell: string, way: 'fedBy' | 'feeds'
  * on to the next, or the one before, of those it could have gone to.
  */
 export class Walk {
-  readonly #desk: Desk;
+  readonly #workspace: Workspace;
   /** The cell the last step was taken from, the cell it led to, and which way it went. */
-  #last: { from: string; to: string; way: 'fedBy' | 'feeds' } | null = null;
+  #last: { from: string; to: string; way: 'precedents' | 'dependents' } | null = null;
 
-  constructor(desk: Desk) {
-    this.#desk = desk;
+  constructor(workspace: Workspace) {
+    this.#workspace = workspace;
   }
 
   /** Takes a key; gives whether it was one of these. */
@@ -28,33 +28,34 @@ export class Walk {
     if (!event.altKey || event.ctrlKey || event.metaKey) return false;
     if (event.key !== 'ArrowLeft' && event.key !== 'ArrowRight') return false;
     const forward = event.key === 'ArrowRight';
-    if (event.shiftKey) this.#aside(forward ? 1 : -1);
-    else this.#step(forward ? 'feeds' : 'fedBy');
+    if (event.shiftKey) this.#suspended(forward ? 1 : -1);
+    else this.#step(forward ? 'dependents' : 'precedents');
     return true;
   }
 
-  #step(way: 'fedBy' | 'feeds'): void {
-    const from = this.#desk.here;
+  #step(way: 'precedents' | 'dependents'): void {
+    const from = this.#workspace.here;
     if (from === null) return;
-    const near = oneStep(this.#desk.notebook, from, way);
+    const near = oneStep(this.#workspace.notebook, from, way);
     const back = this.#last?.to === from && near.includes(this.#last.from) ? this.#last.from : undefined;
     const to = back ?? near[0];
     if (to === undefined) {
-      const label = this.#desk.cell(from)?.label ?? 'This cell';
-      this.#desk.said = way === 'feeds' ? `${label} feeds nothing.` : `Nothing feeds ${label}.`;
+      const label = this.#workspace.cell(from)?.label ?? 'This cell';
+      this.#workspace.announcement =
+        way === 'dependents' ? `${label} feeds nothing.` : `Nothing feeds ${label}.`;
       return;
     }
     this.#last = { from, to, way };
-    goTo(this.#desk, { cell: to, key: '' });
+    goTo(this.#workspace, { cell: to, key: '' });
   }
 
-  #aside(by: 1 | -1): void {
+  #suspended(by: 1 | -1): void {
     const last = this.#last;
-    if (!last || last.to !== this.#desk.here) return;
-    const near = oneStep(this.#desk.notebook, last.from, last.way);
+    if (!last || last.to !== this.#workspace.here) return;
+    const near = oneStep(this.#workspace.notebook, last.from, last.way);
     const to = near[(near.indexOf(last.to) + by + near.length) % near.length];
     if (to === undefined || to === last.to) return;
     this.#last = { ...last, to };
-    goTo(this.#desk, { cell: to, key: '' });
+    goTo(this.#workspace, { cell: to, key: '' });
   }
 }

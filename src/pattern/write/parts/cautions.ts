@@ -1,4 +1,4 @@
-import { listed } from '../../../format/join-with-and';
+import { joinWithAnd } from '../../../format/join-with-and';
 import { allCells } from '../../../notebook';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../../pattern-document';
@@ -23,7 +23,7 @@ export function cautionsPart(
     caution(
       'children',
       'Children’s sizes ({sizes}): cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
-      { sizes: { theirs: listed(young.map(({ label }) => shown(label))) } },
+      { sizes: { theirs: joinWithAnd(young.map(({ label }) => shown(label))) } },
     );
   }
   // Who wears a size that follows no chart is not known.

@@ -1,4 +1,4 @@
-import { listed } from '../../../format/join-with-and';
+import { joinWithAnd } from '../../../format/join-with-and';
 import { allCells, upstream, type CheckCell, type Named, tableOf } from '../../../notebook';
 import { sameName } from '../../../formulas';
 import type { Gathered } from '../gathered';
@@ -76,7 +76,7 @@ function joinLine(
   const fails = found.sizes.filter(({ id }) => source.truth(id, cell.id, 'holds') === false);
   if (fails.length > 0) {
     sentences.notes.push({
-      text: `${shown(cell.label)}: in ${fails.length > 1 ? 'sizes' : 'size'} ${listed(fails.map(({ label }) => shown(label)))} the sides do not match. ${cell.message}`,
+      text: `${shown(cell.label)}: in ${fails.length > 1 ? 'sizes' : 'size'} ${joinWithAnd(fails.map(({ label }) => shown(label)))} the sides do not match. ${cell.message}`,
       about: { cell: cell.id },
     });
   }

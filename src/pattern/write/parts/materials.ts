@@ -1,4 +1,4 @@
-import { listed } from '../../../format/join-with-and';
+import { joinWithAnd } from '../../../format/join-with-and';
 import { allCells, type NotionsCell, type YarnCell } from '../../../notebook';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../../pattern-document';
@@ -50,7 +50,7 @@ function yarnLines(source: PatternSource, found: Gathered, sentences: Sentences,
     yarn: theirs(cell.label),
     grams: numbersIn(settings, grams),
     length: lengths.some((length) => length !== null) ? `, ${yarnLengthIn(settings, lengths)}` : '',
-    fabrics: theirs(listed(fabrics.map(shown))),
+    fabrics: theirs(joinWithAnd(fabrics.map(shown))),
   });
   const reserve = shareOf(of('reserve'));
   const ballGrams = of('ballGrams');
@@ -93,14 +93,14 @@ function toolLines(source: PatternSource, found: Gathered, sentences: Sentences)
   const lines = [...tools].map(([tool, fabrics], at) =>
     sentences.paragraph(`tool ${at + 1}`, '{tool}, for {fabrics}, or the size that gives the gauge.', {
       tool: theirs(tool),
-      fabrics: theirs(listed(fabrics.map(shown))),
+      fabrics: theirs(joinWithAnd(fabrics.map(shown))),
     }),
   );
   if (needles.length === 0) return lines;
   return [
     ...lines,
     sentences.paragraph('tool needles', 'Needles in the size that gives the gauge, for {fabrics}.', {
-      fabrics: theirs(listed(needles.map(shown))),
+      fabrics: theirs(joinWithAnd(needles.map(shown))),
     }),
   ];
 }
@@ -114,7 +114,7 @@ function smallToolLines(
   sentences: Sentences,
   instructions: readonly PatternPart[],
 ): Sentence[] {
-  const said = sentencesOf({ parts: instructions })
+  const message = sentencesOf({ parts: instructions })
     .map(({ text }) => text)
     .join('\n');
   const notions = allCells(source.notebook).flatMap((cell) => (cell.kind === 'notions' ? [cell.label] : []));
@@ -128,13 +128,13 @@ function smallToolLines(
   const list = (key: string, template: string): void => {
     lines.push(sentences.paragraph(`tool ${key}`, template));
   };
-  if (marker.test(said) && !lists(marker)) {
-    list('marker', /\bmarkers\b/iu.test(said) ? 'Stitch markers.' : 'Stitch marker.');
+  if (marker.test(message) && !lists(marker)) {
+    list('marker', /\bmarkers\b/iu.test(message) ? 'Stitch markers.' : 'Stitch marker.');
   }
-  if (holder.test(said) && !lists(holder))
+  if (holder.test(message) && !lists(holder))
     list('holder', 'Stitch holders or spare yarn, to hold stitches on.');
-  const seams = /\b(?:sew|seam|join row|join stitch)/iu.test(said);
-  const ends = /\bweave in\b/iu.test(said);
+  const seams = /\b(?:sew|seam|join row|join stitch)/iu.test(message);
+  const ends = /\bweave in\b/iu.test(message);
   if ((seams || ends) && !lists(needle)) {
     list(
       'needle',

@@ -31,7 +31,7 @@ function taperRows({ from, counts }: WorkedStretch, done: number): TaperRows {
   };
 }
 
-type Told = TaperRows & { readonly form: Exclude<TaperForm, { kind: 'named' }> };
+type WordedTaper = TaperRows & { readonly form: Exclude<TaperForm, { kind: 'named' }> };
 
 /** "Dec 1 st at each end of every 6th row 8 times, then of every 4th row 5 times [43 sts]." */
 export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
@@ -55,7 +55,7 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
     namedRows(writer, stretch, tapers, edge);
     return;
   }
-  const told = tapers.map((taper, place): Told | null => {
+  const told = tapers.map((taper, place): WordedTaper | null => {
     const form = forms[place]!.find((one) => one.kind === kind);
     return form && form.kind !== 'named' ? { ...taper, form } : null;
   });
@@ -109,7 +109,7 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
 /**
  * How the first of several rounds is worked that each take as many wedges of stitches: the others follow from it.
  */
-function firstRound(writer: PieceWriter, stretch: StretchBySize, told: BySize<Told>): void {
+function firstRound(writer: PieceWriter, stretch: StretchBySize, told: BySize<WordedTaper>): void {
   const some = told.find((one) => one !== null);
   if (!some || writer.worked !== 'round' || some.perRow < 3) return;
   const plans = told.map((one, place): RowPlan | null => {
@@ -131,8 +131,8 @@ function firstRound(writer: PieceWriter, stretch: StretchBySize, told: BySize<To
   );
 }
 
-function groupsOf(writer: PieceWriter, told: BySize<Told>, edge: string): number[][] {
-  const shape = (one: Told, length: number): string => {
+function groupsOf(writer: PieceWriter, told: BySize<WordedTaper>, edge: string): number[][] {
+  const shape = (one: WordedTaper, length: number): string => {
     const { where } = placeOf(one.perRow, writer.worked, edge);
     return [one.way, where, runShape(one.form.runs.slice(0, length))].join(' ');
   };
@@ -155,7 +155,7 @@ function groupsOf(writer: PieceWriter, told: BySize<Told>, edge: string): number
   return byShape(shapes);
 }
 
-function shapingOf(writer: PieceWriter, told: BySize<Told>, edge: string): string {
+function shapingOf(writer: PieceWriter, told: BySize<WordedTaper>, edge: string): string {
   const some = told.find((one) => one !== null)!;
   const { where, on } = placeOf(some.perRow, writer.worked, edge);
   const each = told.map((one) => one && placeOf(one.perRow, writer.worked, edge).each);

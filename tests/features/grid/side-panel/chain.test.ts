@@ -3,9 +3,9 @@ import userEvent from '@testing-library/user-event';
 import { tick } from 'svelte';
 import { describe, expect, it } from 'vitest';
 import Chain from '../../../../src/features/grid/side-panel/Chain.svelte';
-import Leaf from '../../../../src/features/grid/NotebookGrid.svelte';
+import NotebookGrid from '../../../../src/features/grid/NotebookGrid.svelte';
 import { formula, measure, notebookOf } from '../../../engine/notebook-of';
-import { deskWith } from '../../../workspace/local-workspace';
+import { workspaceWith } from '../../../workspace/local-workspace';
 
 /** The width of a back is bust and ease, halved; a neck comes of the back; a cuff has to do with none of them. */
 const cells = [
@@ -18,11 +18,11 @@ const cells = [
 ];
 
 async function open() {
-  const { desk, settled } = deskWith(notebookOf(cells));
+  const { workspace, settled } = workspaceWith(notebookOf(cells));
   await settled();
   const user = userEvent.setup();
-  render(Leaf, { desk, folded: false });
-  render(Chain, { desk });
+  render(NotebookGrid, { workspace, folded: false });
+  render(Chain, { workspace });
   const go = async (cell: string): Promise<void> => {
     document.querySelector<HTMLElement>(`[data-place][data-cell="${cell}"][data-key=""]`)!.focus();
     await tick();
@@ -35,7 +35,7 @@ async function open() {
           .map((item) => item.textContent.trim())
       : [];
   };
-  return { desk, user, go, listed };
+  return { workspace, user, go, listed };
 }
 
 const at = (): string | undefined => (document.activeElement as HTMLElement).dataset['cell'];
@@ -99,13 +99,13 @@ describe('by keyboard', () => {
   });
 
   it('goes back the way it came where several cells feed the same', async () => {
-    const { desk, user, go } = await open();
+    const { workspace, user, go } = await open();
     await go('ease');
     await user.keyboard('{Alt>}{ArrowRight}{ArrowLeft}{/Alt}');
     expect(at()).toBe('ease');
     await user.keyboard('{Alt>}{ArrowLeft}{/Alt}');
     expect(at()).toBe('ease');
-    expect(desk.said).toBe('Nothing feeds ease.');
+    expect(workspace.announcement).toBe('Nothing feeds ease.');
   });
 });
 
@@ -122,10 +122,12 @@ describe('only the chain', () => {
   });
 
   it('follows the formulas: a cell that is fed by it from now on comes to be shown', async () => {
-    const { desk, user, go } = await open();
+    const { workspace, user, go } = await open();
     await go('neck');
     await user.click(screen.getByRole('button', { name: 'Only this chain' }));
-    expect(desk.do({ do: 'enter', cell: 'cuff', key: 'value', entry: { formula: 'neck' } })).toBeUndefined();
+    expect(
+      workspace.do({ do: 'enter', cell: 'cuff', key: 'value', entry: { formula: 'neck' } }),
+    ).toBeUndefined();
     await tick();
     expect(onLeaf()).toContain('cuff');
   });
@@ -142,10 +144,10 @@ describe('only the chain', () => {
   });
 
   it('is all there is again once its cell is deleted', async () => {
-    const { desk, user, go } = await open();
+    const { workspace, user, go } = await open();
     await go('opening');
     await user.click(screen.getByRole('button', { name: 'Only this chain' }));
-    expect(desk.do({ do: 'remove cell', cell: 'opening' })).toBeUndefined();
+    expect(workspace.do({ do: 'remove cell', cell: 'opening' })).toBeUndefined();
     await tick();
     expect(onLeaf()).toEqual(['bust', 'ease', 'cuff', 'back', 'neck']);
     expect(screen.queryByRole('navigation')).toBeNull();
