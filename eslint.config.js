@@ -28,7 +28,7 @@ const order = [
 /** Rooms that do not know each other, whichever comes first. */
 const apart = ['pictures', 'pattern', 'analysis'];
 const explanations = ['src/formulas/functions/*.explain.ts', 'src/formulas/functions/explanations.ts'];
-const buildAlone = 'The build and the page know nothing of each other: see "The rooms" in DEVELOPERS.md.';
+const buildAlone = 'The build and the page know nothing of each other: see "The map" in DEVELOPERS.md.';
 
 const directionsOf = (room) => {
   const barred = order.filter(
@@ -37,7 +37,7 @@ const directionsOf = (room) => {
   );
   const patterns = barred.map((other) => ({
     regex: `^(?:\\.\\./)+${other}(?:/|$)`,
-    message: `${room}/ does not import from ${other}/: see "The rooms" in DEVELOPERS.md.`,
+    message: `${room}/ does not import from ${other}/: see "The map" in DEVELOPERS.md.`,
   }));
   patterns.push({ group: ['**/build/**'], message: buildAlone });
   if (room === 'craft') {

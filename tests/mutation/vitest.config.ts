@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config';
 
 /**
  * The suites that hold to account the arithmetic of `src/craft`, and what counts a written pattern again, without the
- * rest: see "Mutants" in DEVELOPERS.md.
+ * rest: see "Testing" in DEVELOPERS.md.
  */
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
