@@ -116,8 +116,8 @@ describe('a part of the page that could not be fetched', () => {
 });
 
 it('no part is fetched in the markup by itself, where nothing would fetch it again', () => {
-  const bare = readdirSync('src/page', { recursive: true, encoding: 'utf8' })
+  const bare = readdirSync('src', { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.svelte'))
-    .filter((file) => /\{#await import\(/.test(readFileSync(`src/page/${file}`, 'utf8')));
+    .filter((file) => /\{#await import\(/.test(readFileSync(`src/${file}`, 'utf8')));
   expect(bare).toEqual([]);
 });
