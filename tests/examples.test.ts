@@ -35,20 +35,13 @@ async function runs(example: Example): Promise<boolean> {
   return true;
 }
 
-describe.each([
-  'formulas',
-  'format',
-  'notebook',
-  'engine',
-  'analysis',
-  'worker',
-  'pattern',
-  'pictures',
-  'storage',
-])('every example in src/%s that needs nothing but its file gives what stands beside it', async (room) => {
-  const found: Example[] = [];
-  for (const example of examplesIn(room)) if (await runs(example)) found.push(example);
-  test.each(found.map(titled))('%s', async (_title, example) => {
-    expectAsSaid(example, await worked(example, craft));
-  });
-});
+describe.each(['formulas', 'format', 'notebook', 'analysis', 'pattern', 'pictures', 'storage'])(
+  'every example in src/%s that needs nothing but its file gives what stands beside it',
+  async (room) => {
+    const found: Example[] = [];
+    for (const example of examplesIn(room)) if (await runs(example)) found.push(example);
+    test.each(found.map(titled))('%s', async (_title, example) => {
+      expectAsSaid(example, await worked(example, craft));
+    });
+  },
+);

@@ -5,7 +5,7 @@ import type { Input } from './kind';
 /**
  * Why a number cannot stand in an input, or undefined where it can.
  *
- * @example wrongValue({ label: 'Stitches counted', must: { above: 0 } }, 0)
+ * @example wrongValue({ label: 'Stitches counted', constraint: { above: 0 } }, 0)
  * // 'Stitches counted must be more than 0.'
  */
 export function wrongValue(

@@ -8,13 +8,13 @@ const from =
     uses[row] ?? [];
 
 test('a row that uses itself is a circle of one', () => {
-  expect(cycles([0], from([[0]]))).toEqual(new Map([[0, { size: 1, way: [0, 0] }]]));
+  expect(cycles([0], from([[0]]))).toEqual(new Map([[0, { size: 1, path: [0, 0] }]]));
 });
 
 test('rows that lead into a circle or out of it are no part of it', () => {
   const found = cycles([0, 1, 2, 3], from([[1], [2], [1, 3], []]));
   expect([...found.keys()].sort()).toEqual([1, 2]);
-  expect(found.get(1)).toEqual({ size: 2, way: [1, 2, 1] });
+  expect(found.get(1)).toEqual({ size: 2, path: [1, 2, 1] });
 });
 
 test('the way round is the shortest one', () => {
