@@ -10,8 +10,8 @@ export const fileVersion = 2;
  * @example fileVersionOf('{"format":"easewright notebook","version":1,"notebook":{}}') // 1
  */
 export function fileVersionOf(text: string): number | undefined {
-  const message = /"version"\s*:\s*(\d+)/u.exec(text.slice(0, 200));
-  return message ? Number(message[1]) : undefined;
+  const found = /"version"\s*:\s*(\d+)/u.exec(text.slice(0, 200));
+  return found ? Number(found[1]) : undefined;
 }
 
 /** The text of a file that keeps the notebook. */

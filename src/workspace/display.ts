@@ -25,11 +25,9 @@ import {
 } from '../format';
 import type { Entry, Input, Settings, Size, WrittenAs } from '../notebook';
 import type { CellRef, CellError } from '../engine';
-import { chartPoint, charts } from '../craft';
+import { chartPoint, charts, cmPerInch } from '../craft';
 import type { Workspace } from './workspace.svelte';
 import type { ValueLine } from './lines';
-
-const cmInInch = 2.54;
 
 /** A stored number as the notebook shows it, without its unit. */
 export function showNumber(value: number, unit: Unit, settings: Settings, written?: WrittenAs): string {
@@ -44,7 +42,7 @@ export function showNumber(value: number, unit: Unit, settings: Settings, writte
   if (isCount(unit) || sameUnit(unit, mass))
     return writeNumber(value, { decimal, places: isWhole(value) ? 0 : 1 });
   const lengths = unit.length ?? 0;
-  const converted = settings.length === 'in' ? value / cmInInch ** lengths : value;
+  const converted = settings.length === 'in' ? value / cmPerInch ** lengths : value;
   if (lengths >= 2) return writeNumber(converted, { decimal, places: 0 });
   return writeNumber(converted, { decimal, places: isWhole(converted) ? 0 : 2 });
 }
@@ -53,7 +51,7 @@ export function showNumber(value: number, unit: Unit, settings: Settings, writte
 export function typeable(value: number, unit: Unit, settings: Settings, written?: WrittenAs): string {
   if (written === 'metres') return trimmed(value / yarnUnit(settings).cm, settings.decimal);
   if (isDimension(unit) && sameUnit(unit, length)) {
-    const inUnit = settings.length === 'in' ? value / cmInInch : value;
+    const inUnit = settings.length === 'in' ? value / cmPerInch : value;
     return trimmed(inUnit, settings.decimal);
   }
   if (written === 'percent') return trimmed(value * 100, settings.decimal);
@@ -62,15 +60,6 @@ export function typeable(value: number, unit: Unit, settings: Settings, written?
 
 function trimmed(value: number, decimal: '.' | ','): string {
   return String(Number(value.toPrecision(12))).replace('.', decimal);
-}
-
-/** What a stored number is multiplied by where it is shown: 1 / 2.54 for a length in inches, say. */
-export function shownFactor(unit: Unit, settings: Settings, written?: WrittenAs): number {
-  if (written === 'percent') return 100;
-  if (written === 'metres') return 1 / yarnUnit(settings).cm;
-  if (!isDimension(unit)) return 1;
-  if (isGauge(unit)) return settings.gaugeOver === '10 cm' ? 10 : 4 * cmInInch;
-  return settings.length === 'in' ? cmInInch ** -(unit.length ?? 0) : 1;
 }
 
 /** By how much a result moved: "+4", "−1.5". */
@@ -89,11 +78,11 @@ export function symbolFor(unit: Unit, settings: Settings, written?: WrittenAs): 
 }
 
 /** Yarn is sold by the metre, or by the yard of 36 inches. */
-function yarnUnit(settings: Settings): { cm: number; symbol: string } {
-  return settings.length === 'in' ? { cm: 36 * cmInInch, symbol: 'yd' } : { cm: 100, symbol: 'm' };
+export function yarnUnit(settings: Settings): { cm: number; symbol: string } {
+  return settings.length === 'in' ? { cm: 36 * cmPerInch, symbol: 'yd' } : { cm: 100, symbol: 'm' };
 }
 
-function isGauge(unit: Unit): boolean {
+export function isGauge(unit: Unit): boolean {
   return sameUnit(unit, stitchGauge) || sameUnit(unit, rowGauge);
 }
 

@@ -1,7 +1,7 @@
 import { downstream, type Input, type Notebook, type Settings } from '../../notebook';
 import { type Unit, isDimension, length, rows, sameUnit, stitches } from '../../formulas';
 import type { Choosable } from '../../workspace/choosable';
-import { shownFactor } from '../../workspace/display';
+import { shownFactor } from './shown-factor';
 
 /** A range to begin with, in stored units: round steps on both sides of where the input stands. */
 export function usualRange(
