@@ -7,6 +7,7 @@ export * from './edits';
 export * from './dependencies';
 export * from './file';
 export * from './file-head';
+export * from './file-version-of';
 export * from './fresh';
 export * from './fresh-cell';
 export * from './history';

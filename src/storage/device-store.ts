@@ -1,4 +1,5 @@
-import { fileVersion, fileVersionOf } from '../notebook/file-head';
+import { fileVersion } from '../notebook/file-head';
+import { fileVersionOf } from '../notebook/file-version-of';
 import { openDatabase, type Database } from './database';
 import { stateFrom } from './earlier-state';
 import { counted, keptFrom, textFrom, type EarlierState } from './stored-notebook';

@@ -1,5 +1,6 @@
 import { readFile, type Notebook } from '../notebook';
-import { fileFormat, fileVersion, fileVersionOf } from '../notebook/file-head';
+import { fileFormat, fileVersion } from '../notebook/file-head';
+import { fileVersionOf } from '../notebook/file-version-of';
 import { migrated, migrations } from '../notebook/migrations';
 import type { EditsHeld } from './stored-notebook';
 import { journalKeys, journalStorage, type JournalEntry, type JournalStorage } from './journal';

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { capital, uncapital } from '../../src/format/capital';
+import { capital } from '../../src/format/capital';
+import { uncapital } from '../../src/format/uncapital';
 
 test('a label begins a sentence with a capital, and goes on within one with a small letter', () => {
   expect(capital('back width')).toBe('Back width');

@@ -1,4 +1,5 @@
-import { capital, uncapital } from '../../format/capital';
+import { capital } from '../../format/capital';
+import { uncapital } from '../../format/uncapital';
 import { cutByComma } from './cut-by-comma';
 import { canBeCount, countsApart, mostOfAny, noCounts, noMultiple, tooFew } from './count-diagnostics';
 import type { RowsBySize } from './counted-lines';

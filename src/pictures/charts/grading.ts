@@ -1,4 +1,5 @@
-import { capital, uncapital } from '../../format/capital';
+import { capital } from '../../format/capital';
+import { uncapital } from '../../format/uncapital';
 import { joinWithAnd } from '../../format/join-with-and';
 import { figure, inUnit, lengthFigure, lengthInWords, unitWord } from './in-words';
 import type { PlotTable, Shown } from './types';

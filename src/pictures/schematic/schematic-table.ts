@@ -1,4 +1,4 @@
-import { uncapital } from '../../format/capital';
+import { uncapital } from '../../format/uncapital';
 import { unitWord } from '../charts/in-words';
 import type { PlotTable } from '../charts/types';
 import { isolated } from './markup';

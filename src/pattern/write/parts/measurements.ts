@@ -1,6 +1,6 @@
 import { bracketed } from '../../../format/bracketed';
 import { measureLabel } from '../../../notebook/as-made-message';
-import { uncapital } from '../../../format/capital';
+import { uncapital } from '../../../format/uncapital';
 import { allCells, ownColumn, upstream, type AsMadeCell, type EaseCell, tableOf } from '../../../notebook';
 import { namesIn, sameName } from '../../../formulas';
 import { writeLength } from '../../../format';
