@@ -1,3 +1,4 @@
+import { saverMissing } from './saver-missing';
 import type { StorageError } from './storage-error';
 
 /** What to say of it, and what to do. */
@@ -9,6 +10,5 @@ export const storageErrorMessages: Record<StorageError, string> = {
     'Not saved: this browser cannot read or write its storage. Save a file before you close this window.',
   silent:
     'Not saved yet: this browser’s storage does not answer. It is tried again; until it answers, save a file before you close this window.',
-  missing:
-    'Not saved yet: the part of the page that saves did not load. It is tried again; until then, save a file before you close this window.',
+  missing: saverMissing,
 };
