@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { notionsFor } from '../../src/craft/notions';
 
-test('a ribbon of 30 cm at every fourth of 60 eyelets from the second: 15 ribbons, 4.725 m with 5 % waste', () => {
+test('a cord of 30 cm at every fourth of 60 eyelets from the second: 15 cords, 4.725 m with 5 % waste', () => {
   expect(notionsFor({ sites: 60, everyNth: 4, startAt: 2, lengthEach: 30, waste: 0.05 })).toEqual({
     pieces: 15,
     metres: 4.725,

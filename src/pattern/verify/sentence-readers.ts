@@ -95,7 +95,7 @@ const materials: readonly SentenceReader[] = [
     pattern: whole(
       `(?<notions>.+): (?<pieces>${list}) of (?<each>${list}) (?<unit>cm|in) each, (?<length>${list}) (?<long>m|yd) in all\\.`,
     ),
-    examples: ['Ribbons: 7 (8) of 30 cm each, 2.3 (2.6) m in all.'],
+    examples: ['Cords: 7 (8) of 30 cm each, 2.3 (2.6) m in all.'],
     read: ({ notions = '', pieces, each, unit = '', length, long = '' }) => ({
       of: notions,
       facts: {

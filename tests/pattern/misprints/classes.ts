@@ -438,10 +438,8 @@ export const classes: readonly MisprintClass[] = [
       text.replace(/ and /u, ', '),
     ];
   }),
-  inTexts('buttons and ribbons', inPart('materials'), (text) =>
-    /^(?:Buttons|Ribbons)/u.test(text)
-      ? each(number, more)(text, undefined as never, undefined as never)
-      : [],
+  inTexts('buttons and cords', inPart('materials'), (text) =>
+    /^(?:Buttons|Cords)/u.test(text) ? each(number, more)(text, undefined as never, undefined as never) : [],
   ),
   inTexts('a number of the gauge', inPart('gauge'), each(anyNumber, otherDigit)),
   inTexts(

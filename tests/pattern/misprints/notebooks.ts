@@ -18,7 +18,7 @@ import {
 
 /*
  * Notebooks whose patterns are misprinted. A vest of our own has what the starters lack: stitches held and taken up
- * again, an edge of every kind, bands, buttons and ribbons, and nine sizes or one.
+ * again, an edge of every kind, bands, buttons and cords, and nine sizes or one.
  */
 
 const labels = ['XS', 'S', 'M', 'L', 'XL', '2X', '3X', '4X', '5X'];
@@ -158,9 +158,9 @@ function vestCells(sizes: readonly Size[], craft: 'crochet' | 'knitting'): Cell[
     },
     {
       kind: 'notions',
-      id: 'ribbons',
-      label: 'Ribbons',
-      name: 'ribbons',
+      id: 'cords',
+      label: 'Cords',
+      name: 'cords',
       sites: bySize(4, 1),
       every: value(1),
       startAt: value(1),
