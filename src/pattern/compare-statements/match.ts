@@ -90,10 +90,10 @@ function outOfOrder(
 
 function factsWrong(statement: Statement, { facts }: Expected, sizes: number): Mismatch[] {
   return Object.entries(facts).flatMap(([name, meant]): Mismatch[] => {
-    const message = statement.facts[name];
+    const stated = statement.facts[name];
     const what = `${called(statement)}: ${name}`;
-    if (message === undefined) return [{ statement, problem: `${what} is not said.` }];
-    return factWrong(message, meant, sizes).map(({ size, problem }) => ({
+    if (stated === undefined) return [{ statement, problem: `${what} is not said.` }];
+    return factWrong(stated, meant, sizes).map(({ size, problem }) => ({
       statement,
       ...(size === undefined ? {} : { size }),
       problem: `${what} ${problem}`,
@@ -101,25 +101,25 @@ function factsWrong(statement: Statement, { facts }: Expected, sizes: number): M
   });
 }
 
-function factWrong(message: Fact, meant: ExpectedFact, sizes: number): { size?: number; problem: string }[] {
-  if (typeof meant === 'string' || typeof message === 'string') {
-    if (typeof message === 'string' && typeof meant === 'string' && asRead(message) === meant) return [];
-    return [{ problem: `is “${String(message)}”, and “${String(meant)}” in the notebook.` }];
+function factWrong(stated: Fact, meant: ExpectedFact, sizes: number): { size?: number; problem: string }[] {
+  if (typeof meant === 'string' || typeof stated === 'string') {
+    if (typeof stated === 'string' && typeof meant === 'string' && asRead(stated) === meant) return [];
+    return [{ problem: `is “${String(stated)}”, and “${String(meant)}” in the notebook.` }];
   }
   const { values, within } = meant;
-  if (values.length === 0 || message.length === 0) {
-    return values.length === message.length
+  if (values.length === 0 || stated.length === 0) {
+    return values.length === stated.length
       ? []
       : [{ problem: `is there where the notebook has none, or the other way.` }];
   }
-  if (message.length !== 1 && message.length !== sizes) {
-    return [{ problem: `has ${message.length} numbers for ${sizes} ${sizes === 1 ? 'size' : 'sizes'}.` }];
+  if (stated.length !== 1 && stated.length !== sizes) {
+    return [{ problem: `has ${stated.length} numbers for ${sizes} ${sizes === 1 ? 'size' : 'sizes'}.` }];
   }
   const wrong: { size?: number; problem: string }[] = [];
-  const many = Math.max(values.length, message.length);
+  const many = Math.max(values.length, stated.length);
   for (let size = 0; size < many; size++) {
     const [a, b] = [
-      message.length === 1 ? message[0]! : message[size]!,
+      stated.length === 1 ? stated[0]! : stated[size]!,
       values.length === 1 ? values[0]! : values[size]!,
     ];
     if (a === b || (a !== null && b !== null && Math.abs(a - b) <= within + 1e-6)) continue;

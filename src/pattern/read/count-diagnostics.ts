@@ -8,17 +8,17 @@ const told = 3;
  * What is wrong where a pattern says other counts than its lines come to; undefined where they agree. Where only a few
  * sizes differ it is taken for a misprint of a number.
  *
- * @param message by size, as the pattern says; @param counts by size, as they were followed up to there
+ * @param stated by size, as the pattern says; @param counts by size, as they were followed up to there
  * @param sentence one size's difference: "the line comes to 40, and the pattern says 42"
  */
 export function countsApart(
   sizes: readonly string[],
-  message: PerSize,
+  stated: PerSize,
   counts: PerSize,
-  sentence: (message: number, count: number) => string,
+  sentence: (stated: number, count: number) => string,
 ): string | undefined {
   const wrong = sizes.flatMap((size, at) => {
-    const [says, count] = [message[at] ?? null, counts[at] ?? null];
+    const [says, count] = [stated[at] ?? null, counts[at] ?? null];
     return says === null || count === null || says === count ? [] : [{ size, says, count }];
   });
   if (wrong.length === 0) return undefined;

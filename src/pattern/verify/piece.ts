@@ -114,9 +114,9 @@ class Follower {
   }
 
   #paragraph(text: string): void {
-    const message = paragraphSays(text, this.#following.place, this.#following.sizes.length);
-    if (message.kind === 'spaces') this.#sayUnits(text);
-    this.#say(message);
+    const stated = paragraphSays(text, this.#following.place, this.#following.sizes.length);
+    if (stated.kind === 'spaces') this.#sayUnits(text);
+    this.#say(stated);
   }
 
   #read(line: string): void {
@@ -164,8 +164,8 @@ class Follower {
     this.tally.wrong(`“${sentence.slice(0, 120)}” could not be read.`);
   }
 
-  #say(message: SideStatementOf<SideStatement>, row = this.tally.counts.length + 1): void {
-    if (this.says.length < mostRows) this.says.push({ line: this.tally.line, row, ...message });
+  #say(stated: SideStatementOf<SideStatement>, row = this.tally.counts.length + 1): void {
+    if (this.says.length < mostRows) this.says.push({ line: this.tally.line, row, ...stated });
   }
 
   #sayUnits(text: string): void {
@@ -234,8 +234,8 @@ class Follower {
   }
 
   /** The side that the row to come is worked on. */
-  #onSide(message: string): void {
-    this.#say({ kind: 'side', side: /^(?:RS|right)$/iu.test(message) ? 'RS' : 'WS' });
+  #onSide(stated: string): void {
+    this.#say({ kind: 'side', side: /^(?:RS|right)$/iu.test(stated) ? 'RS' : 'WS' });
   }
 
   #rowIntoChain(sentence: string, stated: number | null): void {
@@ -253,8 +253,8 @@ class Follower {
   #end(sentence: string): void {
     this.#say({ kind: 'end', how: endOf(sentence) });
     this.ended = true;
-    const message = /\d+/u.exec(sentence)?.[0];
-    if (message !== undefined) this.tally.check(Number(message));
+    const stated = /\d+/u.exec(sentence)?.[0];
+    if (stated !== undefined) this.tally.check(Number(stated));
   }
 
   #wait(waiting: Waiting): void {
@@ -395,16 +395,16 @@ class Follower {
     this.#sameRow(which);
     const before = this.tally.have();
     if (before === undefined) return;
-    const message = forms.worksInAll.exec(sentence);
-    if (!message) return this.tally.wrong('It does not say how many stitches are worked.');
+    const stated = forms.worksInAll.exec(sentence);
+    if (!stated) return this.tally.wrong('It does not say how many stitches are worked.');
     this.#begins = true;
-    if (message[1] === '–') return;
+    if (stated[1] === '–') return;
     const at = (form: RegExp): number => amount(form.exec(sentence)?.[1]);
     const [start, end] = forms.adds.test(sentence)
       ? [at(forms.addStart), at(forms.addEnd)]
       : [-at(forms.leaveStart), -at(forms.leaveEnd)];
     this.#sayEnds(start, end, sentence);
-    this.#then(Number(message[1]), () => this.tally.to(before + start + end));
+    this.#then(Number(stated[1]), () => this.tally.to(before + start + end));
   }
 
   /** "Next row" and "same row" are one row apart, where the line above has told how a row begins. */
