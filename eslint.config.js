@@ -6,13 +6,14 @@ import svelteConfig from './svelte.config.js';
 
 /**
  * The rooms of `src/` in their order: each may import those before it. What a function's working looks like
- * (`formulas/functions/*.explain.ts`) stands beside the function and is a part of `analysis/`.
+ * (`formulas/functions/*.explain.ts`) is beside the function and is a part of `explain/`.
  */
 const order = [
   'craft',
   'formulas',
   'format',
   'notebook',
+  'explain',
   'engine',
   'analysis',
   'worker',
@@ -47,7 +48,7 @@ const directionsOf = (room) => {
 };
 const directions = [
   ...order.map((room) => ({ files: [`src/${room}/**`], rules: directionsOf(room) })),
-  { files: explanations, rules: directionsOf('analysis') },
+  { files: explanations, rules: directionsOf('explain') },
 ];
 
 /** What the build does beside Vite imports nothing of the page. */
@@ -86,7 +87,7 @@ const withoutTheWriter = {
         patterns: [
           {
             regex:
-              '^(?!\\./|\\.\\./verify$|\\.\\./source$|\\.\\./\\.\\./analysis/explain/|\\.\\./\\.\\./(?:craft|format|formulas|notebook)(?:/|$))',
+              '^(?!\\./|\\.\\./verify$|\\.\\./source$|\\.\\./\\.\\./explain/|\\.\\./\\.\\./(?:craft|format|formulas|notebook)(?:/|$))',
             message: 'compare-statements/ imports nothing that has a part in writing a pattern.',
           },
         ],

@@ -90,7 +90,7 @@ export default defineConfig({
           hookTimeout: slow,
           include: [
             'tests/*.test.ts',
-            'tests/{craft,formulas,format,notebook,engine,analysis,worker,pattern,pictures,storage,starters,published}/**/*.test.ts',
+            'tests/{craft,formulas,format,notebook,explain,engine,analysis,worker,pattern,pictures,storage,starters,published}/**/*.test.ts',
           ],
         },
       },

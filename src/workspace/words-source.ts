@@ -1,6 +1,6 @@
 import type { Piece } from '../craft';
 import type { PatternSource } from '../pattern';
-import type { WorkingSource } from '../analysis/explain';
+import type { WorkingSource } from '../explain';
 import type { Workspace } from './workspace.svelte';
 import { workedPiece } from './worked-rows';
 

@@ -1,4 +1,4 @@
-import type { Heading, Step } from '../../analysis/explain';
+import type { Heading, Step } from '../../explain';
 
 /** Steps that follow each other under one name, each with its place in the whole line. */
 export interface StretchSteps {

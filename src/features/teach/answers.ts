@@ -1,5 +1,5 @@
 import type { ClassResult } from '../../notebook';
-import type { TextRun, Working, WorkingLine } from '../../analysis/explain';
+import type { TextRun, Working, WorkingLine } from '../../explain';
 
 type ResultRef = Pick<ClassResult, 'cell' | 'key'>;
 

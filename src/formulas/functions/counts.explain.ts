@@ -23,8 +23,8 @@ import {
   stitchesOf,
   textOf,
   type Amount,
-} from '../../analysis/explain/amount';
-import type { Shows, Work } from '../../analysis/explain/work';
+} from '../../explain/amount';
+import type { Shows, Work } from '../../explain/work';
 import { fitted, multipleOf, ruleInWords } from './fitted.explain';
 import { pairsOf } from './pairs.explain';
 

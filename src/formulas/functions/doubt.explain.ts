@@ -9,15 +9,8 @@ import {
   type Rule,
 } from '../../craft';
 import { length, timesUnit } from '../units';
-import {
-  amount,
-  dimensionOf,
-  lengthOf,
-  numberIn as n,
-  plainOf,
-  type Amount,
-} from '../../analysis/explain/amount';
-import type { Shows, Work } from '../../analysis/explain/work';
+import { amount, dimensionOf, lengthOf, numberIn as n, plainOf, type Amount } from '../../explain/amount';
+import type { Shows, Work } from '../../explain/work';
 import { multipleOf, ruleInWords } from './fitted.explain';
 import { pairsOf } from './pairs.explain';
 

@@ -26,9 +26,9 @@ import {
   truthOf,
   worthOf,
   type Amount,
-} from '../../analysis/explain/amount';
-import type { Shows, Work } from '../../analysis/explain/work';
-import type { TextRun } from '../../analysis/explain/working';
+} from '../../explain/amount';
+import type { Shows, Work } from '../../explain/work';
+import type { TextRun } from '../../explain/working';
 import { withRemainder } from './division.explain';
 import { fitted, multipleOf, ruleInWords } from './fitted.explain';
 

@@ -1,4 +1,4 @@
-import type { Shows } from '../../analysis/explain/work';
+import type { Shows } from '../../explain/work';
 import { counts } from './counts.explain';
 import { doubt } from './doubt.explain';
 import { edges } from './edges.explain';

@@ -28,8 +28,8 @@ import {
   textOf,
   truthOf,
   type Amount,
-} from '../../analysis/explain/amount';
-import type { Shows, Work } from '../../analysis/explain/work';
+} from '../../explain/amount';
+import type { Shows, Work } from '../../explain/work';
 
 /** A length told in another unit: the number says itself. */
 const told =

@@ -1,5 +1,5 @@
 import { CraftError } from '../../craft';
-import type { Amount } from '../../analysis/explain/amount';
+import type { Amount } from '../../explain/amount';
 
 /** What is given in pairs, as pairs: counts and the lengths they were counted over, multiples and what is added. */
 export function pairsOf(given: readonly Amount[]): (readonly [Amount, Amount])[] {

@@ -25,9 +25,9 @@ import {
   stitchesOf,
   worthOf,
   type Amount,
-} from '../../analysis/explain/amount';
-import type { Shows, Work } from '../../analysis/explain/work';
-import type { TextRun } from '../../analysis/explain/working';
+} from '../../explain/amount';
+import type { Shows, Work } from '../../explain/work';
+import type { TextRun } from '../../explain/working';
 import { gathered } from './shaping.explain';
 import { spaced } from './spaced.explain';
 import { taperRequest, tapered } from './tapered.explain';

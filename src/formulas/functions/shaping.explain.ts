@@ -1,7 +1,7 @@
 import { gather, shapeEachRepeat, whole } from '../../craft';
 import { inSteps } from '../steps';
-import { bare, numberIn as n, plainOf, stitchesOf, textOf, type Amount } from '../../analysis/explain/amount';
-import type { Shows, Work } from '../../analysis/explain/work';
+import { bare, numberIn as n, plainOf, stitchesOf, textOf, type Amount } from '../../explain/amount';
+import type { Shows, Work } from '../../explain/work';
 import { spaced } from './spaced.explain';
 import { tapered, taperRequest } from './tapered.explain';
 

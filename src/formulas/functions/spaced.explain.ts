@@ -1,6 +1,6 @@
 import { spaceEvenly, whole } from '../../craft';
-import { numberIn, plainOf, stitchesOf, type Amount } from '../../analysis/explain/amount';
-import type { Work } from '../../analysis/explain/work';
+import { numberIn, plainOf, stitchesOf, type Amount } from '../../explain/amount';
+import type { Work } from '../../explain/work';
 import { withRemainder } from './division.explain';
 
 /** Shaping across one row: how many there are, and the division that spreads them. */

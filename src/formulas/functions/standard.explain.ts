@@ -1,7 +1,7 @@
 import { CraftError, roundDown, roundNearest, roundUp, whole } from '../../craft';
 import { isDimension, plain, type Unit } from '../units';
-import { amount, numberIn as n, plainOf, truthOf } from '../../analysis/explain/amount';
-import type { Shows } from '../../analysis/explain/work';
+import { amount, numberIn as n, plainOf, truthOf } from '../../explain/amount';
+import type { Shows } from '../../explain/work';
 
 const extreme =
   (called: string, of: (...numbers: number[]) => number): Shows =>

@@ -1,8 +1,8 @@
 import { taper, whole, type Order } from '../../craft';
 import { inGroups } from '../steps';
 import { shapedEvery } from '../shaped-every';
-import { numberIn, plainOf, rowsOf, stitchesOf, textOf, type Amount } from '../../analysis/explain/amount';
-import type { Work } from '../../analysis/explain/work';
+import { numberIn, plainOf, rowsOf, stitchesOf, textOf, type Amount } from '../../explain/amount';
+import type { Work } from '../../explain/work';
 import { withRemainder } from './division.explain';
 
 /** A taper as a formula asks for it. */

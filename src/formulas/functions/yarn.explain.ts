@@ -9,8 +9,8 @@ import {
   plainOf,
   textOf,
   type Amount,
-} from '../../analysis/explain/amount';
-import type { Shows, Work } from '../../analysis/explain/work';
+} from '../../explain/amount';
+import type { Shows, Work } from '../../explain/work';
 
 const cmPerMetre = 100;
 

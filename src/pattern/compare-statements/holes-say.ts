@@ -1,7 +1,7 @@
 import { allCells, type PieceCell } from '../../notebook';
 import { sameName } from '../../formulas';
 import type { SideStatement } from '../verify';
-import { syntaxOf } from '../../analysis/explain/syntax';
+import { syntaxOf } from '../../explain/syntax';
 import { givenTo } from './begins';
 import type { Garment } from './garment';
 import type { PieceMeant } from './piece-meant';

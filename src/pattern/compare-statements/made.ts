@@ -10,9 +10,9 @@ import {
   type Named,
 } from '../../notebook';
 import { namesIn, plain, sameName, type Unit } from '../../formulas';
-import { workFormula } from '../../analysis/explain/expression';
-import { syntaxOf } from '../../analysis/explain/syntax';
-import { Work } from '../../analysis/explain/work';
+import { workFormula } from '../../explain/expression';
+import { syntaxOf } from '../../explain/syntax';
+import { Work } from '../../explain/work';
 import type { Garment, WorkedPiece } from './garment';
 
 /** Formulas that go through more other formulas are not followed. */

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { allCells, inputsOf, outputsOf, type Notebook } from '../../../src/notebook';
 import { askedFurtherUp, type Item } from '../../../src/features/teach/answers';
 import { starters } from '../../../src/starters';
-import { workingOf, type TextRun } from '../../../src/analysis/explain';
-import { workedSource } from '../../analysis/explain/worked-source';
+import { workingOf, type TextRun } from '../../../src/explain';
+import { workedSource } from '../../explain/worked-source';
 
 /** Everything that a notebook works out, one below the other, as on a class sheet. */
 function everyResult(notebook: Notebook) {

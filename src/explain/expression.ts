@@ -1,8 +1,8 @@
-import { CraftError, same } from '../../craft';
-import { isDimension, plain, rows, sameUnit, stitches, timesUnit } from '../../formulas';
-import type { Settings } from '../../notebook';
+import { CraftError, same } from '../craft';
+import { isDimension, plain, rows, sameUnit, stitches, timesUnit } from '../formulas';
+import type { Settings } from '../notebook';
 import { amount, dimensionOf, numberIn, percentOf, plainOf, textOf, truthOf, type Amount } from './amount';
-import { shownFunctions, unitNames } from '../../formulas/functions/explanations';
+import { shownFunctions, unitNames } from '../formulas/functions/explanations';
 import {
   closeness,
   compared,

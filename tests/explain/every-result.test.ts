@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { allCells, inputsOf, outputsOf, type Notebook, type Settings } from '../../../src/notebook';
-import { starters } from '../../../src/starters';
-import { workingOf } from '../../../src/analysis/explain';
-import { shownFunctions } from '../../../src/formulas/functions/explanations';
-import { functionNames, withExamples } from '../../formulas/functions/with-examples';
+import { allCells, inputsOf, outputsOf, type Notebook, type Settings } from '../../src/notebook';
+import { starters } from '../../src/starters';
+import { workingOf } from '../../src/explain';
+import { shownFunctions } from '../../src/formulas/functions/explanations';
+import { functionNames, withExamples } from '../formulas/functions/with-examples';
 import { workedSource } from './worked-source';
 
 const written: Pick<Settings, 'length' | 'gaugeOver' | 'decimal'>[] = [

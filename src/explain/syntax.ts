@@ -1,5 +1,5 @@
-import type { Token } from '../../formulas';
-import { readCheckedFormula } from '../../formulas/checked-formula';
+import type { Token } from '../formulas';
+import { readCheckedFormula } from '../formulas/checked-formula';
 
 /** A formula as it is worked: what is done first stands furthest inside. */
 export type Syntax =

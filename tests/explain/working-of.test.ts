@@ -1,13 +1,13 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Notebook, PieceStretch } from '../../../src/notebook';
-import { hatCrown, singleSleeve, starters } from '../../../src/starters';
-import { inText, workingOf, type WorkingSource } from '../../../src/analysis/explain';
-import { exampleOf, withExamples } from '../../formulas/functions/with-examples';
-import { fit, formula, measure, notebookOf, swatch } from '../../engine/notebook-of';
+import type { Notebook, PieceStretch } from '../../src/notebook';
+import { hatCrown, singleSleeve, starters } from '../../src/starters';
+import { inText, workingOf, type WorkingSource } from '../../src/explain';
+import { exampleOf, withExamples } from '../formulas/functions/with-examples';
+import { fit, formula, measure, notebookOf, swatch } from '../engine/notebook-of';
 import { workedSource } from './worked-source';
-import { blouseSleeve } from '../../notebooks/blouse-sleeve';
-import { narrowing } from '../../notebooks/narrowing';
-import { vNeck } from '../../notebooks/v-neck';
+import { blouseSleeve } from '../notebooks/blouse-sleeve';
+import { narrowing } from '../notebooks/narrowing';
+import { vNeck } from '../notebooks/v-neck';
 
 const lessons = () => starters.find(({ label }) => label.includes('lessons'))!.make();
 

@@ -1,4 +1,4 @@
-import { CraftError } from '../../craft';
+import { CraftError } from '../craft';
 import {
   called,
   cellById,
@@ -9,9 +9,9 @@ import {
   type Input,
   type Named,
   type Output,
-} from '../../notebook';
-import { isDimension, namesIn, plain, sameName, shownFormula, type Unit } from '../../formulas';
-import { asWorked } from '../../notebook/piece-start';
+} from '../notebook';
+import { isDimension, namesIn, plain, sameName, shownFormula, type Unit } from '../formulas';
+import { asWorked } from '../notebook/piece-start';
 import { worthOf, type Amount } from './amount';
 import { workFormula } from './expression';
 import type { CellRef, WorkingSource } from './source';

@@ -1,4 +1,4 @@
-import type { Settings } from '../../notebook';
+import type { Settings } from '../notebook';
 import { knownBy, numberIn, plainOf, worthOf, type Amount } from './amount';
 import { partsOf, product, productUnit, shownAmount } from './shown';
 import type { Heading, TextRun, Step } from './working';

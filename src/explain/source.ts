@@ -1,5 +1,5 @@
-import type { Notebook } from '../../notebook';
-import type { Unit } from '../../formulas';
+import type { Notebook } from '../notebook';
+import type { Unit } from '../formulas';
 
 /** A place where a result stands. */
 export interface CellRef {

@@ -1,5 +1,5 @@
-import { area, length, mass, plain, rows, stitches, type Dimension, type Unit } from '../../formulas';
-import type { WrittenAs } from '../../notebook';
+import { area, length, mass, plain, rows, stitches, type Dimension, type Unit } from '../formulas';
+import type { WrittenAs } from '../notebook';
 import type { Result } from './result';
 import type { TextRun } from './working';
 

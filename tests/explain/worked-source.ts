@@ -1,7 +1,7 @@
-import { changesBetween, type Notebook } from '../../../src/notebook';
-import { Results } from '../../../src/engine';
-import { WorkedSheet } from '../../../src/engine/sheet';
-import type { WorkingSource } from '../../../src/analysis/explain';
+import { changesBetween, type Notebook } from '../../src/notebook';
+import { Results } from '../../src/engine';
+import { WorkedSheet } from '../../src/engine/sheet';
+import type { WorkingSource } from '../../src/explain';
 
 /** A notebook with its results, as a working asks for them. */
 export async function workedSource(

@@ -1,5 +1,5 @@
-import { isDimension, sameUnit, stitchGauge, rowGauge, timesUnit, type Dimension } from '../../formulas';
-import type { Settings } from '../../notebook';
+import { isDimension, sameUnit, stitchGauge, rowGauge, timesUnit, type Dimension } from '../formulas';
+import type { Settings } from '../notebook';
 import { dimensionOf, knownBy, type Amount } from './amount';
 import type { Result } from './result';
 import type { TextRun } from './working';

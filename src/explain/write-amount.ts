@@ -7,9 +7,9 @@ import {
   stitchGauge,
   unitSymbol,
   type Dimension,
-} from '../../formulas';
-import { writeGauge, writeFineLength, writeLength, writeNumber, writePercent } from '../../format';
-import type { Settings } from '../../notebook';
+} from '../formulas';
+import { writeGauge, writeFineLength, writeLength, writeNumber, writePercent } from '../format';
+import type { Settings } from '../notebook';
 import type { Amount } from './amount';
 
 const cmInInch = 2.54;
