@@ -1,6 +1,8 @@
 import type { Notebook } from '../notebook';
 import type { SheetClient } from '../worker';
-import type { Workspace, Follower } from '../workspace/workspace.svelte';
+import type { Workspace, Follower } from '../workspace';
+import { loadSheetClient, loadBackgroundTrials, loadBackgroundWhatIfs } from '../worker/lazy';
+import { loadMessages } from '../workspace/lazy';
 
 /**
  * A sheet that works in a thread of its own, so that the page answers keys whatever is being worked. Its near end is
@@ -11,21 +13,15 @@ export function followInWorker(workspace: Workspace): Follower {
   let shown: Notebook | undefined;
   let starting: Promise<SheetClient> | undefined;
   const start = async (): Promise<SheetClient> => {
-    const [sheet, { messagesOn: toldOn }] = await Promise.all([
-      import('../worker/client'),
-      import('../workspace/messages'),
-    ]);
+    const [sheet, { messagesOn: toldOn }] = await Promise.all([loadSheetClient(), loadMessages()]);
     workspace.allResults.messageFor = toldOn(workspace);
-    client = new sheet.SheetClient(
-      () => new Worker(new URL('../worker/worker.ts', import.meta.url), { type: 'module' }),
-      {
-        answer: (answer) => workspace.applyAnswer(answer),
-        quarantined: (_cells, sentence) => workspace.complaints.add(sentence),
-        comingBack: (sentence) => (workspace.announcement = sentence),
-        failed: (sentence) => workspace.complaints.add(sentence),
-        threw: reportError,
-      },
-    );
+    client = new sheet.SheetClient(sheet.startThread, {
+      answer: (answer) => workspace.applyAnswer(answer),
+      quarantined: (_cells, sentence) => workspace.complaints.add(sentence),
+      comingBack: (sentence) => (workspace.announcement = sentence),
+      failed: (sentence) => workspace.complaints.add(sentence),
+      threw: reportError,
+    });
     if (shown) client.show(shown);
     return client;
   };
@@ -46,10 +42,8 @@ export function followInWorker(workspace: Workspace): Follower {
       if (!sheet) throw new Error(didNotLoad);
       return sheet.check(formula, place);
     },
-    trials: async (...asked) =>
-      (await import('../worker/background-trials')).backgroundTrials(await started())(...asked),
-    followWhatIfs: async (told) =>
-      (await import('../worker/background-what-ifs')).followWhatIfs(await started(), told),
+    trials: async (...asked) => (await loadBackgroundTrials()).backgroundTrials(await started())(...asked),
+    followWhatIfs: async (told) => (await loadBackgroundWhatIfs()).followWhatIfs(await started(), told),
     get settled() {
       return client?.settled ?? false;
     },

@@ -1,5 +1,13 @@
 import type { Component } from 'svelte';
-import type { Workspace } from '../workspace/workspace.svelte';
+import type { Workspace } from '../workspace';
+import { loadPictures } from '../features/pictures/lazy';
+import { loadPattern } from '../features/pattern/lazy';
+import { loadAdapt } from '../features/adapt/lazy';
+import { loadWhatIfs } from '../features/what-if/lazy';
+import { loadRange } from '../features/range/lazy';
+import { loadSolve } from '../features/solve/lazy';
+import { loadGiveOrTake } from '../features/accuracy/lazy';
+import { loadClassSheet } from '../features/teach/lazy';
 
 /** Something the page shows of the notebook in place of the leaf. */
 export interface View {
@@ -12,18 +20,18 @@ export interface View {
 
 /** The views, in the order they are offered. */
 export const views: readonly View[] = [
-  { name: 'pictures', label: 'Pictures', load: () => import('../features/pictures/Pictures.svelte') },
-  { name: 'pattern', label: 'Pattern', load: () => import('../features/pattern/Pattern.svelte') },
-  { name: 'adapt', label: 'Adapt', load: () => import('../features/adapt/Adapt.svelte') },
-  { name: 'what-ifs', label: 'What-ifs', load: () => import('../features/what-if/WhatIfs.svelte') },
-  { name: 'range', label: 'Range', load: () => import('../features/range/Range.svelte') },
-  { name: 'work back', label: 'Work back', load: () => import('../features/solve/Solve.svelte') },
+  { name: 'pictures', label: 'Pictures', load: loadPictures },
+  { name: 'pattern', label: 'Pattern', load: loadPattern },
+  { name: 'adapt', label: 'Adapt', load: loadAdapt },
+  { name: 'what-ifs', label: 'What-ifs', load: loadWhatIfs },
+  { name: 'range', label: 'Range', load: loadRange },
+  { name: 'work back', label: 'Work back', load: loadSolve },
   {
     name: 'give or take',
     label: 'Give or take',
-    load: () => import('../features/accuracy/GiveOrTake.svelte'),
+    load: loadGiveOrTake,
   },
-  { name: 'class sheet', label: 'Class sheet', load: () => import('../features/teach/ClassSheet.svelte') },
+  { name: 'class sheet', label: 'Class sheet', load: loadClassSheet },
 ];
 
 /** The view of a name; undefined for the leaf. */

@@ -18,7 +18,7 @@ export type {
 } from './types';
 
 // Numbers that are one kind, and rounding that is not led astray by floating point
-export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './numbers';
+export { cmPerInch, roundDown, roundNearest, roundUp, same, whole, cm, perCm } from './numbers';
 
 // Swatches
 export { gaugeOf } from './gauge';
@@ -28,8 +28,19 @@ export { hangingGrowth, lengthToWork, strainOf } from './hanging';
 export { passes, stretchOf } from './stretch';
 
 // Measurements and ease
-export { bodyMeasures, chartNames, chartPoint, chartPoints, chartRange, charts, chartSource } from './charts';
-export type { BodyMeasure, Chart, ChartName, ChartPoint } from './charts';
+export {
+  bodyMeasures,
+  chartNames,
+  chartPoint,
+  chartPoints,
+  chartRange,
+  charts,
+  chartSource,
+  type BodyMeasure,
+  type Chart,
+  type ChartName,
+  type ChartPoint,
+} from './charts';
 export {
   bodySurvey,
   howSurveyed,
@@ -38,11 +49,14 @@ export {
   surveyedPercentiles,
   surveyedSamples,
   surveySource,
+  type HowSurveyed,
+  type Sample,
+  type Surveyed,
+  type SurveyedMeasure,
+  type SurveyedPercentile,
 } from './body-survey';
-export type { HowSurveyed, Sample, Surveyed, SurveyedMeasure, SurveyedPercentile } from './body-survey';
 export { finished, fitName } from './ease';
-export { fitBands } from './fit-bands';
-export type { FitBand } from './fit-bands';
+export { fitBands, type FitBand } from './fit-bands';
 export { dropSleeveLength } from './drop-sleeve';
 export { armholeDepthFor } from './armhole-depth';
 export { frontWidth, neckWidth } from './bands';
@@ -50,10 +64,8 @@ export { seamedWidth, seamsTake } from './seams';
 
 // Repeats
 export { fitCount } from './fit-count';
-export { fitTogether } from './fit-together';
-export type { FittedTogether, HalfToFit } from './fit-together';
-export { fitMotifs } from './fit-motifs';
-export type { MotifFit } from './fit-motifs';
+export { fitTogether, type FittedTogether, type HalfToFit } from './fit-together';
+export { fitMotifs, type MotifFit } from './fit-motifs';
 export { narrowMotifs } from './narrow-motifs';
 export { foundationChain } from './foundation-chain';
 
@@ -64,38 +76,33 @@ export { nearestSize, ofSize } from './size-list';
 export { gather } from './gather';
 export { shapeEachRepeat } from './shape-each-repeat';
 export { spaceEvenly } from './space-evenly';
-export { taper } from './taper';
-export type { Taper } from './taper';
+export { taper, type Taper } from './taper';
 
 // Edges
 export { buttonholes } from './buttonholes';
 export { armholeFit, joinArmhole } from './join-armhole';
 export { checkJoins } from './joins';
 export { pickUp } from './pick-up';
-export { pickUpBesideConvention, pickUpConventions } from './pick-up-conventions';
-export type { EdgeFabric } from './pick-up-conventions';
+export { pickUpBesideConvention, pickUpConventions, type EdgeFabric } from './pick-up-conventions';
 export { pickUpEdge } from './pick-up-edge';
 export { pickUpRatio } from './pick-up-ratio';
 export { sidewaysRib } from './sideways-rib';
 
 // Pieces
 export { workPiece } from './work-piece';
-export { edgeOf, shapedSide } from './edge-of';
-export type { EdgeMeasured } from './edge-of';
+export { edgeOf, shapedSide, type EdgeMeasured } from './edge-of';
 export { areaOf, lengthOf, stitchesIn, widthAt } from './rows';
 
 // Yarn, notions, time
 export { notionsFor } from './notions';
 export { timeFor } from './time';
 export { poolYarn, yarnFor } from './yarn';
-export { yarnWeights, yarnWeightsFor, yarnWeightsSource } from './yarn-weights';
-export type { YarnWeight } from './yarn-weights';
+export { yarnWeights, yarnWeightsFor, yarnWeightsSource, type YarnWeight } from './yarn-weights';
 
 // Give or take
 export { chanceAbove, chanceWithin, t95 } from './student-t';
-export { combineUncertainty, countUncertainty, widthUncertainty } from './uncertainty';
-export type { UncertaintyPart } from './uncertainty';
+export { combineUncertainty, countUncertainty, widthUncertainty, type UncertaintyPart } from './uncertainty';
 export { neighbourChance } from './neighbour-chance';
-export { swatchToHalve } from './swatch-to-halve';
-export type { Halving } from './swatch-to-halve';
+export { swatchToHalve, type Halving } from './swatch-to-halve';
 export { withinLimits } from './within-limits';
+export { formatLength, formatNumber, greatest } from './format';

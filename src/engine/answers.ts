@@ -1,5 +1,5 @@
-import type { Unit } from '../formulas/units';
-import type { Changes } from '../notebook/changes';
+import type { Unit } from '../formulas';
+import type { Changes } from '../notebook';
 
 /** One value a cell has in every size: an input or an output, by cell id and key. */
 export interface CellRef {

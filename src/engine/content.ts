@@ -1,6 +1,5 @@
 import { CraftError, chartPoint } from '../craft';
-import type { Entry, Size } from '../notebook/document';
-import { wrongValue } from '../notebook/constraint';
+import { type Entry, type Size, wrongValue } from '../notebook';
 import { own } from './own-functions';
 import type { Content } from './engine';
 import { isProblem, type Slot } from './slot';

@@ -6,10 +6,14 @@ import {
   type FunctionPluginDefinition,
 } from 'hyperformula';
 import { tellOfCells } from './between-cells';
-import { functionNamed, functions, type Argument } from '../formulas/functions/signatures';
-import { isDimension } from '../formulas/units';
-import { tradeFunctions } from '../formulas/functions/evaluators';
-import type { Value } from '../formulas/functions/trade-function';
+import {
+  functionNamed,
+  functions,
+  type Argument,
+  isDimension,
+  tradeFunctions,
+  type Value,
+} from '../formulas';
 import { own } from './own-functions';
 import { shareParses } from './shared-parses';
 import type { Syntax } from './units/syntax';

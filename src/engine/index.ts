@@ -1,13 +1,25 @@
 /*
- * What the page holds of the sheet. The engine itself is in `sheet.ts`, which only the worker, the tests and the
- * bench import: it is large and loads after the first cells are readable.
+ * What the page needs of the engine. The engine itself is behind `lazy.ts`: it is large, and only the worker imports it.
  */
 export type { Answer, Checked, CellRef, CellError } from './answers';
 export { Results, type Move } from './results';
 export {
   trialNumber,
   trialResult,
+  noTrialResults,
   type TrialResults,
   type TrialsWatch,
   type WorkTrials,
+  type TrialsRequest,
 } from './trial-results';
+export { betweenCells } from './between-cells';
+export { inSlices } from './in-slices';
+export {
+  brokeDown,
+  didNotStart,
+  notWorking,
+  stillCalculating,
+  tookTooLong,
+  tookTooLongToTry,
+} from './sentences';
+export { TrialsEnded } from './trials-ended';

@@ -1,4 +1,4 @@
-import { sameName } from '../formulas/formula';
+import { sameName } from '../formulas';
 
 const onScales = 'the whole swatch on the scales';
 /** What a swatch gives once it has been told more than its gauge, and what that is, in the words of its own buttons. */

@@ -1,5 +1,4 @@
-import { readCheckedFormula } from '../formulas/checked-formula';
-import { sameName, type FormulaProblem, type Token } from '../formulas/formula';
+import { readCheckedFormula, sameName, type FormulaProblem, type Token } from '../formulas';
 import { own } from './own-functions';
 import type { Names } from './names';
 

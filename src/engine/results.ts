@@ -1,4 +1,4 @@
-import { isDimension, type Unit } from '../formulas/units';
+import { isDimension, type Unit } from '../formulas';
 import type { Answer, CellRef, CellError } from './answers';
 
 type Result = number | string | boolean | CellError;

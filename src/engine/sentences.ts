@@ -1,6 +1,6 @@
-import { said, saidCm } from '../craft/numbers';
-import { capital } from '../format/capital';
-import { isDimension, length, sameUnit, type Unit } from '../formulas/units';
+import { formatNumber as said, formatLength as saidCm } from '../craft';
+import { capital } from '../format';
+import { isDimension, length, sameUnit, type Unit } from '../formulas';
 import type { Cycle } from './cycles';
 
 /** What a person is told where there is no result. */

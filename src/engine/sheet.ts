@@ -1,7 +1,5 @@
-import type { Changes } from '../notebook/changes';
-import type { Cell, Size } from '../notebook/document';
-import { sameName } from '../formulas/formula';
-import { plain, sameUnit, type Unit } from '../formulas/units';
+import type { Changes, Cell, Size } from '../notebook';
+import { sameName, plain, sameUnit, type Unit } from '../formulas';
 import { AnswerBuilder } from './answer-being-made';
 import type { Answer, Checked, CellRef, Sheet } from './answers';
 import { cycles, shortestCycle, type Cycle } from './cycles';

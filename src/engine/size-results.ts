@@ -1,4 +1,4 @@
-import { wrongValue } from '../notebook/constraint';
+import { wrongValue } from '../notebook';
 import type { OfSize } from './answer-being-made';
 import type { CellError } from './answers';
 import { codes } from './engine-functions';

@@ -1,9 +1,5 @@
-import type { Cell, Entry } from '../notebook/document';
-import type { FormulaProblem } from '../formulas/formula';
-import type { Constraint } from '../notebook/kind';
-import { inputsOf, outputsOf } from '../notebook/kinds';
-import { namesOf } from '../notebook/names';
-import type { Unit } from '../formulas/units';
+import { type Cell, type Entry, type Constraint, inputsOf, outputsOf, namesOf } from '../notebook';
+import type { FormulaProblem, Unit } from '../formulas';
 import type { CellRef } from './answers';
 import type { Cycle } from './cycles';
 import type { Linked, Reading } from './resolve-names';

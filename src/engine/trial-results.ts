@@ -1,4 +1,4 @@
-import type { Change } from '../notebook/document';
+import type { Change } from '../notebook';
 import type { CellRef, CellError } from './answers';
 
 /**

@@ -1,5 +1,4 @@
-import type { Notebook } from '../notebook/document';
-import { changesBetween } from '../notebook/changes';
+import { type Notebook, changesBetween } from '../notebook';
 import { inSlices } from './in-slices';
 import { WorkedSheet } from './sheet';
 import type { WorkTrials } from './trial-results';

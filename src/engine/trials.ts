@@ -1,6 +1,12 @@
-import type { Cell, Change, Size } from '../notebook/document';
-import { inputsOf, outputsOf } from '../notebook/kinds';
-import { changedCell, changedCellGone } from '../notebook/what-if';
+import {
+  type Cell,
+  type Change,
+  type Size,
+  inputsOf,
+  outputsOf,
+  changedCell,
+  changedCellGone,
+} from '../notebook';
 import type { CellRef, CellError } from './answers';
 import { Results } from './results';
 import { WorkedSheet, type Fixed } from './sheet';

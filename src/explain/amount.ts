@@ -1,7 +1,7 @@
 import { area, length, mass, plain, rows, stitches, type Dimension, type Unit } from '../formulas';
 import type { WrittenAs } from '../notebook';
 import type { Result } from './result';
-import type { TextRun } from './working';
+import type { TextRun } from './step';
 
 /** A value on its way through a working, with its unit. Lengths are cm, gauges per cm, as everywhere. */
 export interface Amount {

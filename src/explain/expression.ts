@@ -18,7 +18,7 @@ import {
 import type { Operator, Syntax } from './syntax';
 import type { Work } from './work';
 import type { Result } from './result';
-import type { TextRun } from './working';
+import type { TextRun } from './step';
 
 /** A part of a formula, worked: what it comes to, and itself with its numbers put in. */
 interface Worked {

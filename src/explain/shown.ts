@@ -2,7 +2,7 @@ import { isDimension, sameUnit, stitchGauge, rowGauge, timesUnit, type Dimension
 import type { Settings } from '../notebook';
 import { dimensionOf, knownBy, type Amount } from './amount';
 import type { Result } from './result';
-import type { TextRun } from './working';
+import type { TextRun } from './step';
 import { writtenApart } from './write-amount';
 
 /** How closely what is shown holds together: where it is put into something closer, it takes brackets. */

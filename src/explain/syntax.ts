@@ -1,5 +1,4 @@
-import type { Token } from '../formulas';
-import { readCheckedFormula } from '../formulas/checked-formula';
+import { type Token, readCheckedFormula } from '../formulas';
 
 /** A formula as it is worked: what is done first stands furthest inside. */
 export type Syntax =

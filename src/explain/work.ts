@@ -1,7 +1,7 @@
 import type { Settings } from '../notebook';
 import { knownBy, numberIn, plainOf, worthOf, type Amount } from './amount';
 import { partsOf, product, productUnit, shownAmount } from './shown';
-import type { Heading, TextRun, Step } from './working';
+import type { Heading, TextRun, Step } from './step';
 import { writeAmount } from './write-amount';
 
 /** What a function's steps are written with. */

@@ -9,16 +9,17 @@ import {
   type Input,
   type Named,
   type Output,
+  asWorked,
 } from '../notebook';
 import { isDimension, namesIn, plain, sameName, shownFormula, type Unit } from '../formulas';
-import { asWorked } from '../notebook/piece-start';
 import { worthOf, type Amount } from './amount';
 import { workFormula } from './expression';
 import type { CellRef, WorkingSource } from './source';
 import { syntaxOf } from './syntax';
 import { Work } from './work';
 import type { Result } from './result';
-import type { Step, Working, WorkingLine } from './working';
+import type { Step } from './step';
+import type { Working, WorkingLine } from './working';
 import { writeResult } from './write-amount';
 
 export type WorkingRead = Working | { readonly trouble: string };

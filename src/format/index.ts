@@ -11,3 +11,9 @@ export {
   writeNumber,
   writePercent,
 } from './quantities';
+export { bracketed, bySize } from './bracketed';
+export { capital } from './capital';
+export { chartLabels, measureLabels, pointLabels } from './chart-words';
+export { joinWithAnd } from './join-with-and';
+export { numbered } from './numbered';
+export { uncapital } from './uncapital';

@@ -1,4 +1,4 @@
-import { greatest, roundNearest } from '../craft/numbers';
+import { greatest, roundNearest } from '../craft';
 
 /*
  * Numbers as people write them, read into what is stored and written back: lengths in cm, gauges per cm, percentages

@@ -1,6 +1,5 @@
 import type { AsMadeCell, Settings, Size } from './document';
-import { capital } from '../format/capital';
-import { writeLength } from '../format/quantities';
+import { capital, writeLength } from '../format';
 
 /**
  * A measurement as the pattern prints it: that it is as made goes without saying there.

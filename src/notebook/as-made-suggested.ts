@@ -7,7 +7,7 @@ import {
   type Notebook,
   type PieceCell,
 } from './document';
-import { namesIn, sameName } from '../formulas/formula';
+import { namesIn, sameName } from '../formulas';
 
 /** A measurement as made that the pieces of a notebook plainly give. */
 export interface AsMadeSuggested {

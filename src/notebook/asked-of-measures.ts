@@ -1,6 +1,6 @@
-import { bodyMeasures, chartRange, charts, type BodyMeasure, type ChartName } from '../craft/charts';
+import { bodyMeasures, chartRange, charts, type BodyMeasure, type ChartName } from '../craft';
 import type { Cell, Entry, Settings, Size } from './document';
-import { writeFineLength } from '../format/quantities';
+import { writeFineLength } from '../format';
 
 /** Something to ask about a measurement that was typed: it stands, and may be a key or a unit that slipped. */
 export interface MeasureQuestion {

@@ -13,8 +13,8 @@ import type {
   RepeatFit,
   Size,
   Swatch,
-} from '.';
-import { nameFrom } from '.';
+} from './document';
+import { nameFrom } from './names';
 
 /*
  * Cells of starters in few words. A cell's id is its name with hyphens, and its name follows from its label unless

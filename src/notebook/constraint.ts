@@ -1,5 +1,5 @@
-import { saidCm } from '../craft/numbers';
-import { capital } from '../format/capital';
+import { formatLength as saidCm } from '../craft';
+import { capital } from '../format';
 import type { Input } from './kind';
 
 /**

@@ -1,5 +1,5 @@
 import { allCells, type Notebook } from './document';
-import { namesIn, sameName } from '../formulas/formula';
+import { namesIn, sameName } from '../formulas';
 import { inputsOf, outputsOf } from './kinds';
 import { nameTable } from './names';
 import { memoizePerCell } from './memoize-per-cell';

@@ -12,7 +12,7 @@ import {
   mostWordings,
 } from './edits';
 import { fileFormat, fileVersion } from './file-head';
-import { sameName } from '../formulas/formula';
+import { sameName } from '../formulas';
 import { tooDeep, tooMuch } from './file-limits';
 import { largestFile } from './limits';
 import { versionOne } from './frozen/version-1';

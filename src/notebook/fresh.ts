@@ -1,5 +1,5 @@
 import { allCells, type EdgePart, type Notebook, type PieceCell, type PieceStretch } from './document';
-import { sameName } from '../formulas/formula';
+import { sameName } from '../formulas';
 import { nameFrom } from './names';
 
 const empty = { value: null };

@@ -1,5 +1,5 @@
 import type { Settings, Size } from './document';
-import { writeLength } from '../format/quantities';
+import { writeLength } from '../format';
 
 /**
  * By how much fronts, closed, are wider or narrower than the back, in each size where they do not meet it.

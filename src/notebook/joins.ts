@@ -1,5 +1,5 @@
 import { allCells, type Cell, type Entry, type Notebook, type PickUpCell, type PieceCell } from './document';
-import { namesIn, readFormula, sameName, type Token } from '../formulas/formula';
+import { namesIn, readFormula, sameName, type Token } from '../formulas';
 import { inputsOf } from './kinds';
 import { nameTable, type Named } from './names';
 

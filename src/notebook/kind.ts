@@ -1,5 +1,5 @@
 import type { Cell, Entry } from './document';
-import type { Unit } from '../formulas/units';
+import type { Unit } from '../formulas';
 
 /** A place in a cell where a value is given or a formula stands. */
 export interface Input {

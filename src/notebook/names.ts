@@ -1,7 +1,7 @@
 import { allCells, type Cell, type Notebook } from './document';
-import { sameName } from '../formulas/formula';
+import { sameName } from '../formulas';
 import { inputsOf, kinds, outputsOf } from './kinds';
-import { numbered } from '../format/numbered';
+import { numbered } from '../format';
 import { memoizePerCell } from './memoize-per-cell';
 
 /** What a name stands for: one input or output of a cell. */

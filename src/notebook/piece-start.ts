@@ -6,7 +6,7 @@ import {
   type PieceCell,
   type RepeatFit,
 } from './document';
-import { namesIn, sameName } from '../formulas/formula';
+import { namesIn, sameName } from '../formulas';
 import { inputsOf } from './kinds';
 import { tableOf } from './name-table';
 

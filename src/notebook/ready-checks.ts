@@ -2,8 +2,8 @@ import { howSurveyed, surveyed, surveySource, type Sample } from '../craft';
 import { measureLabel } from './as-made-message';
 import type { CheckCell, Notebook, Settings } from './document';
 import { nameFrom, nameTable, withFreeName } from './names';
-import { sameName } from '../formulas/formula';
-import { writeLength, writeNumber } from '../format/quantities';
+import { sameName } from '../formulas';
+import { writeLength, writeNumber } from '../format';
 import type { ReadyChoice, ReadyNeed } from './ready-choices';
 
 /** A check that is ready made: told what it is of, it makes the cell. */

@@ -1,7 +1,7 @@
 import { allCells, type Cell, type Notebook, type Settings } from './document';
 import { inputsOf, outputsOf } from './kinds';
 import { namesOf } from './names';
-import { length, mass, rows, sameUnit, stitches, type Unit } from '../formulas/units';
+import { length, mass, rows, sameUnit, stitches, type Unit } from '../formulas';
 
 /** What a person may choose: its words, and what stands for it in a formula. */
 export interface ReadyChoice {

@@ -1,15 +1,20 @@
-export { patternOf } from './write/pattern-of';
+export {
+  patternOf,
+  slotsOf,
+  wrongTemplate,
+  inTerms,
+  inUk,
+  linesOf,
+  reword,
+  sentencesOf,
+  plainText,
+  markdown,
+  html,
+  stitchChoices,
+} from './write';
 export type * from './pattern-document';
 export type { PatternSource } from './source';
-export { slotsOf, wrongTemplate } from './write/sentence';
-export { inTerms, inUk } from './write/terms';
-export { linesOf } from './write/lines-of';
 export { prove, proverOf, type NotProven, type Proof } from './proof';
 export { countLine } from './verify';
 export { notProven, proofWords } from './proof-words';
-export { reword, sentencesOf } from './write/reword';
-export { plainText } from './write/plain-text';
-export { markdown } from './write/markdown';
-export { html } from './write/html';
-export { stitchChoices } from './write/stitch-choices';
-export { notebookFrom } from './adapt/notebook-from';
+export { notebookFrom } from './adapt';

@@ -1,4 +1,4 @@
-import { joinWithAnd } from '../format/join-with-and';
+import { joinWithAnd } from '../format';
 import type { PatternDocument } from './pattern-document';
 import type { Proof } from './proof';
 

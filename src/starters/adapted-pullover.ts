@@ -1,10 +1,10 @@
 import { usualSettings, type Notebook } from '../notebook';
 import { readPattern } from '../pattern/read';
 import { heronPullover } from './heron-pullover';
-import { notebookFrom } from '../pattern/adapt/notebook-from';
+import { notebookFrom } from '../pattern/adapt';
 
 export { heronPullover } from './heron-pullover';
-export { notebookFrom } from '../pattern/adapt/notebook-from';
+export { notebookFrom } from '../pattern/adapt';
 
 /** An invented pattern, adapted to an invented maker: another swatch, and a wider upper arm than any of its sizes has at her bust. */
 export function adaptedPullover(): Notebook {

@@ -1,5 +1,4 @@
-import type { Cell } from '../notebook';
-import { asMade, check, chosen, even, f, formula, pickUp, piece, value } from '../notebook/cell-builders';
+import { type Cell, asMade, check, chosen, even, f, formula, pickUp, piece, value } from '../notebook';
 
 /** A front band, fitted so that the buttonholes have even gaps; its parts in the order they are picked up. */
 function frontBand(

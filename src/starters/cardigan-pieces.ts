@@ -1,5 +1,17 @@
-import type { Cell, PieceStretch, Size } from '../notebook';
-import { chosen, each, even, f, fit, formula, pickUp, piece, value } from '../notebook/cell-builders';
+import {
+  type Cell,
+  type PieceStretch,
+  type Size,
+  chosen,
+  each,
+  even,
+  f,
+  fit,
+  formula,
+  pickUp,
+  piece,
+  value,
+} from '../notebook';
 
 const hemRows = (wide: string): string => `ROUNDCOUNT(${wide} / body_sts * rib_rows)`;
 const alongHem = (label: string, sts: string, rows: string, name: string): Cell =>

@@ -1,6 +1,19 @@
 import { charts } from '../craft';
-import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
-import { charted, chosen, each, f, fit, formula, measure, swatch, value } from '../notebook/cell-builders';
+import {
+  usualSettings,
+  type Cell,
+  type Notebook,
+  type Size,
+  charted,
+  chosen,
+  each,
+  f,
+  fit,
+  formula,
+  measure,
+  swatch,
+  value,
+} from '../notebook';
 import { checks, edges } from './cardigan-edges';
 import { backAndFronts, sleevesOf } from './cardigan-pieces';
 

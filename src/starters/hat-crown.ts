@@ -1,6 +1,9 @@
 import { bodySurvey } from '../craft';
-import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
 import {
+  usualSettings,
+  type Cell,
+  type Notebook,
+  type Size,
   asMade,
   check,
   chosen,
@@ -13,7 +16,7 @@ import {
   piece,
   swatch,
   value,
-} from '../notebook/cell-builders';
+} from '../notebook';
 
 /*
  * A scenario of our own: a hat knit in the round from brim to crown. Swatches, depth and ease are invented; the heads

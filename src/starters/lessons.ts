@@ -1,6 +1,18 @@
 import { charts } from '../craft';
-import { usualSettings, type Cell, type ClassResult, type Notebook, type Size } from '../notebook';
-import { charted, f, fit, formula, measure, swatch, value } from '../notebook/cell-builders';
+import {
+  usualSettings,
+  type Cell,
+  type ClassResult,
+  type Notebook,
+  type Size,
+  charted,
+  f,
+  fit,
+  formula,
+  measure,
+  swatch,
+  value,
+} from '../notebook';
 
 /*
  * A scenario of our own, for a class: a swatch, a scarf and the body of a sweater, all invented. Busts follow the women's

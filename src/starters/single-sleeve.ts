@@ -1,5 +1,8 @@
-import { usualSettings, type Cell, type Notebook, type Size } from '../notebook';
 import {
+  usualSettings,
+  type Cell,
+  type Notebook,
+  type Size,
   asMade,
   check,
   chosen,
@@ -11,7 +14,7 @@ import {
   piece,
   swatch,
   value,
-} from '../notebook/cell-builders';
+} from '../notebook';
 
 /*
  * A scenario of our own: one sleeve to learn on, in a size M and in a size of one's own. Every number is invented

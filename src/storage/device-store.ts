@@ -1,5 +1,4 @@
-import { fileVersion } from '../notebook/file-head';
-import { fileVersionOf } from '../notebook/file-version-of';
+import { fileVersion, fileVersionOf } from '../notebook';
 import { openDatabase, type Database } from './database';
 import { stateFrom } from './earlier-state';
 import { counted, keptFrom, textFrom, type EarlierState } from './stored-notebook';

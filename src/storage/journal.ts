@@ -1,5 +1,4 @@
-import { allCells, type Notebook } from '../notebook';
-import { fileVersion } from '../notebook/file-head';
+import { allCells, type Notebook, fileVersion } from '../notebook';
 import { isEmptyPatch, patchBetween, type NotebookPatch } from './patch';
 
 /** An edit in the journal. */

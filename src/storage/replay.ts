@@ -1,7 +1,12 @@
-import { readFile, type Notebook } from '../notebook';
-import { fileFormat, fileVersion } from '../notebook/file-head';
-import { fileVersionOf } from '../notebook/file-version-of';
-import { migrated, migrations } from '../notebook/migrations';
+import {
+  readFile,
+  type Notebook,
+  fileFormat,
+  fileVersion,
+  fileVersionOf,
+  migrated,
+  migrations,
+} from '../notebook';
 import type { EditsHeld } from './stored-notebook';
 import { journalKeys, journalStorage, type JournalEntry, type JournalStorage } from './journal';
 import { readJournalKey } from './journal-entries';

@@ -1,6 +1,6 @@
 import { flushSync, tick } from 'svelte';
 import type { CellRef } from '../engine';
-import type { Workspace } from '../workspace/workspace.svelte';
+import type { Workspace } from '../workspace';
 
 /**
  * Puts the focus on a place of the leaf, if it is drawn: on its first value, or on its cell's label. Where only a chain

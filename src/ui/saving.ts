@@ -1,5 +1,5 @@
 import { nameFrom } from '../notebook';
-import type { Workspace } from '../workspace/workspace.svelte';
+import type { Workspace } from '../workspace';
 
 /** Hands something to the person as a file. */
 export function saveAsFile(what: Blob, name: string): void {

@@ -1,5 +1,5 @@
 import type { Remote } from 'comlink';
-import type { Cell, Notebook } from '../notebook/document';
+import type { Cell, Notebook } from '../notebook';
 import type { ServedSheet } from './serve';
 
 /** Work under way in a thread beside its updates. */

@@ -7,7 +7,7 @@ import {
   type TrialsRequest,
   type TrialsWatch,
   type WorkTrials,
-} from '../engine/trial-results';
+} from '../engine';
 
 interface Waiting {
   readonly number: number;

@@ -1,5 +1,5 @@
 import { changesBetween, nothingChanged, withWhatIf, type Notebook, type WhatIf } from '../notebook';
-import type { Answer } from '../engine/answers';
+import type { Answer } from '../engine';
 import type { BackgroundQueue, BackgroundState, EndedBecause } from './background-queue';
 
 /** Who is told of the what-ifs of a notebook. */

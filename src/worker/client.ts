@@ -1,17 +1,29 @@
-import { changesBetween, type Changes } from '../notebook/changes';
-import { allCells, type Cell, type Notebook } from '../notebook/document';
-import { inputsOf, outputsOf } from '../notebook/kinds';
-import type { Answer, Checked, CellRef } from '../engine/answers';
-import type { BackgroundQueue, JobSource, BackgroundJob, EndedBecause } from './background-queue';
 import {
+  changesBetween,
+  type Changes,
+  allCells,
+  type Cell,
+  type Notebook,
+  inputsOf,
+  outputsOf,
+} from '../notebook';
+import {
+  type Answer,
+  type Checked,
+  type CellRef,
   brokeDown,
   didNotStart,
   notWorking,
   stillCalculating,
   tookTooLong,
   tookTooLongToTry,
-} from '../engine/sentences';
+} from '../engine';
+import type { BackgroundQueue, JobSource, BackgroundJob, EndedBecause } from './background-queue';
 import { Running, type SheetThread } from './thread';
+
+/** Starts a thread that serves a sheet. */
+export const startThread = (): SheetThread =>
+  new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
 
 /** What the client tells. */
 export interface SheetEvents {

@@ -1,12 +1,15 @@
 import { expose, transfer, type Endpoint } from 'comlink';
-import type { Changes } from '../notebook/changes';
-import type { Answer, Checked, CellRef } from '../engine/answers';
-import { betweenCells } from '../engine/between-cells';
-import { inSlices } from '../engine/in-slices';
-import { WorkedSheet } from '../engine/sheet';
-import type { TrialResults, TrialsRequest } from '../engine/trial-results';
-import { Trials } from '../engine/trials';
-import { inTurn } from '../engine/trials-in-turn';
+import type { Changes } from '../notebook';
+import {
+  type Answer,
+  type Checked,
+  type CellRef,
+  betweenCells,
+  inSlices,
+  type TrialResults,
+  type TrialsRequest,
+} from '../engine';
+import { inTurn, Trials, WorkedSheet } from '../engine/lazy';
 
 /** The sheet as it is called from another thread. */
 export interface ServedSheet {

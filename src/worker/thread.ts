@@ -1,5 +1,5 @@
 import { wrap, type Endpoint, type Remote } from 'comlink';
-import type { Cell, Notebook } from '../notebook/document';
+import type { Cell, Notebook } from '../notebook';
 import { Watchdog } from './watchdog';
 import type { ServedSheet } from './serve';
 

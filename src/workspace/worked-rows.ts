@@ -1,5 +1,5 @@
 import { workPiece, type Piece, type Row } from '../craft';
-import { readPiece } from '../formulas/piece-text';
+import { readPiece } from '../formulas';
 import type { Workspace } from './workspace.svelte';
 
 /** The plan of a piece in one size, and its rows. */

@@ -34,6 +34,8 @@ import { CellSignals, type DependencyRole } from './cell-signals.svelte';
 import { outdated, type OpenNotebook, type StartState } from './start-state';
 import { summaryOf } from './summary';
 import { UpdateScheduler } from './update-scheduler.svelte';
+import { loadNotebookFile } from '../notebook/lazy';
+import { loadCheckedFormula } from '../formulas/lazy';
 
 /** What the desk asks of the sheet: to follow the notebook, and to try a formula without keeping it. */
 export interface Follower {
@@ -333,7 +335,7 @@ export class Workspace {
     }
     const { open } = this;
     const picked = ++this.#picked;
-    const { readFile } = await import('../notebook/file');
+    const { readFile } = await loadNotebookFile();
     const text = await file.text();
     // Of several files the one picked last is wanted.
     if (picked !== this.#picked) return;
@@ -445,7 +447,7 @@ export class Workspace {
   /** The functions that formulas may use are fetched with the first formula that is typed. */
   async #readFormula(typed: string): Promise<FormulaRead> {
     try {
-      const { readCheckedFormula } = await fetched(() => import('../formulas/checked-formula'));
+      const { readCheckedFormula } = await fetched(loadCheckedFormula);
       return readCheckedFormula(typed, this.notebook.settings.decimal);
     } catch {
       const problem =

@@ -1,13 +1,12 @@
-import { checkHolds } from '../../notebook/check-results';
-import type { Change, CheckCell, Size } from '../../notebook/document';
-import type { CellRef } from '../../engine/answers';
+import { checkHolds, type Change, type CheckCell, type Size } from '../../notebook';
 import {
+  type CellRef,
   trialResult,
   type TrialResults,
   type TrialsWatch,
   type WorkTrials,
-} from '../../engine/trial-results';
-import { TrialsEnded } from '../../engine/trials-ended';
+  TrialsEnded,
+} from '../../engine';
 import type { Sample, Tries } from './intervals';
 import type { Outcome } from './goal';
 

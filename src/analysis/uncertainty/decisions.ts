@@ -1,7 +1,6 @@
-import { allCells, type Cell, type Notebook } from '../../notebook/document';
-import { readFormula, storedFormula, type Token } from '../../formulas/formula';
-import { inputsOf, outputsOf } from '../../notebook/kinds';
-import type { CellRef } from '../../engine/answers';
+import { allCells, type Cell, type Notebook, inputsOf, outputsOf } from '../../notebook';
+import { readFormula, storedFormula, type Token } from '../../formulas';
+import type { CellRef } from '../../engine';
 
 /** Functions that settle on one of several values: a count that is allowed, a ratio, a rounded number, whole balls. */
 const deciding = new Set([

@@ -1,10 +1,6 @@
-import type { Halving, Reading } from '../../craft';
-import { gaugeOf } from '../../craft/gauge';
-import { swatchToHalve } from '../../craft/swatch-to-halve';
-import { combineUncertainty } from '../../craft/uncertainty';
-import type { Notebook } from '../../notebook/document';
-import { upstream } from '../../notebook/dependencies';
-import type { CellRef } from '../../engine/answers';
+import { type Halving, type Reading, gaugeOf, swatchToHalve, combineUncertainty } from '../../craft';
+import { type Notebook, upstream } from '../../notebook';
+import type { CellRef } from '../../engine';
 import { allDecisions } from './decisions';
 import { mayLeap, slope, stepOf, type About } from './slopes';
 import { sourcesOf, tapeUncertainty, type Source } from './sources';

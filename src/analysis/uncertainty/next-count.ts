@@ -1,8 +1,6 @@
-import type { Repeat, Rule } from '../../craft';
-import { foundationChain } from '../../craft/foundation-chain';
-import { neighbourChance } from '../../craft/neighbour-chance';
-import type { Cell } from '../../notebook/document';
-import type { CellRef } from '../../engine/answers';
+import { type Repeat, type Rule, foundationChain, neighbourChance } from '../../craft';
+import type { Cell } from '../../notebook';
+import type { CellRef } from '../../engine';
 import { wholeCall } from './decisions';
 import type { Instead } from './works';
 

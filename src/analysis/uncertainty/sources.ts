@@ -1,5 +1,4 @@
-import { chartRange } from '../../craft/charts';
-import { withinLimits } from '../../craft/within-limits';
+import { chartRange, withinLimits } from '../../craft';
 import {
   allCells,
   type Cell,
@@ -7,11 +6,12 @@ import {
   type Notebook,
   type Settings,
   type Size,
-} from '../../notebook/document';
-import type { Input } from '../../notebook/kind';
-import { inputsOf, outputsOf } from '../../notebook/kinds';
-import { length, mass, sameUnit } from '../../formulas/units';
-import type { CellRef } from '../../engine/answers';
+  type Input,
+  inputsOf,
+  outputsOf,
+} from '../../notebook';
+import { length, mass, sameUnit } from '../../formulas';
+import type { CellRef } from '../../engine';
 
 /** Something measured, which may be a little other than it was read. Each is independent of all the others. */
 export interface Source {

@@ -1,6 +1,5 @@
-import type { Change } from '../../notebook/document';
-import { trialNumber, type TrialsWatch, type WorkTrials } from '../../engine/trial-results';
-import { TrialsEnded } from '../../engine/trials-ended';
+import type { Change } from '../../notebook';
+import { trialNumber, type TrialsWatch, type WorkTrials, TrialsEnded } from '../../engine';
 import type { Moved, Works } from './works';
 
 /**

@@ -1,4 +1,4 @@
-import type { CellRef } from '../../engine/answers';
+import type { CellRef } from '../../engine';
 
 /** A place with another value in it: one for each size, in their order; undefined leaves it as it is there. */
 export interface Moved {

@@ -1,6 +1,13 @@
-import { functionNamed } from '../../formulas/functions/signatures';
+import {
+  functionNamed,
+  isDimension,
+  plain,
+  sameUnit,
+  timesUnit,
+  type Dimension,
+  type Unit,
+} from '../../formulas';
 import { own } from '../own-functions';
-import { isDimension, plain, sameUnit, timesUnit, type Dimension, type Unit } from '../../formulas/units';
 import { fits, number, Problem, same, type Derivation, type Derived, type Known } from './derived';
 import { declared, rules } from './rules';
 import { cannotBe, givesAnother, notThatPower, numberOfWhat, percentOf, type Together } from './sentences';

@@ -1,4 +1,4 @@
-import { isDimension, rows, sameUnit, stitches, type Unit } from '../../formulas/units';
+import { isDimension, rows, sameUnit, stitches, type Unit } from '../../formulas';
 import {
   cannotCombine,
   notACondition,

@@ -1,5 +1,5 @@
-import type { FunctionEntry } from '../../formulas/functions/signatures';
 import {
+  type FunctionEntry,
   length,
   plain,
   rowGauge,
@@ -10,8 +10,8 @@ import {
   timesUnit,
   type Dimension,
   type Unit,
-} from '../../formulas/units';
-import { unitInWords } from '../../formulas/unit-in-words';
+  unitInWords,
+} from '../../formulas';
 import { expected, of, Problem, same, type Derived, type Known } from './derived';
 import { countOfWhat, numberOfWhat, takesAnother } from './sentences';
 

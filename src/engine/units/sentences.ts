@@ -1,4 +1,4 @@
-import { capital } from '../../format/capital';
+import { capital } from '../../format';
 import {
   isDimension,
   length,
@@ -11,8 +11,8 @@ import {
   stitches,
   timesUnit,
   type Unit,
-} from '../../formulas/units';
-import { unitInWords } from '../../formulas/unit-in-words';
+  unitInWords,
+} from '../../formulas';
 import type { Syntax } from './syntax';
 
 /** What a formula does with values that have to be of one unit. */

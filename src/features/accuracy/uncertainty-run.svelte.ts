@@ -1,16 +1,16 @@
 import { cellById, type Notebook, type Size } from '../../notebook';
-import { giveOrTake, type Uncertainty } from '../../analysis/uncertainty/give-or-take';
 import {
+  giveOrTake,
+  type Uncertainty,
   nextCountChance,
   nextRoundedChance,
   roundedIn,
   targetOf,
-} from '../../analysis/uncertainty/next-count';
-import type { Works } from '../../analysis/uncertainty/works';
-import { worksByTrials } from '../../analysis/uncertainty/works-by-trials';
-import { TrialsEnded } from '../../engine/trials-ended';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import type { Measurable } from '../../workspace/choosable';
+  type Works,
+  worksByTrials,
+} from '../../analysis/uncertainty';
+import { TrialsEnded } from '../../engine';
+import type { Workspace, Measurable } from '../../workspace';
 import { isLength } from './words';
 
 /** A result's doubt in each size, in their order; and beside a fitted count the chance of another. */

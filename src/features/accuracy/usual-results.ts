@@ -1,7 +1,7 @@
 import { area, isDimension, length, mass, sameUnit } from '../../formulas';
 import { cellById, type Notebook } from '../../notebook';
-import { roundedIn, targetOf } from '../../analysis/uncertainty/next-count';
-import type { Measurable } from '../../workspace/choosable';
+import { roundedIn, targetOf } from '../../analysis/uncertainty';
+import type { Measurable } from '../../workspace';
 
 /** The results that are shown unless a person chooses others: lengths, areas, weights, and counts fitted to a repeat. */
 export function usualResults(notebook: Notebook, places: readonly Measurable[]): Measurable[] {

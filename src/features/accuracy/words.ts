@@ -1,10 +1,8 @@
 import { isDimension, length, sameUnit } from '../../formulas';
 import { writeLength, writeNumber } from '../../format';
 import type { Settings } from '../../notebook';
-import type { Uncertainty, Share } from '../../analysis/uncertainty/give-or-take';
-import type { Measurable } from '../../workspace/choosable';
-import { scaleOf } from '../../workspace/scale';
-import { showNumber, symbolFor } from '../../workspace/display';
+import type { Uncertainty, Share } from '../../analysis/uncertainty';
+import { type Measurable, scaleOf, showNumber, symbolFor } from '../../workspace';
 
 /** "104.3 ± 4.3", without the unit. */
 export function valueAndUncertainty(uncertainty: Uncertainty, place: Measurable, settings: Settings): string {

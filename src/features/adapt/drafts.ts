@@ -1,4 +1,4 @@
-import { journalStorage } from '../../storage/journal';
+import { journalStorage } from '../../storage';
 
 const keyOf = (notebook: string): string => `easewright pattern/${notebook}`;
 const inMemory = new Map<string, string>();

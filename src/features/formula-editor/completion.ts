@@ -1,8 +1,15 @@
-import { deepestBrackets, longestFormula, sameName, unitInWords, type FunctionEntry } from '../../formulas';
+import {
+  deepestBrackets,
+  longestFormula,
+  sameName,
+  unitInWords,
+  type FunctionEntry,
+  readCheckedFormula,
+  functionNamed,
+  functions,
+  docsOf,
+} from '../../formulas';
 import { nameTable, type Named, type Notebook } from '../../notebook';
-import { readCheckedFormula } from '../../formulas/checked-formula';
-import { functionNamed, functions } from '../../formulas/functions/signatures';
-import { docsOf } from '../../formulas/functions/docs';
 import { partsOf } from './formula-parts';
 
 /** Something that could stand where a word of a formula is being typed. */

@@ -1,5 +1,5 @@
 import type { Cell, Notebook, Section, Size } from '../../notebook';
-import { linesOf, type ValueLine } from '../../workspace/lines';
+import { linesOf, type ValueLine } from '../../workspace';
 
 /** A line of the leaf with a value or a result for each size. */
 export interface DrawnLine {

@@ -1,6 +1,6 @@
 import { checkHolds, inputsOf, outputsOf, type Cell, type Size } from '../../notebook';
 import type { CellRef } from '../../engine';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 
 /** What a cell comes to for the line that sums up the notebook. */
 export interface Checked {

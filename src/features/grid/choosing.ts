@@ -1,6 +1,6 @@
 import { blockBetween, isShared, lineAt, placesOf, type Block, type Corner, type DrawnLine } from './block';
 import { linesOn } from './clipboard';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 
 /** A place of the leaf that holds a value or a result, as an element. */
 export function isValueCell(element: Element | null): element is HTMLElement {

@@ -1,9 +1,7 @@
-import { clearValues } from '../../notebook/clear-values';
+import { clearValues, inputsOf, outputsOf } from '../../notebook';
 import { drawnLines, lineAt, placesOf, type Block, type Corner, type DrawnLine } from './block';
 import { copyOf, unitOf, type Copied } from './copying';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import { valueLine } from '../../workspace/lines';
-import { inputsOf, outputsOf } from '../../notebook';
+import { type Workspace, valueLine } from '../../workspace';
 
 /** What was copied last from a leaf, so that pasting it back loses no digits. */
 let last: Copied | undefined;

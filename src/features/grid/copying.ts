@@ -1,8 +1,7 @@
 import type { Unit } from '../../formulas';
 import { isShared, type Block, type DrawnLine } from './block';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import { type Workspace, numberOf, showNumber } from '../../workspace';
 import type { Exact } from './pasting';
-import { numberOf, showNumber } from '../../workspace/display';
 
 export interface Copied {
   /** Tab-separated values. */

@@ -1,6 +1,6 @@
-import { fillValues, sizesAfter } from '../../notebook/fill-values';
+import { fillValues, sizesAfter } from '../../notebook';
 import type { Block } from './block';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 
 /** Fills the first size of a block into its others; of a block of one size, into all sizes that come after it. */
 export function fillAlong(workspace: Workspace, { lines, sizes }: Block): void {

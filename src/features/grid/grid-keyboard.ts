@@ -1,7 +1,7 @@
 import { blockAt, copy, cut, empty, paste } from './clipboard';
 import { Choosing, cornerOf, isValueCell, type Step } from './choosing';
 import type { Block } from './block';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 import { fillAlong } from './filling';
 import { adjacentLine, nearestLine, valueCell, cellsIn, rowFrom } from './drawn-cells';
 import { TabStop } from './tab-stop';

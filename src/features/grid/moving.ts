@@ -1,6 +1,6 @@
 import type { Notebook } from '../../notebook';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import { goTo } from '../../ui/focus';
+import type { Workspace } from '../../workspace';
+import { goTo } from '../../ui';
 
 /** Where a cell stands: its section, and how many cells are before it there. */
 export function cellPlace(notebook: Notebook, id: string): { section: string; at: number } | undefined {

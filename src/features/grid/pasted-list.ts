@@ -1,5 +1,5 @@
-import { bracketed } from '../../format/bracketed';
-import { sizeListAt } from '../../pattern/read/size-list-at';
+import { bracketed } from '../../format';
+import { sizeListAt } from '../../pattern/read';
 
 /** More than any list of sizes. */
 const longestList = 400;

@@ -7,12 +7,12 @@ import {
   type Notebook,
   type Size,
   type WrittenAs,
+  givenIn,
 } from '../../notebook';
-import { givenIn } from '../../notebook/fill-values';
 import type { DrawnLine } from './block';
 import { pastedList, withListsSpread } from './pasted-list';
 import { widest, withoutHeadings, type Table } from './headings';
-import { typedNumber } from '../../workspace/display';
+import { typedNumber } from '../../workspace';
 
 /** A number as it is stored, remembered beside the text that was copied. */
 export interface Exact {

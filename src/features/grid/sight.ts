@@ -1,4 +1,4 @@
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 
 /** Keeps the desk told which cells of the leaf are far out of sight: the browser says so of those it does not lay out. */
 export function sight(grid: HTMLElement, { outOfSight }: Workspace): { destroy(): void } {

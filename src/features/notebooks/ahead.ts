@@ -1,5 +1,5 @@
-import { Journal } from '../../storage/journal';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import { Journal } from '../../storage';
+import type { Workspace } from '../../workspace';
 import type { Found, Opening } from './opening';
 
 /** The journal of a notebook as it was found. */

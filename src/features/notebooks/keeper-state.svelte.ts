@@ -6,7 +6,7 @@ import {
   type SaveStatus,
   type StorageError,
 } from '../../storage';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 import { alone, askToStay, duplicateOn, renameOn } from './in-store';
 import type { Opening } from './opening';
 import { Unsaved } from './unsaved.svelte';

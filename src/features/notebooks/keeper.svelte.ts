@@ -15,8 +15,8 @@ import {
   type StorageError,
 } from '../../storage';
 import { readFile, writeFile, type FileRead, type Notebook } from '../../notebook';
-import { cardigan } from '../../starters/cardigan';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import { cardigan } from '../../starters';
+import type { Workspace } from '../../workspace';
 import { journalOf, type Ahead } from './ahead';
 import {
   apartSays,

@@ -1,9 +1,15 @@
-import type { KeptNotebook } from '../../storage/stored-notebook';
-import { journalKeys } from '../../storage/journal';
-import { openedLast } from '../../storage/opened-last';
-import type { Replayed } from '../../storage/replay';
-import { storageErrorOf, type StorageError } from '../../storage/storage-error';
+import {
+  type KeptNotebook,
+  journalKeys,
+  openedLast,
+  type Replayed,
+  storageErrorOf,
+  type StorageError,
+} from '../../storage';
 import type { FileRead, Notebook } from '../../notebook';
+import { loadCardigan } from '../../starters/lazy';
+import { loadReplay, loadShareAddress } from '../../storage/lazy';
+import { loadNotebookFile } from '../../notebook/lazy';
 
 const linkBeginning = '#notebook=';
 
@@ -42,13 +48,13 @@ export async function opening(): Promise<Opening> {
 
 /** The starter cardigan, as a page begins with it. */
 export async function example(): Promise<Opening> {
-  const { cardigan } = await import('../../starters/cardigan');
+  const { cardigan } = await loadCardigan();
   return { notebook: cardigan() };
 }
 
 async function lastOne(): Promise<Opening | Omit<Opening, 'notebook'>> {
   try {
-    const journal = journalKeys().length > 0 ? await import('../../storage/replay') : undefined;
+    const journal = journalKeys().length > 0 ? await loadReplay() : undefined;
     const chains = journal?.journalled() ?? new Map<string, readonly never[]>();
     const edited = [...chains].map(([id, own]) => ({ id, at: Math.max(...own.map(({ at }) => at)) }));
     const last = await openedLast(edited.sort((one, other) => other.at - one.at)[0]);
@@ -73,7 +79,7 @@ async function lastOne(): Promise<Opening | Omit<Opening, 'notebook'>> {
 export async function linked(): Promise<FileRead | undefined> {
   const { hash } = location;
   if (!hash.startsWith(linkBeginning)) return undefined;
-  const { textInLink } = await import('../../storage/share-address');
+  const { textInLink } = await loadShareAddress();
   const found = await textInLink(hash);
   return 'problem' in found ? found : readFile(found.text);
 }
@@ -86,5 +92,5 @@ export function forgetLink(): void {
 
 /** What checks a file is fetched for those who have one: a first visit opens without. */
 async function readFile(text: string): Promise<FileRead> {
-  return (await import('../../notebook/file')).readFile(text);
+  return (await loadNotebookFile()).readFile(text);
 }

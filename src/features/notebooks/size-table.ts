@@ -1,8 +1,6 @@
 import type { TableCell } from '../../storage';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import { unitOf } from '../grid/copying';
-import { linesOf } from '../../workspace/lines';
-import { numberOf, showNumber, symbolFor } from '../../workspace/display';
+import { type Workspace, linesOf, numberOf, showNumber, symbolFor } from '../../workspace';
+import { unitOf } from '../grid';
 
 /**
  * The notebook as a table for other programs: a line of the leaf to a row, a size to a column, numbers as they are shown.

@@ -1,9 +1,10 @@
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 import type { Ahead } from './ahead';
 import SaveStatus from './SaveStatus.svelte';
 import { Keeper } from './keeper.svelte';
 import Notices from './Notices.svelte';
 import type { Opening } from './opening';
+import { loadOffline } from '../../storage/lazy';
 
 /** What keeps the notebook, and what of it stands on the page. Fetched once the notebook can be read. */
 export interface Started {
@@ -26,7 +27,7 @@ function whenIdle(workspace: Workspace, then: () => void): void {
 
 async function storePage(keeper: Keeper): Promise<void> {
   const version = document.querySelector<HTMLScriptElement>('script[type="module"][src]')?.src ?? '';
-  const { workOffline } = await import('../../storage/offline');
+  const { workOffline } = await loadOffline();
   await workOffline('./offline-worker.js', version, {
     newerIsReady: () => (keeper.newerIsReady = true),
     isNewer: () => keeper.tell('This is a newer version of the page than the one you used last.'),

@@ -1,4 +1,4 @@
-import { latestTime } from '../../storage/stored-notebook';
+import { latestTime } from '../../storage';
 
 /** Clocks of one device, or of two windows, may be a little apart. */
 const aLittle = 60_000;

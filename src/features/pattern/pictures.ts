@@ -1,7 +1,7 @@
 import type { SchematicSpec } from '../../pictures/schematic';
 import type { PatternDocument } from '../../pattern';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import { schematicOf } from '../pictures/schematic-spec';
+import type { Workspace } from '../../workspace';
+import { schematicOf } from '../pictures';
 import { drawnForPaper } from './with-measurements';
 
 /** The schematic of a pattern: of the sizes it is written for, and of no other. Nothing where there is nothing to draw. */

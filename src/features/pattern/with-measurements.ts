@@ -6,7 +6,7 @@ import {
   type SchematicSpec,
 } from '../../pictures/schematic';
 import type { PatternBlock, PatternDocument } from '../../pattern';
-import { shown } from '../../pattern/write/sentence';
+import { shown } from '../../pattern/write';
 
 /**
  * In px. A4 has 680 between its margins, and Letter a little more: what is written on a drawing is printed at 7 points or

@@ -9,7 +9,7 @@ import {
 } from '../../notebook';
 import { isDimension, length, sameUnit } from '../../formulas';
 import type { Graded } from '../../pictures';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 
 /** A measurement that can be drawn against the sizes, and where it stands in the notebook. */
 export interface Gradable {

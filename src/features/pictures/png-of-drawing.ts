@@ -1,4 +1,4 @@
-import { pngOfCanvas } from '../../pictures/charts/png-of-canvas';
+import { pngOfCanvas } from '../../pictures/charts';
 import { printedSize } from './printed-size';
 
 /** An SVG as a PNG at print resolution. Rejects where the browser cannot draw it. */

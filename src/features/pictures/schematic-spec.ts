@@ -1,10 +1,6 @@
-import { allCells, type PieceCell } from '../../notebook';
-import { joinsOf } from '../../notebook/joins';
-import type { PlannedSize, SchematicSpec } from '../../pictures/schematic';
-import { layOf } from '../../pictures/schematic';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import { surroundings } from '../../workspace/surroundings.svelte';
-import { workedPiece } from '../../workspace/worked-rows';
+import { allCells, type PieceCell, joinsOf } from '../../notebook';
+import { type PlannedSize, type SchematicSpec, layOf } from '../../pictures/schematic';
+import { type Workspace, surroundings, workedPiece } from '../../workspace';
 
 /**
  * The schematic of the notebook on the desk, in one size or all; a component that reads it follows its pieces.

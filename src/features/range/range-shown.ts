@@ -1,13 +1,16 @@
 import { isDimension } from '../../formulas';
 import { goesInSteps, type RangeSpec } from '../../pictures';
 import { trialNumber, trialResult } from '../../engine';
-import { cellRefKey, type Choosable } from '../../workspace/choosable';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import { symbolFor } from '../../workspace/display';
+import {
+  cellRefKey,
+  type Choosable,
+  type Workspace,
+  symbolFor,
+  messageOn,
+  surroundings,
+} from '../../workspace';
 import { shownFactor } from './shown-factor';
-import { messageOn } from '../../workspace/messages';
-import { surroundings } from '../../workspace/surroundings.svelte';
-import { unitOf } from '../what-if/typed-change';
+import { unitOf } from '../what-if';
 import type { Moved } from './range-sweep.svelte';
 
 /**

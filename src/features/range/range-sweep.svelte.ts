@@ -1,7 +1,5 @@
 import type { CellRef, TrialResults } from '../../engine';
-import { cellRefKey, type Choosable } from '../../workspace/choosable';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import type { OpenNotebook } from '../../workspace/start-state';
+import { cellRefKey, type Choosable, type Workspace, type OpenNotebook } from '../../workspace';
 import { isFit } from './usual';
 import { whatMoves } from './what-moves';
 import { wholeRepeats, type WholeRepeat } from './whole-repeats';

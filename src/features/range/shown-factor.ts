@@ -1,7 +1,7 @@
 import { cmPerInch } from '../../craft';
 import { isDimension, type Unit } from '../../formulas';
 import type { Settings, WrittenAs } from '../../notebook';
-import { isGauge, yarnUnit } from '../../workspace/display';
+import { isGauge, yarnUnit } from '../../workspace';
 
 /** What a stored number is multiplied by where it is shown: 1 / 2.54 for a length in inches, say. */
 export function shownFactor(unit: Unit, settings: Settings, written?: WrittenAs): number {

@@ -1,6 +1,6 @@
 import { downstream, type Input, type Notebook, type Settings } from '../../notebook';
 import { type Unit, isDimension, length, rows, sameUnit, stitches } from '../../formulas';
-import type { Choosable } from '../../workspace/choosable';
+import type { Choosable } from '../../workspace';
 import { shownFactor } from './shown-factor';
 
 /** A range to begin with, in stored units: round steps on both sides of where the input stands. */

@@ -10,9 +10,8 @@ import {
 } from '../../notebook';
 import { length, mass, isDimension, sameUnit, type Unit } from '../../formulas';
 import type { CellRef } from '../../engine';
-import type { Looked } from '../../analysis/solve/tries-by-trials';
-import type { Measurable } from '../../workspace/choosable';
-import { typedNumber } from '../../workspace/display';
+import type { Looked } from '../../analysis/solve';
+import { type Measurable, typedNumber } from '../../workspace';
 
 /** The checks of a notebook, which hold or do not. */
 export function checksOf(notebook: Notebook): CheckCell[] {

@@ -1,5 +1,5 @@
 import { isDimension } from '../../formulas';
-import { wrongSearch } from '../../analysis/solve/search';
+import { wrongSearch } from '../../analysis/solve';
 import {
   choosableIn,
   chosenIn,
@@ -8,10 +8,11 @@ import {
   measurable,
   cellRefKey,
   type Measurable,
-} from '../../workspace/choosable';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import { exactly, scaleOf } from '../../workspace/scale';
-import { symbolFor } from '../../workspace/display';
+  type Workspace,
+  exactly,
+  scaleOf,
+  symbolFor,
+} from '../../workspace';
 import { checksOf, hangsOn, inputAt, typedAt, usualWithin } from './form';
 import type { Sought } from './solve-run.svelte';
 import { usualBounds } from './usual-bounds';

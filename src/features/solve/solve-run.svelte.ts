@@ -1,10 +1,13 @@
 import type { Size } from '../../notebook';
-import { TrialsEnded } from '../../engine/trials-ended';
-import { triesByTrials, type TriesByTrials } from '../../analysis/solve/tries-by-trials';
-import { workBack, type WorkBack, type WorkedBack } from '../../analysis/solve/solve';
-import { messageOn } from '../../workspace/messages';
-import type { OpenNotebook } from '../../workspace/start-state';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import { TrialsEnded } from '../../engine';
+import {
+  triesByTrials,
+  type TriesByTrials,
+  workBack,
+  type WorkBack,
+  type WorkedBack,
+} from '../../analysis/solve';
+import { messageOn, type OpenNotebook, type Workspace } from '../../workspace';
 
 /** What is to be looked for. */
 export interface Sought extends Pick<WorkBack, 'search' | 'wish'> {

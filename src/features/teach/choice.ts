@@ -9,7 +9,7 @@ import {
   type ClassSheet,
   type Notebook,
 } from '../../notebook';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 
 type ResultRef = Pick<ClassResult, 'cell' | 'key'>;
 

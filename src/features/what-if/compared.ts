@@ -1,8 +1,7 @@
 import { isDimension, type Unit } from '../../formulas';
 import type { Settings, Size } from '../../notebook';
 import type { Results } from '../../engine';
-import type { Choosable } from '../../workspace/choosable';
-import { showNumber, symbolFor } from '../../workspace/display';
+import { type Choosable, showNumber, symbolFor } from '../../workspace';
 
 /** A result in one size: as it is, and where it stands under a what-if, by how much it differs. */
 export interface ComparedValue {

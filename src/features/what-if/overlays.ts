@@ -1,6 +1,5 @@
 import type { Overlay } from '../../pictures';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import { workedPlan } from '../../workspace/worked-rows';
+import { type Workspace, workedPlan } from '../../workspace';
 import { onIn, workedWhatIfs } from './worked.svelte';
 
 /** Goes up with every result of a what-if, and with what-ifs switched on and off; costs nothing where none is on. */

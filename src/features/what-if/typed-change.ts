@@ -9,9 +9,14 @@ import {
   type Unit,
 } from '../../formulas';
 import type { Change } from '../../notebook';
-import type { Choosable } from '../../workspace/choosable';
-import type { Workspace } from '../../workspace/workspace.svelte';
-import { showNumber, symbolFor, typeable, typedNumber } from '../../workspace/display';
+import {
+  type Choosable,
+  type Workspace,
+  showNumber,
+  symbolFor,
+  typeable,
+  typedNumber,
+} from '../../workspace';
 
 /** The unit of a value as far as it is known. */
 export function unitOf(workspace: Workspace, { cell, key, part }: Choosable): Unit {

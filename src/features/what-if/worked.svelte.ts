@@ -1,6 +1,6 @@
 import type { WhatIf } from '../../notebook';
 import { Results } from '../../engine';
-import type { Workspace } from '../../workspace/workspace.svelte';
+import type { Workspace } from '../../workspace';
 
 /** The results of the what-ifs that are on, as they arrive. */
 export class WorkedWhatIfs {

@@ -12,8 +12,10 @@ import {
   type MotifFit,
   type Repeat,
   type Rule,
+  cm,
+  perCm,
+  whole,
 } from '../../craft';
-import { cm, perCm, whole } from '../../craft/numbers';
 import { fabricText } from '../piece-text';
 import { chosen, nth } from './choice.evaluate';
 import { pairs, readingsOf } from './pairs.evaluate';

@@ -11,7 +11,7 @@ import {
   type MotifFit,
   type Rule,
 } from '../../craft';
-import { length, timesUnit } from '../units';
+import { length, timesUnit } from '..';
 import { writeGauge } from '../../format';
 import {
   amount,

@@ -1,6 +1,6 @@
 import { plainOf, type Amount } from '../../explain/amount';
 import type { Work } from '../../explain/work';
-import type { TextRun } from '../../explain/working';
+import type { TextRun } from '../../explain/step';
 
 /** A division that leaves something over, as a step: "58 rows ÷ 10 = 5, remainder 8". */
 export function withRemainder(

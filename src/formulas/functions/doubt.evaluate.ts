@@ -5,8 +5,8 @@ import {
   neighbourChance,
   widthUncertainty,
   type Rule,
+  whole,
 } from '../../craft';
-import { whole } from '../../craft/numbers';
 import { pairs, readingsOf } from './pairs.evaluate';
 import type { TradeFunction } from './trade-function';
 

@@ -8,7 +8,7 @@ import {
   widthUncertainty,
   type Rule,
 } from '../../craft';
-import { length, timesUnit } from '../units';
+import { length, timesUnit } from '..';
 import { amount, dimensionOf, lengthOf, numberIn as n, plainOf, type Amount } from '../../explain/amount';
 import type { Shows, Work } from '../../explain/work';
 import { multipleOf, ruleInWords } from './fitted.explain';

@@ -10,8 +10,8 @@ import {
   sidewaysRib,
   type EdgeFabric,
   type Rule,
+  whole,
 } from '../../craft';
-import { whole } from '../../craft/numbers';
 import { edgeText, readEdge } from '../edge-text';
 import { nth } from './choice.evaluate';
 import { inGroups, inSteps, timed } from '../steps';

@@ -13,7 +13,7 @@ import {
   type EdgeStretch,
   type Rule,
 } from '../../craft';
-import { inGroups, inSteps, timed } from '../steps';
+import { inGroups, inSteps, timed } from '..';
 import {
   amount,
   bare,
@@ -28,7 +28,7 @@ import {
   type Amount,
 } from '../../explain/amount';
 import type { Shows, Work } from '../../explain/work';
-import type { TextRun } from '../../explain/working';
+import type { TextRun } from '../../explain/step';
 import { withRemainder } from './division.explain';
 import { fitted, multipleOf, ruleInWords } from './fitted.explain';
 

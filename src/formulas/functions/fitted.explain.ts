@@ -1,7 +1,7 @@
 import { fitCount, type Repeat, type Rule } from '../../craft';
 import { bare, numberIn, type Amount } from '../../explain/amount';
 import type { Work } from '../../explain/work';
-import type { TextRun } from '../../explain/working';
+import type { TextRun } from '../../explain/step';
 
 /** "multiple of 8 + 3", "multiple of 4", "multiple of 8 − 1" */
 export function multipleOf(work: Work, multiple: Amount, plus: Amount): TextRun[] {

@@ -13,8 +13,9 @@ import {
   seamsTake,
   strainOf,
   stretchOf,
+  cmPerInch,
+  whole,
 } from '../../craft';
-import { cmPerInch, whole } from '../../craft/numbers';
 import type { TradeFunction } from './trade-function';
 
 /** Lengths, and what a body and a fabric make of them: all in cm. */

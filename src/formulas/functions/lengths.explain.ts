@@ -16,7 +16,7 @@ import {
   whole,
   cmPerInch,
 } from '../../craft';
-import { strain } from '../units';
+import { strain } from '..';
 import {
   amount,
   lengthOf,

@@ -1,5 +1,4 @@
-import { CraftError, edgeOf, lengthOf, type Row, shapedSide, widthAt } from '../../craft';
-import { whole } from '../../craft/numbers';
+import { CraftError, edgeOf, lengthOf, type Row, shapedSide, widthAt, whole } from '../../craft';
 import { pieceText, readPiece, stretchText } from '../piece-text';
 import { chosen, nth } from './choice.evaluate';
 import type { TradeFunction } from './trade-function';

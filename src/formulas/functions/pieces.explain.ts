@@ -13,8 +13,7 @@ import {
   type Row,
   type Stretch,
 } from '../../craft';
-import { rowGauge, stitchGauge } from '../units';
-import { readHowWorked } from '../read-how-worked';
+import { rowGauge, stitchGauge, readHowWorked } from '..';
 import {
   amount,
   areaOf,
@@ -27,7 +26,7 @@ import {
   type Amount,
 } from '../../explain/amount';
 import type { Shows, Work } from '../../explain/work';
-import type { TextRun } from '../../explain/working';
+import type { TextRun } from '../../explain/step';
 import { gathered } from './shaping.explain';
 import { spaced } from './spaced.explain';
 import { taperRequest, tapered } from './tapered.explain';

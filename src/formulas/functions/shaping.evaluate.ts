@@ -1,5 +1,4 @@
-import { gather, shapeEachRepeat, spaceEvenly, taper, type Order } from '../../craft';
-import { whole } from '../../craft/numbers';
+import { gather, shapeEachRepeat, spaceEvenly, taper, type Order, whole } from '../../craft';
 import { shapedEvery } from '../shaped-every';
 import { inGroups, inSteps } from '../steps';
 import type { TradeFunction } from './trade-function';

@@ -1,5 +1,5 @@
 import { gather, shapeEachRepeat, whole } from '../../craft';
-import { inSteps } from '../steps';
+import { inSteps } from '..';
 import { bare, numberIn as n, plainOf, stitchesOf, textOf, type Amount } from '../../explain/amount';
 import type { Shows, Work } from '../../explain/work';
 import { spaced } from './spaced.explain';

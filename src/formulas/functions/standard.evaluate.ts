@@ -1,5 +1,4 @@
-import { CraftError } from '../../craft';
-import { roundDown, roundNearest, roundUp, whole } from '../../craft/numbers';
+import { CraftError, roundDown, roundNearest, roundUp, whole } from '../../craft';
 import type { TradeFunction } from './trade-function';
 
 /*

@@ -1,5 +1,5 @@
 import { CraftError, roundDown, roundNearest, roundUp, whole } from '../../craft';
-import { isDimension, plain, type Unit } from '../units';
+import { isDimension, plain, type Unit } from '..';
 import { amount, numberIn as n, plainOf, truthOf } from '../../explain/amount';
 import type { Shows } from '../../explain/work';
 

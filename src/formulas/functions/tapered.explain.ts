@@ -1,6 +1,5 @@
 import { taper, whole, type Order } from '../../craft';
-import { inGroups } from '../steps';
-import { shapedEvery } from '../shaped-every';
+import { inGroups, shapedEvery } from '..';
 import { numberIn, plainOf, rowsOf, stitchesOf, textOf, type Amount } from '../../explain/amount';
 import type { Work } from '../../explain/work';
 import { withRemainder } from './division.explain';

@@ -1,5 +1,4 @@
-import { notionsFor, poolYarn, timeFor, yarnFor, yarnWeightsFor } from '../../craft';
-import { whole } from '../../craft/numbers';
+import { notionsFor, poolYarn, timeFor, yarnFor, yarnWeightsFor, whole } from '../../craft';
 import { chosen } from './choice.evaluate';
 import type { TradeFunction } from './trade-function';
 

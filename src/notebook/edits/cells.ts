@@ -1,5 +1,5 @@
 import { allCells, cellById, type Cell, type Notebook } from '../document';
-import { renameIn, sameName } from '../../formulas/formula';
+import { renameIn, sameName } from '../../formulas';
 import { mapFormulas } from '../kinds';
 import { namesOf, withFreeName, wrongName } from '../names';
 import { mostCells, type Applied } from './edit';

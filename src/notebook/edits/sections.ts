@@ -1,5 +1,5 @@
 import type { Notebook, Section } from '../document';
-import { sameName } from '../../formulas/formula';
+import { sameName } from '../../formulas';
 import { namesOf } from '../names';
 import { added, copyOf, following } from './cells';
 import type { Applied, Edit } from './edit';

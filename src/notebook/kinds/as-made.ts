@@ -1,8 +1,8 @@
 import type { AsMadeCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
-import { numbered } from '../../format/numbered';
-import { length, plain } from '../../formulas/units';
+import { numbered } from '../../format';
+import { length, plain } from '../../formulas';
 
 const widthName = (cell: AsMadeCell, at: number): string => numbered(`${cell.name}_part`, at);
 const timesName = (cell: AsMadeCell, at: number): string => numbered(`${cell.name}_times`, at);

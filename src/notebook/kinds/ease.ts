@@ -1,7 +1,7 @@
 import type { EaseCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
-import { length, plain } from '../../formulas/units';
+import { length, plain } from '../../formulas';
 
 export const ease: Kind<EaseCell> = {
   kind: 'ease',

@@ -1,7 +1,7 @@
 import type { RepeatEntry, RepeatFit } from '../document';
 import { mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
-import { plain, rows, stitches } from '../../formulas/units';
+import { plain, rows, stitches } from '../../formulas';
 
 /** The inputs of a repeat: `back_multiple`, and `back_multiple_2` for the second of several. */
 export function repeatInputs(name: string, repeat: RepeatEntry, number: number): Input[] {

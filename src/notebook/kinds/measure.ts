@@ -1,7 +1,7 @@
 import type { Measure, MeasureUnit } from '../document';
 import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
-import { length, mass, plain, rows, stitches, type Unit } from '../../formulas/units';
+import { length, mass, plain, rows, stitches, type Unit } from '../../formulas';
 
 /** No body and no garment has a measurement beyond these, cm: our own bounds, wide on purpose. */
 const measurable = [0, 1000] as const;

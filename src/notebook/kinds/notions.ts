@@ -1,7 +1,7 @@
 import type { NotionsCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Input, Kind } from '../kind';
-import { length, plain } from '../../formulas/units';
+import { length, plain } from '../../formulas';
 
 const some = { whole: true, least: 1 } as const;
 

@@ -1,7 +1,7 @@
 import type { EdgePart, Entry, PickUpCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
-import { length, plain, rows, stitchGauge, stitches } from '../../formulas/units';
+import { length, plain, rows, stitchGauge, stitches } from '../../formulas';
 import { repeatInputs } from './fit';
 
 type Field = Omit<Input, 'key' | 'name' | 'entry'> & { field: string };

@@ -3,7 +3,7 @@ import { shapedEdge } from '../shaped-edge';
 import { mapEntry } from '../entry';
 import { howWorked } from '../how-worked';
 import type { Input, Kind, Output } from '../kind';
-import { area, length, plain, rows, stitches } from '../../formulas/units';
+import { area, length, plain, rows, stitches } from '../../formulas';
 
 type Field = Omit<Input, 'key' | 'name' | 'entry'> & { field: string; called: string };
 const count = { whole: true, least: 0 } as const;

@@ -1,7 +1,7 @@
 import type { SpacingCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
-import { plain, stitches } from '../../formulas/units';
+import { plain, stitches } from '../../formulas';
 
 const some = { whole: true, least: 1 } as const;
 

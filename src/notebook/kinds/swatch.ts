@@ -1,8 +1,8 @@
 import type { Entry, Swatch, SwatchReading } from '../document';
 import { mapEntry } from '../entry';
 import type { Input, Kind, Output } from '../kind';
-import { numbered } from '../../format/numbered';
-import { length, mass, plain, rowGauge, rows, stitchGauge, stitches, type Unit } from '../../formulas/units';
+import { numbered } from '../../format';
+import { length, mass, plain, rowGauge, rows, stitchGauge, stitches, type Unit } from '../../formulas';
 
 type Counted = 'sts' | 'rows';
 const field = { sts: 'stitches', rows: 'rows' } as const;

@@ -1,8 +1,8 @@
 import type { YarnCell } from '../document';
 import { mapEntry } from '../entry';
 import type { Kind } from '../kind';
-import { numbered } from '../../format/numbered';
-import { area, length, mass, plain } from '../../formulas/units';
+import { numbered } from '../../format';
+import { area, length, mass, plain } from '../../formulas';
 
 /** What formulas call the area in one of the fabrics of a yarn. */
 const areaName = (cell: YarnCell, at: number): string => numbered(`${cell.name}_area`, at);

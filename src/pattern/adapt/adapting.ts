@@ -1,6 +1,5 @@
-import type { Cell } from '../../notebook';
+import { type Cell, formula } from '../../notebook';
 import type { PerSize, StatedPattern } from '../read';
-import { formula } from '../../notebook/cell-builders';
 import { CellCollector } from './cell-collector';
 
 /** Which of the pattern's sizes a number is taken from; each may be another in one's own column. */

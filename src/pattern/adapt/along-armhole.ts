@@ -1,5 +1,4 @@
-import type { Cell, EdgePart } from '../../notebook';
-import { f, formula, pickUp } from '../../notebook/cell-builders';
+import { type Cell, type EdgePart, f, formula, pickUp } from '../../notebook';
 import { statedCell } from './adapting';
 import { fabricOf } from './fabrics';
 import { underarmName } from './left-stitches';

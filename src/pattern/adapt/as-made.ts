@@ -1,5 +1,5 @@
 import type { PerSize } from '../read';
-import { asMade } from '../../notebook/cell-builders';
+import { asMade } from '../../notebook';
 import type { Adapting } from './adapting';
 import type { Fabric } from './fabrics';
 import type { MadePart } from './making';

@@ -1,6 +1,5 @@
-import type { Cell } from '../../notebook';
+import { type Cell, swatch, value } from '../../notebook';
 import { gaugeFor, type StatedGauge } from '../read';
-import { swatch, value } from '../../notebook/cell-builders';
 import type { Adapting } from './adapting';
 import type { GarmentPart } from './parts';
 import { isEdge } from './shape-of';

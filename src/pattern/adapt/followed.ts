@@ -1,5 +1,5 @@
-import { capital } from '../../format/capital';
-import { formula } from '../../notebook/cell-builders';
+import { capital } from '../../format';
+import { formula } from '../../notebook';
 import { listOf, type Adapting } from './adapting';
 import type { Fabric } from './fabrics';
 import { besides } from './numbers';

@@ -1,5 +1,5 @@
 import type { PerSize } from '../read';
-import { check } from '../../notebook/cell-builders';
+import { check } from '../../notebook';
 import type { Adapting } from './adapting';
 import type { Fabric } from './fabrics';
 import {

@@ -1,5 +1,4 @@
-import { formula } from '../../notebook/cell-builders';
-import type { Cell } from '../../notebook';
+import { formula, type Cell } from '../../notebook';
 import type { PerSize } from '../read';
 import { statedCell } from './adapting';
 import { fabricOf } from './fabrics';

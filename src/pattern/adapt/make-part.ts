@@ -1,7 +1,6 @@
-import type { Cell, PieceCell } from '../../notebook';
-import { numbered } from '../../format/numbered';
+import { type Cell, type PieceCell, formula, piece } from '../../notebook';
+import { numbered } from '../../format';
 import type { PerSize } from '../read';
-import { formula, piece } from '../../notebook/cell-builders';
 import { pickedUpAlongArmhole } from './along-armhole';
 import { makeStretch, type MadeStretch } from './make-stretch';
 import type { BothWays, MadePart, Making } from './making';

@@ -1,6 +1,5 @@
-import type { Cell, Entry, PieceStretch } from '../../notebook';
+import { type Cell, type Entry, type PieceStretch, f, formula, value } from '../../notebook';
 import type { PerSize } from '../read';
-import { f, formula, value } from '../../notebook/cell-builders';
 import { fabricOf, type Fabric } from './fabrics';
 import { leftCells } from './left-stitches';
 import type { BothWays, Making } from './making';

@@ -1,6 +1,5 @@
-import type { Cell, RepeatFit } from '../../notebook';
+import { type Cell, type RepeatFit, f, formula, value } from '../../notebook';
 import type { PerSize } from '../read';
-import { f, formula, value } from '../../notebook/cell-builders';
 import type { Adapting, SizeFor } from './adapting';
 import type { RowZone, StitchZone } from './parts';
 

@@ -1,5 +1,4 @@
-import type { Cell, Entry } from '../../notebook';
-import { f } from '../../notebook/cell-builders';
+import { type Cell, type Entry, f } from '../../notebook';
 import type { Fabric } from './fabrics';
 import type { BothWays, Making } from './making';
 import { RowChain, rowsCell, type RowsNeeded } from './numbers';

@@ -1,4 +1,4 @@
-import { formula } from '../../notebook/cell-builders';
+import { formula } from '../../notebook';
 import { statedCell, type Adapting } from './adapting';
 import type { Fabric } from './fabrics';
 import { rowsIn, underarmOf, type Parts, type RowZone, type StitchZone } from './parts';

@@ -1,7 +1,6 @@
-import { capital } from '../../format/capital';
-import type { Cell } from '../../notebook';
+import { capital } from '../../format';
+import { type Cell, formula, measure, value } from '../../notebook';
 import type { PerSize } from '../read';
-import { formula, measure, value } from '../../notebook/cell-builders';
 import { listOf, sizeNames, statedCell, type Adapting, type SizeFor } from './adapting';
 
 /** A finished measurement that the fitting follows: the pattern's, by the size that is taken, and the wanted one. */

@@ -1,6 +1,5 @@
-import type { Cell, Size } from '../../notebook';
+import { type Cell, type Size, each, formula, measure, value } from '../../notebook';
 import type { MeasureOf, PerSize, StatedMeasure } from '../read';
-import { each, formula, measure, value } from '../../notebook/cell-builders';
 import { statedCell, type Adapting, type SizeFor } from './adapting';
 import { addLists, type Parts } from './parts';
 import { putWish, type Wish } from './wish';

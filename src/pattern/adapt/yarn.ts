@@ -1,5 +1,5 @@
 import type { StatedGauge } from '../read';
-import { f, formula, value } from '../../notebook/cell-builders';
+import { f, formula, value } from '../../notebook';
 import { statedCell, type Adapting } from './adapting';
 import type { Fabric, OwnSwatch } from './fabrics';
 import { besides } from './numbers';

@@ -1,9 +1,7 @@
 import { CraftError } from '../../craft';
 import { allCells, inputsOf, type Cell, type PickUpCell, type PieceCell } from '../../notebook';
 import { namesIn, sameName, stitches } from '../../formulas';
-import { workFormula } from '../../explain/expression';
-import { syntaxOf } from '../../explain/syntax';
-import { Work } from '../../explain/work';
+import { workFormula, syntaxOf, Work } from '../../explain';
 import type { Garment, MeantPiece } from './garment';
 
 /** Where the first stitches of a piece come from, as its formula has it. */

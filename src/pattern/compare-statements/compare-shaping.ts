@@ -1,5 +1,6 @@
 import type { Piece, Row } from '../../craft';
 import type { SideStatement } from '../verify';
+import type { Mismatch } from './mismatch';
 
 /** A stretch of an edge that a piece is picked up along. */
 export interface EdgeStretch {
@@ -13,12 +14,6 @@ export interface Meant {
   readonly labels: readonly string[];
   /** The stretches it is picked up along, in their order; undefined where it is picked up along none. */
   readonly edge: readonly EdgeStretch[] | undefined;
-}
-
-/** Something that a text says of a piece and that is otherwise; `line` where it says it. */
-export interface Mismatch {
-  readonly line?: number;
-  readonly problem: string;
 }
 
 /**

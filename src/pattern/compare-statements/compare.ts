@@ -1,12 +1,12 @@
-import { joinWithAnd } from '../../format/join-with-and';
-import type { PartRead, PrintedKind, PrintedPart, PrintedPattern, VerifiedPiece } from '../verify';
+import { joinWithAnd } from '../../format';
+import type { PartRead, PrintedKind, PrintedPart, PrintedPattern } from '../verify';
 import type { PatternSource } from '../source';
 import { asRead, type Expected } from './expected';
 import { garmentOf, type Garment } from './garment';
 import { makingUpMeant } from './joined';
 import { matched } from './match';
 import { measurementsMeant } from './measured';
-import { comparePiece, type PieceWrong } from './piece';
+import { comparePiece, type PieceWrong, type ReadPiece } from './piece';
 import { gaugeMeant, materialsMeant } from './supplies';
 import { abbreviationsMeant, cautionsMeant, notesMeant } from './terms-meant';
 
@@ -16,9 +16,7 @@ export interface ReadPattern {
   readonly parts: readonly ReadPart[];
 }
 
-export type ReadPart =
-  | { readonly kind: 'piece'; readonly cell: string; readonly bySize: readonly VerifiedPiece[] }
-  | { readonly kind: 'other'; readonly read: PartRead };
+export type ReadPart = ReadPiece | { readonly kind: 'other'; readonly read: PartRead };
 
 /** Whether a block of a part is in a person's own words. */
 export type InOwnWords = (part: number, block: number) => boolean;

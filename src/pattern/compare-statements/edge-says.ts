@@ -1,7 +1,7 @@
 import type { SideStatement } from '../verify';
 import { lengths } from './expected';
 import type { EdgeMeant } from './piece-meant';
-import type { Mismatch } from './piece-says';
+import type { Mismatch } from './mismatch';
 
 /** The stretches of an edge against what they are picked up from, and whether each is told how it comes out even. */
 export function edgeSays(

@@ -1,7 +1,7 @@
 import type { SideStatement } from '../verify';
 import { asRead } from './expected';
 import type { PieceMeant } from './piece-meant';
-import type { Mismatch } from './piece-says';
+import type { Mismatch } from './mismatch';
 
 type Heading = Extract<SideStatement, { kind: 'heading' }>;
 

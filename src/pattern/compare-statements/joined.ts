@@ -1,6 +1,6 @@
 import { allCells, upstream, type CheckCell } from '../../notebook';
 import { namesIn, sameName } from '../../formulas';
-import { syntaxOf, type Syntax } from '../../explain/syntax';
+import { syntaxOf, type Syntax } from '../../explain';
 import { beginningOf, givenTo, middleOf } from './begins';
 import { asRead, printed, type Expected } from './expected';
 import type { Garment } from './garment';

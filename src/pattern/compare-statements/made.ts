@@ -10,9 +10,7 @@ import {
   type Named,
 } from '../../notebook';
 import { namesIn, plain, sameName, type Unit } from '../../formulas';
-import { workFormula } from '../../explain/expression';
-import { syntaxOf } from '../../explain/syntax';
-import { Work } from '../../explain/work';
+import { workFormula, syntaxOf, Work } from '../../explain';
 import type { Garment, WorkedPiece } from './garment';
 
 /** Formulas that go through more other formulas are not followed. */

@@ -1,4 +1,4 @@
-import { uncapital } from '../../format/uncapital';
+import { uncapital } from '../../format';
 import { allCells, cellById, ownColumn, type EaseCell } from '../../notebook';
 import { namesIn, sameName } from '../../formulas';
 import { asRead, lengths, type Expected } from './expected';

@@ -1,7 +1,7 @@
 import { sameName } from '../../formulas';
 import { beginningOf, givenTo, middleOf, type Beginning } from './begins';
 import { asRead } from './expected';
-import { chainsMeant } from './holes-say';
+import { chainsMeant } from './chains-meant';
 import { swatchOf, type Garment, type MeantPiece, type WorkedPiece } from './garment';
 import { crochetStitches } from './terms-meant';
 import { workedAs } from './tools-meant';

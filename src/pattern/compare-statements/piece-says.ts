@@ -3,13 +3,8 @@ import { asRead } from './expected';
 import { edgeSays } from './edge-says';
 import { headingsSay } from './headings-say';
 import { holesSay } from './holes-say';
+import type { Mismatch } from './mismatch';
 import type { PieceMeant } from './piece-meant';
-
-/** Something a piece says that is otherwise than it is meant; `line` where it says it. */
-export interface Mismatch {
-  readonly line?: number;
-  readonly problem: string;
-}
 
 /** What a piece says against how it is meant. */
 export interface PieceSays {

@@ -1,7 +1,6 @@
 import type { Row } from '../../craft';
-import type { PrintedPart } from '../verify';
+import type { PrintedPart, VerifiedPiece } from '../verify';
 import { compareShaping } from './compare-shaping';
-import type { ReadPart } from './compare';
 import type { Garment } from './garment';
 import { pieceMeant, type PieceMeant } from './piece-meant';
 import { pieceSays, type InOwnWords } from './piece-says';
@@ -18,7 +17,12 @@ interface PieceCompared {
   readonly unread: readonly number[];
 }
 
-type ReadPiece = Extract<ReadPart, { kind: 'piece' }>;
+/** A piece as it was read: what following it comes to in each size. */
+export interface ReadPiece {
+  readonly kind: 'piece';
+  readonly cell: string;
+  readonly bySize: readonly VerifiedPiece[];
+}
 
 /** What compares a piece, as it was followed in every size, with its rows and with how it is meant. */
 export function comparePiece(

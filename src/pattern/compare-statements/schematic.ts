@@ -1,5 +1,5 @@
 import type { Row, Stretch } from '../../craft';
-import { joinsOf, type JoinEdge } from '../../notebook/joins';
+import { joinsOf, type JoinEdge } from '../../notebook';
 import { asRead, lengths, type Expected } from './expected';
 import type { Garment, MeantPiece } from './garment';
 

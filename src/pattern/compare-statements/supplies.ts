@@ -1,4 +1,4 @@
-import { joinWithAnd } from '../../format/join-with-and';
+import { joinWithAnd } from '../../format';
 import { allCells, type NotionsCell, type Swatch, type YarnCell } from '../../notebook';
 import { asRead, lengths, longLengths, printed, type Expected, type ExpectedAmounts } from './expected';
 import { resultsOf, swatchOf, type Garment } from './garment';

@@ -1,5 +1,5 @@
 import { allCells } from '../../notebook';
-import { joinWithAnd } from '../../format/join-with-and';
+import { joinWithAnd } from '../../format';
 import { glossaryOf } from '../verify';
 import { asRead, printed, type Expected } from './expected';
 import type { Garment } from './garment';

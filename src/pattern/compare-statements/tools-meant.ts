@@ -1,5 +1,5 @@
 import type { Swatch } from '../../notebook';
-import { joinWithAnd } from '../../format/join-with-and';
+import { joinWithAnd } from '../../format';
 import { asRead, type Expected } from './expected';
 import type { Garment } from './garment';
 import { crochetStitches } from './terms-meant';

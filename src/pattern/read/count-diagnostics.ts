@@ -1,4 +1,4 @@
-import { capital } from '../../format/capital';
+import { capital } from '../../format';
 import type { PerSize, StatedMultiple } from './types';
 
 /** So many sizes are told one by one; of more it is said how many there are. */

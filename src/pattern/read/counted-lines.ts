@@ -1,4 +1,4 @@
-import { bracketed } from '../../format/bracketed';
+import { bracketed } from '../../format';
 import { verifyPiece } from '../verify';
 import type { PerSize } from './types';
 

@@ -1,4 +1,4 @@
-import { capital } from '../../format/capital';
+import { capital } from '../../format';
 
 /**
  * The piece that a heading is about, and how many of it are made.

@@ -1,5 +1,4 @@
-import { capital } from '../../format/capital';
-import { uncapital } from '../../format/uncapital';
+import { capital, uncapital } from '../../format';
 import { cutByComma } from './cut-by-comma';
 import { canBeCount, countsApart, mostOfAny, noCounts, noMultiple, tooFew } from './count-diagnostics';
 import type { RowsBySize } from './counted-lines';

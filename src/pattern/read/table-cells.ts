@@ -1,4 +1,4 @@
-import { bracketed } from '../../format/bracketed';
+import { bracketed } from '../../format';
 
 const number = /^(?:\d[\d.,/\s]*[½⅓⅔¼¾⅛⅜⅝⅞]?|[½⅓⅔¼¾⅛⅜⅝⅞]|[-–—−])\s*(?:cm|in|["″”])?$/u;
 const unitOf = /\s*(cm|in|["″”])$/u;

@@ -1,4 +1,4 @@
-import { bracketed } from '../../format/bracketed';
+import { bracketed } from '../../format';
 import type { LogicalLine } from './lines';
 import { cellsOf, isNumber, isRule, listed } from './table-cells';
 

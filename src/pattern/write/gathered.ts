@@ -1,6 +1,6 @@
 import { CraftError, workPiece, type Piece, type Row, type Stretch } from '../../craft';
 import { allCells, type PieceCell, type Size, type Swatch } from '../../notebook';
-import { uncapital } from '../../format/uncapital';
+import { uncapital } from '../../format';
 import type { LeftOut, PatternNote } from '../pattern-document';
 import type { PatternSource } from '../source';
 

@@ -1,1 +1,1 @@
-export { tableOf } from '../../notebook/name-table';
+export { tableOf } from '../../notebook';

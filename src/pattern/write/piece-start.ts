@@ -1,4 +1,4 @@
-import { startOf as startIn, type Start } from '../../notebook/piece-start';
+import { startOf as startIn, type Start } from '../../notebook';
 import type { GatheredPiece } from './gathered';
 import type { PatternSource } from '../source';
 

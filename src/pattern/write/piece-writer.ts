@@ -1,4 +1,4 @@
-import { bracketed } from '../../format/bracketed';
+import { bracketed } from '../../format';
 import type { Size, Swatch } from '../../notebook';
 import type { PatternBlock } from '../pattern-document';
 import { shown, theirs, type Sentences, type Slots } from './sentence';

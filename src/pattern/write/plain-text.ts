@@ -1,4 +1,4 @@
-import { bracketed } from '../../format/bracketed';
+import { bracketed } from '../../format';
 import type { PatternBlock, PatternDocument, PatternTable } from '../pattern-document';
 import { proofWords } from '../proof-words';
 import type { Proof } from '../proof';

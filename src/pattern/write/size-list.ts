@@ -1,5 +1,5 @@
-import { bySize } from '../../format/bracketed';
-import { ordinal } from '../../formulas/ordinal';
+import { bySize } from '../../format';
+import { ordinal } from '../../formulas';
 
 /** A value for each size that a line is written for, in the order of its sizes; null where a size skips it. */
 export type BySize<T> = readonly (T | null)[];

@@ -1,6 +1,6 @@
 import { foundationChain } from '../../craft';
 import type { RepeatFit } from '../../notebook';
-import { ordinal } from '../../formulas/ordinal';
+import { ordinal } from '../../formulas';
 import { armholeLines, edgeLines } from './edge-lines';
 import { chains, wordsFor } from './fabric-words';
 import type { GatheredPiece, WorkedStretch } from './gathered';

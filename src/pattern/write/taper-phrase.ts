@@ -1,4 +1,4 @@
-import { joinWithAnd } from '../../format/join-with-and';
+import { joinWithAnd } from '../../format';
 import { ordinals, sizeList, times, type BySize } from './size-list';
 
 /** Where the shaping of a taper falls, by the row of the stretch, from 1. */

@@ -1,4 +1,4 @@
-import { capital } from '../../format/capital';
+import { capital } from '../../format';
 
 /** Whose terms a text is in. */
 export type Terms = 'US' | 'UK';

@@ -1,6 +1,4 @@
-import { capital } from '../../format/capital';
-import { uncapital } from '../../format/uncapital';
-import { joinWithAnd } from '../../format/join-with-and';
+import { capital, uncapital, joinWithAnd } from '../../format';
 import { figure, inUnit, lengthFigure, lengthInWords, unitWord } from './in-words';
 import type { PlotTable, Shown } from './types';
 

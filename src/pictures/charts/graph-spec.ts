@@ -1,5 +1,5 @@
 import { easesIn, letterFor, type GradingSpec } from './grading';
-import { capital } from '../../format/capital';
+import { capital } from '../../format';
 import { figure, inUnit, lengthInWords, rowWord, unitWord } from './in-words';
 import { offsByRow, orderLabels, orderOf } from './orders';
 import { overlaidSizes } from './overlays';

@@ -1,4 +1,4 @@
-import type { Row } from '../../craft/types';
+import type { Row } from '../../craft';
 import { edgesOf, type Corner } from './series';
 import type { PlotSpec } from './types';
 

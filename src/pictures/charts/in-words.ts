@@ -1,4 +1,4 @@
-import type { Row } from '../../craft/types';
+import type { Row } from '../../craft';
 import type { Shown } from './types';
 
 const cmPerInch = 2.54;

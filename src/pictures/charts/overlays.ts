@@ -1,4 +1,4 @@
-import type { Row } from '../../craft/types';
+import type { Row } from '../../craft';
 import { edgesOf, isWorked, type DrawnSize } from './series';
 import type { Overlay, OverlayEntry, PlotSpec } from './types';
 

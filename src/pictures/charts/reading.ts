@@ -1,5 +1,5 @@
 import { offsOf, tapersIn } from './ideal-line';
-import { capital } from '../../format/capital';
+import { capital } from '../../format';
 import { lengthInWords, rowWord, stitchesInWords } from './in-words';
 import { overlaidSizes, type OverlaidSize } from './overlays';
 import { drawnSizes, type DrawnSize } from './series';

@@ -1,4 +1,4 @@
-import type { Row } from '../../craft/types';
+import type { Row } from '../../craft';
 import { sizeStyle, type SizeStyle } from './palette';
 import type { PlotSpec, Which, WorkedSize } from './types';
 

@@ -1,9 +1,9 @@
 import { offsOf, tapersIn } from './ideal-line';
-import { capital } from '../../format/capital';
+import { capital } from '../../format';
 import { figure, lengthFigure, rowWord, unitWord } from './in-words';
 import { overlaidSizes, type OverlaidSize } from './overlays';
 import { aloneIn, drawnSizes, isWorked } from './series';
-import type { Row } from '../../craft/types';
+import type { Row } from '../../craft';
 import type { PlotSpec, PlotTable, WorkedSize } from './types';
 import { workedOn } from './worked-on';
 

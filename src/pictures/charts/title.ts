@@ -1,4 +1,4 @@
-import { bySize } from '../../format/bracketed';
+import { bySize } from '../../format';
 import { offsOf, tapersIn } from './ideal-line';
 import {
   figure,
@@ -11,7 +11,7 @@ import {
 } from './in-words';
 import { overlaidSizes } from './overlays';
 import { acrossOf, aloneIn, drawnSizes, isWorked } from './series';
-import type { Row } from '../../craft/types';
+import type { Row } from '../../craft';
 import type { PlotSpec, WorkedSize } from './types';
 
 type Worked = WorkedSize & { readonly rows: readonly Row[] };

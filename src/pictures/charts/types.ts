@@ -1,4 +1,4 @@
-import type { Piece, Row, Stretch } from '../../craft/types';
+import type { Piece, Row, Stretch } from '../../craft';
 
 /**
  * What a plot shows. `stitches`: the count of every row. `width`: the width of every row, to scale.

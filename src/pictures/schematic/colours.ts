@@ -1,4 +1,4 @@
-import { themes, type Theme } from '../charts/theme';
+import { themes, type Theme } from '../charts';
 import type { SchematicSpec } from './types';
 
 /** What a drawing is drawn in; for paper its own paper and the pieces are white, so that no tint is printed. */

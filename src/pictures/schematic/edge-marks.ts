@@ -1,5 +1,4 @@
-import { markSpots } from '../charts/mark-spots';
-import { rowAt } from '../charts/series';
+import { markSpots, rowAt } from '../charts';
 import type { Outline } from './outline';
 import type { Corner } from './outline-path';
 

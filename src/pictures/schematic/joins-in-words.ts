@@ -1,6 +1,6 @@
 import { isolated } from './markup';
 import { nameOf } from './measures';
-import type { JoinEdge } from '../../notebook/joins';
+import type { JoinEdge } from '../../notebook';
 import type { SchematicPiece, SchematicSpec } from './types';
 
 /** A join with the small letter that marks it on both edges, and a sentence of what meets. */

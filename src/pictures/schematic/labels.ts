@@ -1,4 +1,4 @@
-import { wrapped } from '../charts/wrapped';
+import { wrapped } from '../charts';
 
 /** A box on the drawing, in px. */
 export interface Box {

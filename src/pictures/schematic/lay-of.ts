@@ -1,5 +1,12 @@
-import { allCells, type Notebook, type PickUpCell, type PieceCell } from '../../notebook/document';
-import { usesMainly, type JoinEdge, type NotebookJoin } from '../../notebook/joins';
+import {
+  allCells,
+  type Notebook,
+  type PickUpCell,
+  type PieceCell,
+  usesMainly,
+  type JoinEdge,
+  type NotebookJoin,
+} from '../../notebook';
 
 /** How the pieces of a notebook lie on a schematic, by id. */
 export function layOf(

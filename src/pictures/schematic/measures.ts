@@ -1,4 +1,4 @@
-import type { Stretch } from '../../craft/types';
+import type { Stretch } from '../../craft';
 import { isolated } from './markup';
 import type { PlannedSize, SchematicPiece } from './types';
 

@@ -1,4 +1,4 @@
-import type { EdgeStep, Piece, Row, Side } from '../../craft/types';
+import type { EdgeStep, Piece, Row, Side } from '../../craft';
 
 /** What is shaped on a row: at its left or right edge, seen from the right side, or across it. */
 export interface Shaped {

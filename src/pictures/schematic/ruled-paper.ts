@@ -1,4 +1,4 @@
-import { everyFor } from '../charts/rulings';
+import { everyFor } from '../charts';
 import { px } from './markup';
 import type { Outline } from './outline';
 import type { Scale } from './outline-path';

@@ -17,7 +17,7 @@ import { outlineOf } from './outline';
 import type { Lettered } from './schematic-table';
 import { drawnSize, missingOf } from './missing';
 import { sidesOf } from './sides-of';
-import type { JoinEdge } from '../../notebook/joins';
+import type { JoinEdge } from '../../notebook';
 import type { SchematicPiece, SchematicSpec } from './types';
 
 /** A mark of a join on one edge of this piece. */

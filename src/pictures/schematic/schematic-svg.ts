@@ -1,5 +1,5 @@
-import { bracketed } from '../../format/bracketed';
-import { unitWord } from '../charts/in-words';
+import { bracketed } from '../../format';
+import { unitWord } from '../charts';
 import { BlockBeingDrawn, type, writeLines, type Block } from './block';
 import { coloursOf } from './colours';
 import { joinsInWords, shownJoins } from './joins-in-words';

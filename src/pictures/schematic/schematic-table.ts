@@ -1,6 +1,5 @@
-import { uncapital } from '../../format/uncapital';
-import { unitWord } from '../charts/in-words';
-import type { PlotTable } from '../charts/types';
+import { uncapital } from '../../format';
+import { unitWord, type PlotTable } from '../charts';
 import { isolated } from './markup';
 import { measuresOf, type Measure } from './measures';
 import { lengthText } from './size-figures';

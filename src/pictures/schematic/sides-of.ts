@@ -1,5 +1,5 @@
-import type { Side } from '../../craft/types';
-import type { JoinEdge } from '../../notebook/joins';
+import type { Side } from '../../craft';
+import type { JoinEdge } from '../../notebook';
 import type { Outline } from './outline';
 
 const both = ['left', 'right'] as const;

@@ -1,6 +1,5 @@
-import { capital } from '../../format/capital';
-import { unitWord } from '../charts/in-words';
-import { sizeStyle, type SizeStyle } from '../charts/palette';
+import { capital } from '../../format';
+import { unitWord, sizeStyle, type SizeStyle } from '../charts';
 import {
   BlockBeingDrawn,
   drawOutline,

@@ -1,6 +1,5 @@
-import { capital } from '../../format/capital';
-import { lengthInWords, unitWord } from '../charts/in-words';
-import type { PlotTable } from '../charts/types';
+import { capital } from '../../format';
+import { lengthInWords, unitWord, type PlotTable } from '../charts';
 import { isDrawable } from './missing';
 import { lengthText } from './size-figures';
 import type { SchematicPiece, SchematicSpec } from './types';

@@ -1,6 +1,5 @@
-import { bySize } from '../../format/bracketed';
-import { writeLength } from '../../format/quantities';
-import type { Shown } from '../charts/types';
+import { bySize, writeLength } from '../../format';
+import type { Shown } from '../charts';
 
 /** A length of a schematic, without its unit: tenths of a cm, eighths of an inch. */
 export function lengthText(cm: number, { unit, decimal }: Shown): string {

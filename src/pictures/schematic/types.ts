@@ -1,6 +1,6 @@
-import type { Piece } from '../../craft/types';
-import type { NotebookJoin } from '../../notebook/joins';
-import type { Shown, WorkedSize } from '../charts/types';
+import type { Piece } from '../../craft';
+import type { NotebookJoin } from '../../notebook';
+import type { Shown, WorkedSize } from '../charts';
 
 /** One size of a piece, with the plan it was worked from: the plan says at which edge stitches were left or added. */
 export interface PlannedSize extends WorkedSize {

@@ -1,8 +1,7 @@
 import { untrack } from 'svelte';
 import { allCells, type Notebook } from '../../../notebook';
 import type { Overlay } from '../../../pictures';
-import type { Workspace } from '../../../workspace/workspace.svelte';
-import { workedPlan } from '../../../workspace/worked-rows';
+import { type Workspace, workedPlan } from '../../../workspace';
 
 /**
  * The pieces as they were before the last edit, from when its results have come until the next edit is worked or they

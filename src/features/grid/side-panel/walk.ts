@@ -1,6 +1,6 @@
 import { allCells, dependenciesOf, type Notebook } from '../../../notebook';
-import type { Workspace } from '../../../workspace/workspace.svelte';
-import { goTo } from '../../../ui/focus';
+import type { Workspace } from '../../../workspace';
+import { goTo } from '../../../ui';
 
 /** The cells one step away: those that feed a cell, or those it feeds, in the order of the notebook. */
 export function oneStep(notebook: Notebook, cell: string, way: 'precedents' | 'dependents'): string[] {

@@ -1,6 +1,5 @@
-import type { Input, Notebook, Size } from '../../../notebook';
-import { ownValues } from '../../../notebook/size-lists';
-import { showNumber, symbolFor } from '../../../workspace/display';
+import { type Input, type Notebook, type Size, ownValues } from '../../../notebook';
+import { showNumber, symbolFor } from '../../../workspace';
 
 const mostNamed = 6;
 

@@ -1,4 +1,4 @@
-import { joinWithAnd } from '../../../format/join-with-and';
+import { joinWithAnd } from '../../../format';
 import { allCells } from '../../../notebook';
 import type { Gathered } from '../gathered';
 import type { PatternPart, Sentence } from '../../pattern-document';

@@ -1,4 +1,4 @@
-import { joinWithAnd } from '../../../format/join-with-and';
+import { joinWithAnd } from '../../../format';
 import { allCells, upstream, type CheckCell, type Named, tableOf } from '../../../notebook';
 import { sameName } from '../../../formulas';
 import type { Gathered } from '../gathered';

@@ -1,11 +1,10 @@
-import { joinWithAnd } from '../../../format/join-with-and';
+import { joinWithAnd } from '../../../format';
 import { allCells, type NotionsCell, type YarnCell } from '../../../notebook';
-import type { Gathered } from '../gathered';
+import { type Gathered, swatchNamed } from '../gathered';
 import type { PatternPart, Sentence } from '../../pattern-document';
 import { sentencesOf } from '../reword';
 import { shown, theirs, type Sentences } from '../sentence';
 import { sizeList, type BySize } from '../size-list';
-import { swatchNamed } from '../gathered';
 import type { PatternSource } from '../../source';
 import { lengthIn, numbersIn, yarnLengthIn } from '../written';
 import { namesOtherTool, workedWith } from '../worked-with';

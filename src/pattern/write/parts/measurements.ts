@@ -1,9 +1,14 @@
-import { bracketed } from '../../../format/bracketed';
-import { measureLabel } from '../../../notebook/as-made-message';
-import { uncapital } from '../../../format/uncapital';
-import { allCells, ownColumn, upstream, type AsMadeCell, type EaseCell, tableOf } from '../../../notebook';
+import { bracketed, uncapital, writeLength } from '../../../format';
+import {
+  measureLabel,
+  allCells,
+  ownColumn,
+  upstream,
+  type AsMadeCell,
+  type EaseCell,
+  tableOf,
+} from '../../../notebook';
 import { namesIn, sameName } from '../../../formulas';
-import { writeLength } from '../../../format';
 import type { Gathered, WorkedPlan } from '../gathered';
 import type { PatternPart, PatternTable } from '../../pattern-document';
 import { shown, type Sentences } from '../sentence';

@@ -1,4 +1,4 @@
-import { capital } from '../../../format/capital';
+import { capital } from '../../../format';
 import { byShape } from '../by-shape';
 import { wordsFor } from '../fabric-words';
 import { spacingPhrase, type RowPlan } from '../spacing-phrase';

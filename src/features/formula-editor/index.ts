@@ -1,0 +1,1 @@
+export { default as FormulaLine } from './FormulaLine.svelte';

@@ -1,0 +1,7 @@
+export { default as LineLegend } from './LineLegend.svelte';
+export { default as Numbers } from './Numbers.svelte';
+export { default as PlotSheet } from './PlotSheet.svelte';
+export { default as RowPlot } from './RowPlot.svelte';
+export { default as SavePicture } from './SavePicture.svelte';
+export { placeByKey } from './place-by-key';
+export { schematicOf } from './schematic-spec';

@@ -1,0 +1,1 @@
+export { choosableIn, isOnSheet, putOnSheet, takeOffSheet } from './choice';

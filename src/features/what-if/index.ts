@@ -1,0 +1,2 @@
+export { whatIfOverlays, whatIfsVersion } from './overlays';
+export { unitOf } from './typed-change';

@@ -1,0 +1,2 @@
+/* Parts of the room that are fetched when they are first wanted. */
+export const loadCheckedFormula = () => import('./checked-formula');

@@ -1,0 +1,1 @@
+export { notebookFrom } from './notebook-from';
