@@ -19,6 +19,8 @@ export class Selection {
   /** The cell the focus is in, or was in last. */
   readonly here: string | null = $derived(this.position?.cell ?? null);
   #editing: Editing | null = $state.raw(null);
+  /** The cell that is deleted once the person has said yes. */
+  pendingDeletion: string | null = $state(null);
   /** The cell that is being dragged. */
   dragging: string | null = $state(null);
   /** The value that a what-if is being made of, and the what-if it is to go in, if not a new one. */

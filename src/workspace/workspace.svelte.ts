@@ -4,10 +4,8 @@ import { Announcements } from './announcements.svelte';
 import { Calculation, type Follower } from './calculation.svelte';
 import { CellSignals } from './cell-signals.svelte';
 import { Complaints } from './complaints.svelte';
-import { Deletion } from './deletion.svelte';
 import { OpenDocument } from './document.svelte';
 import { FormulaEntry } from './formula-entry';
-import { PickedFiles } from './picked-files';
 import { Selection } from './selection.svelte';
 import type { OpenNotebook, StartState } from './start-state';
 import { ViewState } from './view-state.svelte';
@@ -25,8 +23,6 @@ export class Workspace {
   readonly selection: Selection;
   readonly view: ViewState;
   readonly formulas: FormulaEntry;
-  readonly deletion: Deletion;
-  readonly pickedFiles: PickedFiles;
 
   /**
    * @param follower called once, before the parts of the workspace are there: it may use them from the first time on that
@@ -56,8 +52,6 @@ export class Workspace {
     this.selection = new Selection(this.document, signals);
     this.view = new ViewState(this.document);
     this.formulas = new FormulaEntry(this.document, this.calculation);
-    this.deletion = new Deletion(this.document, this.view, announcements);
-    this.pickedFiles = new PickedFiles(this.document, this.complaints, announcements);
     this.calculation.show(notebook);
   }
 

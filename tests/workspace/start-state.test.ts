@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { allCells, cellById, type Change, type Notebook } from '../../src/notebook';
 import type { Checked } from '../../src/engine';
 import { Workspace } from '../../src/workspace/workspace.svelte';
+import { openFile } from '../../src/app/open-file';
 import { paste } from '../../src/features/grid/clipboard';
 import { formula, measure, notebookOf } from '../engine/notebook-of';
 import { until } from '../until';
@@ -134,13 +135,13 @@ test('a file that is read slowly does not replace the notebook opened meanwhile,
   const textOf = (title: string): string => new Workspace(titled(title), () => slow).document.file();
   let read = (_text: string): void => {};
   const slowly = new Promise<string>((resolve) => (read = resolve));
-  const first = workspace.pickedFiles.open(file('First', slowly));
-  await workspace.pickedFiles.open(file('Second', Promise.resolve(textOf('Second'))));
+  const first = openFile(workspace, file('First', slowly));
+  await openFile(workspace, file('Second', Promise.resolve(textOf('Second'))));
   read(textOf('First'));
   await first;
   expect([workspace.notebook.title, workspace.complaint]).toEqual(['Second', null]);
 
-  const third = workspace.pickedFiles.open(file('Third', Promise.resolve(textOf('Third'))));
+  const third = openFile(workspace, file('Third', Promise.resolve(textOf('Third'))));
   workspace.document.begin(titled('Cardigan'));
   await third;
   expect(workspace.notebook.title).toBe('Cardigan');
