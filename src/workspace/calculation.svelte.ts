@@ -10,11 +10,11 @@ import { UpdateScheduler } from './update-scheduler.svelte';
 /** The engine as the workspace needs it: it follows the notebook, and tries a formula without keeping it. */
 export interface Follower {
   show(notebook: Notebook): void;
-  check(formula: string, place: CellRef): Promise<Checked>;
+  check(formula: string, at: CellRef): Promise<Checked>;
   /** Works the notebook shown last with some changes, many times over. */
   readonly trials: WorkTrials;
   /** Works the what-ifs that are on, after the notebook itself and after every edit of it; returns what ends it. */
-  followWhatIfs(told: WhatIfEvents): Promise<() => void>;
+  followWhatIfs(events: WhatIfEvents): Promise<() => void>;
   /** Whether all that was shown has been worked. */
   readonly settled: boolean;
 }
