@@ -138,7 +138,7 @@ export default ts.config(
       eqeqeq: 'error',
       'no-console': 'error',
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
-      // Memos and counters behind explicit versions are plain maps on purpose: see workspace/workspace.svelte.ts.
+      // Memos and counters behind explicit versions are plain maps on purpose: see workspace/calculation.svelte.ts.
       'svelte/prefer-svelte-reactivity': 'off',
     },
   },

@@ -16,7 +16,7 @@ export function followInWorker(workspace: Workspace): Follower {
     const [sheet, { messagesOn: toldOn }] = await Promise.all([loadSheetClient(), loadMessages()]);
     workspace.allResults.messageFor = toldOn(workspace);
     client = new sheet.SheetClient(sheet.startThread, {
-      answer: (answer) => workspace.applyAnswer(answer),
+      answer: (answer) => workspace.calculation.applyAnswer(answer),
       quarantined: (_cells, sentence) => workspace.complaints.add(sentence),
       comingBack: (sentence) => (workspace.announcement = sentence),
       failed: (sentence) => workspace.complaints.add(sentence),

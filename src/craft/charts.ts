@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { cmPerInch, said } from './numbers';
+import { formatNumber } from './format';
+import { cmPerInch } from './rounding';
 
 /** A measure as the charts print it, in inches: a number, or a range from low to high. */
 type Inches = number | readonly [low: number, high: number];
@@ -163,6 +164,6 @@ function known<Word extends string>(word: Word, words: readonly Word[], what: st
   if (words.includes(word)) return word;
   throw new CraftError(
     'not-charted',
-    `There is no ${what} called ${said(word)}: there are ${words.join(', ')}.`,
+    `There is no ${what} called ${formatNumber(word)}: there are ${words.join(', ')}.`,
   );
 }

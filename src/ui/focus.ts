@@ -7,10 +7,10 @@ import type { Workspace } from '../workspace';
  * is shown and the place is not in it, all is shown again. `more` is as in `returnTo`.
  */
 export function goTo(workspace: Workspace, place: CellRef, more = ''): void {
-  if (workspace.shownCells && !workspace.shownCells.has(place.cell))
-    flushSync(() => (workspace.onlyChainOf = null));
-  if (workspace.drawnYet.size > 0) flushSync(() => workspace.drawnYet.clear());
-  workspace.position = { ...place, size: null };
+  if (workspace.view.shownCells && !workspace.view.shownCells.has(place.cell))
+    flushSync(() => (workspace.view.onlyChainOf = null));
+  if (workspace.view.drawnYet.size > 0) flushSync(() => workspace.view.drawnYet.clear());
+  workspace.selection.position = { ...place, size: null };
   const target =
     document.querySelector<HTMLElement>(at(place) + more) ??
     document.querySelector<HTMLElement>(at(place.cell));

@@ -18,7 +18,7 @@ export function saveText(text: string, name: string, type: string): void {
 
 /** The notebook on the desk as a file. */
 export function fileOf(workspace: Workspace): File {
-  return new File([workspace.file()], `${nameFrom(workspace.notebook.title)}.notebook.json`, {
+  return new File([workspace.document.file()], `${nameFrom(workspace.notebook.title)}.notebook.json`, {
     type: 'application/json',
   });
 }

@@ -165,7 +165,7 @@ export function shownAt(
       : (yesOrNo(results.truth(size, cell, key)) ??
         ((unit === 'text' && results.text(size, cell, key)) || ''));
   const given = line.input !== undefined && !('formula' in line.input.entry);
-  const move = given ? undefined : workspace.moved({ cell, key, size });
+  const move = given ? undefined : workspace.calculation.moved({ cell, key, size });
   return {
     value,
     unit,

@@ -1,4 +1,5 @@
 export { afterPaint } from './after-paint';
+export type { Follower } from './calculation.svelte';
 export type { DependencyRole } from './cell-signals.svelte';
 export {
   bySection,
@@ -38,4 +39,4 @@ export type { OpenNotebook, StartState } from './start-state';
 export { surroundings } from './surroundings.svelte';
 export { sizeAtHand, wordsSource } from './words-source';
 export { workedPiece, workedPlan } from './worked-rows';
-export { Workspace, type Follower } from './workspace.svelte';
+export { Workspace } from './workspace.svelte';

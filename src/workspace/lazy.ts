@@ -1,2 +1,3 @@
 /* Parts of the room that are fetched when they are first wanted. */
 export const loadMessages = () => import('./messages');
+export const loadPickedFile = () => import('./picked-file');

@@ -11,7 +11,7 @@ export interface Missing {
 /**
  * What results wait for, each once, in the order they are met.
  *
- * @example missingAt(desk, places)
+ * @example missingAt(workspace, places)
  * // [{ from: the stitches of the swatch, message: 'Stitches counted is empty: type a value, …', sizes: '' }]
  */
 export function missingAt(workspace: Workspace, places: readonly CellRef[]): Missing[] {

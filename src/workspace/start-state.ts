@@ -4,11 +4,11 @@ import { cellById, inputsOf, outputsOf, type Edit, type Notebook } from '../note
 export interface OpenNotebook {
   readonly id: string;
   readonly title: string;
-  /** It was shown to be looked at, in place of the one on the desk. */
+  /** It is a preview, shown in place of the open notebook. */
   readonly previewed: boolean;
 }
 
-/** What an edit was prepared for: the notebook, and what stood in it. */
+/** What an edit was prepared for: which notebook was open, and its state. */
 export interface StartState extends OpenNotebook {
   readonly notebook: Notebook;
 }

@@ -23,7 +23,8 @@ export function wordsSource(workspace: Workspace): PatternSource & WorkingSource
 
 /** The size at hand: the one in focus, else the one in the middle. */
 export function sizeAtHand(workspace: Workspace): string {
-  const { sizes, position } = workspace;
+  const { sizes, selection } = workspace;
+  const { position } = selection;
   if (position?.size && sizes.some(({ id }) => id === position.size)) return position.size;
   return sizes[Math.floor((sizes.length - 1) / 2)]!.id;
 }

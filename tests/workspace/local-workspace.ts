@@ -43,7 +43,7 @@ export function workspaceWith(notebook: Notebook): { workspace: Workspace; settl
       turn = turn.then(async () => {
         const answer = await sheet.update(changesBetween(shown, next));
         shown = next;
-        owner.applyAnswer(answer);
+        owner.calculation.applyAnswer(answer);
       });
       lane.wake();
     },

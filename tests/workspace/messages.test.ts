@@ -98,7 +98,7 @@ it('the troubles of a notebook with decimal commas have them, whatever its cells
   expect(workspace.allResults.error('m', 'rows', 'value')?.message).toBe(
     'Rows at 4.5 mm must be a whole number. What is put in comes to 2,5.',
   );
-  expect(await workspace.tryFormula('wide + 10,5', { cell: 'wider', key: 'value' })).toEqual({
+  expect(await workspace.formulas.evaluate('wide + 10,5', { cell: 'wider', key: 'value' })).toEqual({
     problem: expect.stringContaining('10,5 of what? Write CM(10,5)'),
   });
 });

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { allCells, cellById, type Change, type Notebook } from '../../src/notebook';
 import type { Checked } from '../../src/engine';
 import { Workspace } from '../../src/workspace/workspace.svelte';
+import { openFile } from '../../src/app/open-file';
 import { paste } from '../../src/features/grid/clipboard';
 import { formula, measure, notebookOf } from '../engine/notebook-of';
 import { until } from '../until';
@@ -34,9 +35,9 @@ const entryOf = (workspace: Workspace, id: string): unknown => {
 
 test('a formula that was being checked when another notebook was opened lands in neither, and that is told', async () => {
   const { workspace, answer } = slowWorkspace(titled('Jacket'));
-  const entering = workspace.enterFormula('a', 'value', '= c + 1');
+  const entering = workspace.formulas.enter('a', 'value', '= c + 1');
   const other = titled('Cardigan');
-  workspace.begin(other);
+  workspace.document.begin(other);
   await answer();
   const why = '"= c + 1" was not entered: it was for Jacket, which is no longer open. Open it and try again.';
   expect(await entering).toBe(why);
@@ -46,9 +47,9 @@ test('a formula that was being checked when another notebook was opened lands in
 
 test('nor does one that was to be put in place of a cell’s own', async () => {
   const { workspace, answer } = slowWorkspace(titled('Jacket'));
-  const taking = workspace.takeOver('b', 'value', '= c + 1');
+  const taking = workspace.formulas.takeOver('b', 'value', '= c + 1');
   const other = titled('Cardigan');
-  workspace.begin(other);
+  workspace.document.begin(other);
   await answer({ problem: 'Wrong.' });
   expect(await taking).toContain('was for Jacket');
   expect(workspace.notebook).toBe(other);
@@ -58,13 +59,13 @@ test('nor in a notebook that is looked at, or in the one gone back to', async ()
   const { workspace, answer } = slowWorkspace(titled('Jacket'));
   const mine = workspace.notebook;
   const looked = titled('Yesterday');
-  const entering = workspace.enterFormula('a', 'value', '= c + 1');
-  workspace.preview(looked);
+  const entering = workspace.formulas.enter('a', 'value', '= c + 1');
+  workspace.document.preview(looked);
   await answer();
   expect(await entering).toContain('was for Jacket');
   expect(workspace.notebook).toBe(looked);
-  const meanwhile = workspace.enterFormula('a', 'value', '= c + 2');
-  workspace.exitPreview();
+  const meanwhile = workspace.formulas.enter('a', 'value', '= c + 2');
+  workspace.document.exitPreview();
   await answer();
   expect(await meanwhile).toContain('was for Yesterday');
   expect(workspace.notebook).toBe(mine);
@@ -72,7 +73,7 @@ test('nor in a notebook that is looked at, or in the one gone back to', async ()
 
 test('one whose notebook was changed elsewhere meanwhile is checked anew, and entered', async () => {
   const { workspace, answer, waiting } = slowWorkspace(titled('Jacket'));
-  const entering = workspace.enterFormula('a', 'value', '= c + 1');
+  const entering = workspace.formulas.enter('a', 'value', '= c + 1');
   workspace.do({ do: 'give', cell: 'c', key: 'value', size: null, value: 7 });
   await answer({ problem: 'Of the notebook as it was.' });
   await answer();
@@ -84,7 +85,7 @@ test('one whose notebook was changed elsewhere meanwhile is checked anew, and en
 
 test('one for a value that was changed meanwhile is not put over it', async () => {
   const { workspace, answer } = slowWorkspace(titled('Jacket'));
-  const entering = workspace.enterFormula('a', 'value', '= c + 1');
+  const entering = workspace.formulas.enter('a', 'value', '= c + 1');
   workspace.do({ do: 'give', cell: 'a', key: 'value', size: null, value: 7 });
   await answer();
   await answer();
@@ -96,7 +97,7 @@ test('one for a value that was changed meanwhile is not put over it', async () =
 
 test('an edit made of several is refused whole where one of them was prepared for something else', () => {
   const { workspace } = slowWorkspace(titled('Jacket'));
-  const start = workspace.startState;
+  const start = workspace.document.startState;
   workspace.do({ do: 'give', cell: 'a', key: 'value', size: null, value: 7 });
   const give = (cell: string) => ({ do: 'give', cell, key: 'value', size: null, value: 9 }) as const;
   const before = workspace.notebook;
@@ -105,14 +106,14 @@ test('an edit made of several is refused whole where one of them was prepared fo
   );
   expect(workspace.notebook).toBe(before);
   expect(workspace.do({ do: 'several', edits: [give('c')], what: 'one' }, start)).toBeUndefined();
-  expect(workspace.do(give('a'), workspace.open)).toBeUndefined();
+  expect(workspace.do(give('a'), workspace.document.open)).toBeUndefined();
 });
 
 test('a change to a what-if is not put in one that was changed meanwhile', () => {
   const { workspace } = slowWorkspace(titled('Jacket'));
   const change: Change = { cell: 'a', key: 'value', size: null, value: 3 };
   workspace.do({ do: 'add what-if', whatIf: { id: 'w', name: 'W', on: false, changes: [] } });
-  const start = workspace.startState;
+  const start = workspace.document.startState;
   workspace.do({ do: 'rename what-if', whatIf: 'w', name: 'V' });
   expect(workspace.do({ do: 'change what-if', whatIf: 'w', change }, start)).toContain('changed meanwhile');
 });
@@ -121,7 +122,7 @@ test('what was pasted in a notebook does not land in the next', async () => {
   const { workspace } = slowWorkspace(titled('Jacket'));
   const pasting = paste(workspace, { cell: 'a', key: 'value', size: 'm' }, '12');
   const other = titled('Cardigan');
-  workspace.begin(other);
+  workspace.document.begin(other);
   await pasting;
   expect(workspace.notebook).toBe(other);
   expect(workspace.complaint).toContain('Nothing was pasted: Jacket is no longer open');
@@ -131,17 +132,17 @@ test('a file that is read slowly does not replace the notebook opened meanwhile,
   const { workspace } = slowWorkspace(titled('Jacket'));
   const file = (title: string, text: Promise<string>): File =>
     Object.assign(new File(['x'], `${title}.json`), { text: () => text });
-  const textOf = (title: string): string => new Workspace(titled(title), () => slow).file();
+  const textOf = (title: string): string => new Workspace(titled(title), () => slow).document.file();
   let read = (_text: string): void => {};
   const slowly = new Promise<string>((resolve) => (read = resolve));
-  const first = workspace.openPicked(file('First', slowly));
-  await workspace.openPicked(file('Second', Promise.resolve(textOf('Second'))));
+  const first = openFile(workspace, file('First', slowly));
+  await openFile(workspace, file('Second', Promise.resolve(textOf('Second'))));
   read(textOf('First'));
   await first;
   expect([workspace.notebook.title, workspace.complaint]).toEqual(['Second', null]);
 
-  const third = workspace.openPicked(file('Third', Promise.resolve(textOf('Third'))));
-  workspace.begin(titled('Cardigan'));
+  const third = openFile(workspace, file('Third', Promise.resolve(textOf('Third'))));
+  workspace.document.begin(titled('Cardigan'));
   await third;
   expect(workspace.notebook.title).toBe('Cardigan');
   expect(workspace.complaint).toBe(

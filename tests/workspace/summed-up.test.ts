@@ -22,7 +22,7 @@ async function openedInParts(notebook: Notebook) {
     const answer = await sheet.update(changesBetween(shown, part));
     shown = part;
     settled = last;
-    workspace.applyAnswer(answer);
+    workspace.calculation.applyAnswer(answer);
   };
   return { workspace, answered };
 }

@@ -53,7 +53,7 @@ export class UncertaintyRun {
       ...targets.flatMap((target) => (target ? [{ ...target, isLength: false }] : [])),
     ];
     try {
-      const works = worksByTrials((...trials) => this.#workspace.trials(...trials), ids, {
+      const works = worksByTrials((...trials) => this.#workspace.calculation.trials(...trials), ids, {
         signal: stop.signal,
         progress: (done, of) => {
           if (this.#stop === stop) this.progress = done / of;

@@ -9,8 +9,9 @@ let last: Copied | undefined;
 /** The lines of the leaf as they are drawn now. */
 export function linesOn(workspace: Workspace): DrawnLine[] {
   return drawnLines(workspace.notebook, {
-    isOpen: (cell) => workspace.isOpen(cell.id),
-    isDrawn: (cell, section) => workspace.shownCells?.has(cell.id) ?? !workspace.folded.has(section.id),
+    isOpen: (cell) => workspace.view.isExpanded(cell.id),
+    isDrawn: (cell, section) =>
+      workspace.view.shownCells?.has(cell.id) ?? !workspace.view.folded.has(section.id),
   });
 }
 
@@ -62,9 +63,9 @@ export function empty(workspace: Workspace, block: Block): void {
  */
 export async function paste(workspace: Workspace, place: Corner, text: string): Promise<void> {
   const mine = last && last.text === text.replaceAll('\r\n', '\n') ? last : undefined;
-  const { open } = workspace;
+  const { open } = workspace.document;
   const { planPaste } = await import('./pasting');
-  if (!workspace.isStillOpen(open)) {
+  if (!workspace.document.isStillOpen(open)) {
     workspace.complaint = `Nothing was pasted: ${open.title} is no longer open. Open it and paste again.`;
     return;
   }

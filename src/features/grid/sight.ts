@@ -1,7 +1,5 @@
-import type { Workspace } from '../../workspace';
-
-/** Keeps the desk told which cells of the leaf are far out of sight: the browser says so of those it does not lay out. */
-export function sight(grid: HTMLElement, { outOfSight }: Workspace): { destroy(): void } {
+/** Notes which cells of the grid are far out of sight: the browser says so of those it does not lay out. */
+export function sight(grid: HTMLElement, outOfSight: Set<string>): { destroy(): void } {
   function onChange(event: Event): void {
     const cell = (event.target as HTMLElement).dataset['cellRows'];
     if (cell === undefined) return;

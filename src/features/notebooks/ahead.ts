@@ -16,13 +16,13 @@ export class Ahead {
   journal: Journal;
 
   constructor(workspace: Workspace, opened: Opening) {
-    this.journal = journalOf({ ...opened, id: workspace.id });
+    this.journal = journalOf({ ...opened, id: workspace.document.id });
   }
 
   note(workspace: Workspace): void {
-    if (workspace.previewedFrom) return;
-    if (workspace.id !== this.journal.notebook) {
-      this.journal = new Journal(workspace.id, workspace.notebook, { revision: 0 });
+    if (workspace.document.previewedFrom) return;
+    if (workspace.document.id !== this.journal.notebook) {
+      this.journal = new Journal(workspace.document.id, workspace.notebook, { revision: 0 });
       this.journal.note(workspace.notebook, true);
     }
     this.journal.note(workspace.notebook);

@@ -73,14 +73,15 @@ export abstract class KeeperState {
 
   /** Makes a copy, which stays on the shelf. */
   async duplicate(id: string): Promise<string | undefined> {
-    if (id === this.workspace.id) await this.keep();
-    const refused = await duplicateOn(this.store, id, this.workspace.id);
+    if (id === this.workspace.document.id) await this.keep();
+    const refused = await duplicateOn(this.store, id, this.workspace.document.id);
     if (refused === undefined) await this.askToStay();
     return refused;
   }
 
   async rename(id: string, title: string): Promise<string | undefined> {
-    if (id !== this.workspace.id) return alone(id, () => renameOn(this.store, id, title, this.workspace.id));
+    if (id !== this.workspace.document.id)
+      return alone(id, () => renameOn(this.store, id, title, this.workspace.document.id));
     const refused = this.workspace.do({ do: 'retitle', title });
     if (!refused) await this.keep();
     return refused;
@@ -101,7 +102,7 @@ export abstract class KeeperState {
   /** Brings into the store what the journal alone holds of notebooks that no window has open. */
   protected async recoverOthers(): Promise<void> {
     for (const [id, chains] of journalled()) {
-      if (id === this.workspace.id || this.unsaved.of(id)) continue;
+      if (id === this.workspace.document.id || this.unsaved.of(id)) continue;
       try {
         await alone(id, async () => {
           const { apart, unread, newer } = await recover(this.store, id, chains);

@@ -79,18 +79,18 @@ export class Keeper extends KeeperState {
 
   private constructor(workspace: Workspace, store: NotebookStore, opening: Opening, ahead: Ahead) {
     super(workspace, store, opening);
-    const asOpened = workspace.id === opening.id || opening.id === undefined;
+    const asOpened = workspace.document.id === opening.id || opening.id === undefined;
     this.#autosaver = this.#autosaverFor(
       {
-        ...(asOpened ? opening : { notebook: workspace.previewedFrom ?? workspace.notebook }),
-        id: workspace.id,
+        ...(asOpened ? opening : { notebook: workspace.document.previewedFrom ?? workspace.notebook }),
+        id: workspace.document.id,
       },
       ahead.journal,
     );
     this.own = this.#autosaver.status;
     this.#replayed = asOpened ? opening.replayed : undefined;
-    this.#lock = this.#lockFor(workspace.id);
-    workspace.isUnsaved = () =>
+    this.#lock = this.#lockFor(workspace.document.id);
+    workspace.document.isUnsaved = () =>
       !this.#autosaver.isSaved && !this.#autosaver.down && this.status.is === 'not kept';
     this.#watch();
     if (opening.link) this.#previewLink(opening.link);
@@ -99,7 +99,7 @@ export class Keeper extends KeeperState {
 
   /** The notebook on the desk, also while another is looked at. */
   get #notebook(): Notebook {
-    return this.workspace.previewedFrom ?? this.workspace.notebook;
+    return this.workspace.document.previewedFrom ?? this.workspace.notebook;
   }
 
   #watch(): void {
@@ -107,11 +107,11 @@ export class Keeper extends KeeperState {
     $effect.root(() => {
       $effect(() => {
         void workspace.notebook;
-        void workspace.id;
+        void workspace.document.id;
         this.#notice();
       });
       $effect(() => {
-        workspace.readOnly = this.previewing
+        workspace.document.readOnly = this.previewing
           ? looksSays[this.previewing.at]
           : this.role === 'following'
             ? followsSays
@@ -140,7 +140,7 @@ export class Keeper extends KeeperState {
 
   /** The person went on with an example before the store answered: what it answers must neither be lost nor mixed in. */
   #awaitLate(late: Promise<Opening>): void {
-    const began = this.workspace.id;
+    const began = this.workspace.document.id;
     this.error = 'silent';
     void late.then((found) => {
       if (this.error === 'silent') this.error = found.error;
@@ -150,7 +150,7 @@ export class Keeper extends KeeperState {
 
   /** It could not be read what was open last, and now the store is there: it is looked for once more. */
   async #checkAgain(): Promise<void> {
-    const began = this.workspace.id;
+    const began = this.workspace.document.id;
     const id = await this.store.last().catch(() => undefined);
     const found = id === undefined ? undefined : await findOn(this.store, id).catch(() => undefined);
     if (found && 'notebook' in found && found.kept?.deleted === undefined) this.#comesBack(found, began);
@@ -158,20 +158,20 @@ export class Keeper extends KeeperState {
 
   /** The person's own notebook is found after all: it opens, or is offered where they have gone on with another. */
   #comesBack(found: Found, began: string): void {
-    if (found.id === this.workspace.id) return;
+    if (found.id === this.workspace.document.id) return;
     const untouched =
-      this.workspace.id === began && !this.#autosaver.hasOwnEdits && this.status.is !== 'kept';
+      this.workspace.document.id === began && !this.#autosaver.hasOwnEdits && this.status.is !== 'kept';
     if (untouched && this.previewing === null) this.#put(found);
     else this.found = { id: found.id, title: found.notebook.title };
   }
 
   /** Something on the desk is another than before. */
   #notice(): void {
-    if (this.workspace.id !== this.#autosaver.id) {
+    if (this.workspace.document.id !== this.#autosaver.id) {
       this.#goOver();
       return;
     }
-    if (this.workspace.previewedFrom || this.role === 'following') return;
+    if (this.workspace.document.previewedFrom || this.role === 'following') return;
     this.#autosaver.write(this.workspace.notebook);
     this.slow ||= this.#autosaver.withoutJournal;
     if (this.#lock.followed && this.#telling === undefined) {
@@ -184,7 +184,7 @@ export class Keeper extends KeeperState {
 
   /** Another notebook is on the desk: what is left of the one before is written, and this one's turn asked for. */
   #goOver(): void {
-    const { id, notebook } = this.workspace;
+    const { id, notebook } = this.workspace.document;
     const coming = this.#coming?.id === id ? this.#coming : undefined;
     this.#coming = undefined;
     this.previewing = null;
@@ -238,14 +238,14 @@ export class Keeper extends KeeperState {
     else {
       this.unsaved.stands(autosaver, standing);
       // The one saved now was left; the page opens again with the one on the desk.
-      if (standing.is === 'kept') this.store.setLast(this.workspace.id).catch(() => {});
+      if (standing.is === 'kept') this.store.setLast(this.workspace.document.id).catch(() => {});
     }
   }
 
   /** Another window has written what a pen was about to write: what was done here stands apart, unless it is in there. */
   async #passed(autosaver: Autosaver): Promise<void> {
     const found = await findOn(this.store, autosaver.id).catch(() => undefined);
-    const here = autosaver === this.#autosaver && autosaver.id === this.workspace.id;
+    const here = autosaver === this.#autosaver && autosaver.id === this.workspace.document.id;
     const all = found && 'notebook' in found && autosaver.isIn(found.kept?.edits);
     if (!all) this.#setApart(autosaver, here);
     else if (here) this.#takeLock(found);
@@ -255,7 +255,7 @@ export class Keeper extends KeeperState {
   #setApart(autosaver: Autosaver, here: boolean): void {
     const own = autosaver.notebook;
     const notebook = { ...own, title: titleApart(own.title) };
-    if (here) this.workspace.begin(notebook, crypto.randomUUID(), true);
+    if (here) this.workspace.document.begin(notebook, crypto.randomUUID(), true);
     else this.#adopt(notebook);
     autosaver.forgetJournal();
     autosaver.drop();
@@ -278,9 +278,9 @@ export class Keeper extends KeeperState {
     return new WriteLock(id, {
       became: (part) => void this.#setRole(id, part),
       received: (text) => {
-        const read = this.workspace.id === id && this.role === 'following' && readFile(text);
+        const read = this.workspace.document.id === id && this.role === 'following' && readFile(text);
         if (read && 'notebook' in read)
-          this.workspace.follow(sharingStructure(this.#notebook, read.notebook));
+          this.workspace.document.follow(sharingStructure(this.#notebook, read.notebook));
       },
       finish: () => this.#autosaver.keep(),
       now: () => writeFile(this.#notebook),
@@ -288,7 +288,7 @@ export class Keeper extends KeeperState {
   }
 
   async #setRole(id: string, part: Role): Promise<void> {
-    if (id !== this.workspace.id) {
+    if (id !== this.workspace.document.id) {
       const left = this.unsaved.of(id)?.autosaver;
       if (part === 'writing') left?.goOn();
       else if (left && !left.hasOwnEdits) this.unsaved.drop(left);
@@ -310,7 +310,7 @@ export class Keeper extends KeeperState {
     }
     // What the other window wrote is read before anything is written here.
     const found = await findOn(this.store, id).catch(() => undefined);
-    if (id !== this.workspace.id) return;
+    if (id !== this.workspace.document.id) return;
     if (found && 'notebook' in found) this.#takeLock(found);
     this.role = part;
     this.#writes();
@@ -323,7 +323,7 @@ export class Keeper extends KeeperState {
     this.#autosaver.drop();
     this.#autosaver = this.#autosaverFor({ ...found, notebook, stored });
     this.own = this.#autosaver.status;
-    this.workspace.follow(notebook);
+    this.workspace.document.follow(notebook);
     this.#replayed = found.replayed;
     if (this.#lock.role === 'writing') this.#writes();
   }
@@ -357,13 +357,13 @@ export class Keeper extends KeeperState {
 
   /** Puts a notebook from the shelf on the desk; gives back why not, where it cannot be. */
   async open(id: string): Promise<string | undefined> {
-    if (id === this.workspace.id) {
+    if (id === this.workspace.document.id) {
       this.goBack();
       return undefined;
     }
     const left = this.unsaved.of(id);
     if (left) {
-      this.workspace.begin(left.autosaver.notebook, id);
+      this.workspace.document.begin(left.autosaver.notebook, id);
       return undefined;
     }
     const found = await findOn(this.store, id);
@@ -376,12 +376,12 @@ export class Keeper extends KeeperState {
   #put(found: Found, sure = false): void {
     this.#coming = found;
     if (this.found?.id === found.id) this.found = null;
-    this.workspace.begin(found.notebook, found.id, sure);
+    this.workspace.document.begin(found.notebook, found.id, sure);
   }
 
   /** Deletes a notebook so that it can be brought back. Where it is on the desk, another takes its place there. */
   async delete(id: string): Promise<string | undefined> {
-    if (id !== this.workspace.id) {
+    if (id !== this.workspace.document.id) {
       return alone(id, async () => {
         await this.store.delete(id, Date.now());
         return undefined;
@@ -396,7 +396,7 @@ export class Keeper extends KeeperState {
     for (const other of await this.store.list()) {
       if (other.deleted === undefined && (await this.open(other.id)) === undefined) return undefined;
     }
-    this.workspace.begin(cardigan(), crypto.randomUUID(), true);
+    this.workspace.document.begin(cardigan(), crypto.randomUUID(), true);
     return undefined;
   }
 
@@ -404,14 +404,14 @@ export class Keeper extends KeeperState {
   preview(notebook: Notebook, looking: Preview): void {
     void this.#autosaver.keep();
     this.previewing = looking;
-    this.workspace.preview(
+    this.workspace.document.preview(
       looking.at === 'state' ? sharingStructure(this.workspace.notebook, notebook) : notebook,
     );
   }
 
   /** Back from what is looked at to the notebook on the desk. */
   goBack(): void {
-    this.workspace.exitPreview();
+    this.workspace.document.exitPreview();
     this.previewing = null;
     forgetLink();
   }
@@ -422,12 +422,12 @@ export class Keeper extends KeeperState {
     const notebook = workspace.notebook;
     if (looking?.at === 'link') {
       forgetLink();
-      workspace.begin(notebook);
+      workspace.document.begin(notebook);
       return;
     }
     if (looking?.at !== 'state') return;
     this.goBack();
     this.#autosaver.remember();
-    workspace.exchange(notebook, `bringing back the state of ${timeOf(looking.written)}`);
+    workspace.document.exchange(notebook, `bringing back the state of ${timeOf(looking.written)}`);
   }
 }

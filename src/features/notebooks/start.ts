@@ -21,7 +21,7 @@ export function start(workspace: Workspace, opened: Opening, ahead: Ahead): Star
 
 /** Once all is worked for the first time: storing the page takes nothing from that. */
 function whenIdle(workspace: Workspace, then: () => void): void {
-  if (workspace.worked) then();
+  if (workspace.calculation.worked) then();
   else setTimeout(() => whenIdle(workspace, then), 500);
 }
 

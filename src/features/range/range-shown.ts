@@ -57,7 +57,7 @@ export function rangeShown(
     stairs: (counts && !('length' in unit)) || goesInSteps(sizes.map((size) => size.values)),
     captions: [caption(input), caption(choice)],
     now: now.length === 1 ? now[0]! * factor : null,
-    highlighted: workspace.position?.size ?? null,
+    highlighted: workspace.selection.position?.size ?? null,
     decimal: settings.decimal,
     theme: surroundings.theme,
   };

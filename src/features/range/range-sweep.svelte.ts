@@ -46,7 +46,7 @@ export class RangeSweep {
   async work({ input, givenFor, values, chosen: asked, likely, sizes }: Move): Promise<void> {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
-    const { open } = this.#workspace;
+    const { open } = this.#workspace.document;
     this.stopped = false;
     this.progress = { done: 0, of: values.length };
     const watch = {
@@ -60,14 +60,21 @@ export class RangeSweep {
     if (this.#stop !== stop) return;
     const wanted = chosen.map(({ cell, key }): CellRef => ({ cell, key }));
     const trials = values.map((value) => [{ ...place, value }]);
-    const results = await this.#workspace.trials({ trials, wanted, sizes }, watch);
+    const results = await this.#workspace.calculation.trials({ trials, wanted, sizes }, watch);
     // Where the notebook was edited meanwhile, it is worked again once that has been.
     if (this.#stop !== stop || results.ended === 'edited') return;
     const whole = new Map<string, WholeRepeat[]>();
     this.moved = { open, input, values, chosen, results, whole };
     const fits = results.ended ? [] : chosen.filter((one) => isFit(this.#workspace.notebook, one));
     for (const fit of fits) {
-      const found = await wholeRepeats(this.#workspace.trials, place, fit.cell, sizes, values, watch);
+      const found = await wholeRepeats(
+        this.#workspace.calculation.trials,
+        place,
+        fit.cell,
+        sizes,
+        values,
+        watch,
+      );
       if (this.#stop !== stop) return;
       if (stop.signal.aborted) break;
       whole.set(cellRefKey(fit), found);
@@ -86,7 +93,7 @@ export class RangeSweep {
     signal: AbortSignal,
   ): Promise<Choosable[]> {
     const moves = new Set(
-      await whatMoves(this.#workspace.trials, place, values, likely.flat(), sizes, { signal }),
+      await whatMoves(this.#workspace.calculation.trials, place, values, likely.flat(), sizes, { signal }),
     );
     const group = likely
       .map((group) => group.filter((one) => moves.has(one)))

@@ -116,7 +116,7 @@ export class SolveForm {
 
   /** Begins with what is in focus on the leaf. */
   begin(): void {
-    const { position } = this.#workspace;
+    const { position } = this.#workspace.selection;
     const begin =
       chosenIn(this.results, position && cellRefKey(position)) ??
       this.results.find(({ cell, first }) => first && cell === position?.cell) ??

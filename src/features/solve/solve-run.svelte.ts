@@ -48,7 +48,7 @@ export class SolveRun {
     this.stopped = false;
     this.trouble = '';
     this.progress = 0;
-    const { open } = this.#workspace;
+    const { open } = this.#workspace.document;
     let trouble = '';
     try {
       const found = await workBack({
@@ -60,7 +60,7 @@ export class SolveRun {
           if (this.#stop === stop) this.progress = part;
         },
         tries: triesByTrials({
-          trials: (...trials) => this.#workspace.trials(...trials),
+          trials: (...trials) => this.#workspace.calculation.trials(...trials),
           input: sought.input,
           shared: sought.shared,
           looked: sought.looked,

@@ -48,7 +48,7 @@ export async function typedChange(
   const { cell, key, part } = choice;
   const place = { cell, key };
   const asFormula = async (formula: string): Promise<{ change: Change } | { problem: string }> => {
-    const tried = await workspace.readTyped(formula, place);
+    const tried = await workspace.formulas.read(formula, place);
     return 'problem' in tried ? tried : { change: { ...place, size: null, formula: tried.formula } };
   };
   if (typed.trim().startsWith('=')) return asFormula(typed.trim());

@@ -10,7 +10,7 @@ export class WorkedWhatIfs {
   version = $state(0);
 
   constructor(workspace: Workspace) {
-    void workspace.followWhatIfs({
+    void workspace.calculation.followWhatIfs({
       answer: (id, answer) => {
         let results = this.#results.get(id);
         if (!results) this.#results.set(id, (results = new Results()));

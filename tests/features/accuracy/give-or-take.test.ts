@@ -21,7 +21,7 @@ const width = (): Notebook =>
 async function open(notebook: Notebook, spot?: { cell: string; key: string }) {
   const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  if (spot) workspace.position = { ...spot, size: null };
+  if (spot) workspace.selection.position = { ...spot, size: null };
   const user = userEvent.setup();
   render(GiveOrTake, { workspace });
   await tick();
@@ -112,7 +112,7 @@ describe('under a cell', () => {
   it('stands the give or take of what it works out, in the size in focus', async () => {
     const { workspace, settled } = workspaceWith(vNeck());
     await settled();
-    workspace.position = { cell: 'back', key: 'start_width', size: 'xs' };
+    workspace.selection.position = { cell: 'back', key: 'start_width', size: 'xs' };
     render(CellUncertainty, { workspace, cell: workspace.cell('back')! });
     const panel = screen.getByRole('region', { name: 'Give or take of Back' });
     await waitFor(() => expect(panel.textContent).toMatch(/width at the start, size XS: 47\.9 ± 2\.0 cm/));

@@ -26,12 +26,12 @@ it('stays with its own notebook, and goes once it is that of the notebook', asyn
   await userEvent.click(text());
   await userEvent.paste('Sizes: S (M, L)');
   cleanup();
-  const first = workspace.id;
-  workspace.begin(cardigan());
+  const first = workspace.document.id;
+  workspace.document.begin(cardigan());
   render(Adapt, { workspace });
   expect(text().value).toBe('');
   cleanup();
-  workspace.begin(cardigan(), first);
+  workspace.document.begin(cardigan(), first);
   render(Adapt, { workspace });
   expect(text().value).toBe('Sizes: S (M, L)');
   await userEvent.clear(text());

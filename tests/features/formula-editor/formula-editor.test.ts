@@ -126,7 +126,7 @@ describe('a formula being typed', () => {
     onTestFinished(() => void vi.useRealTimers());
     const answers: ((checked: Checked) => void)[] = [];
     const asked: string[] = [];
-    workspace.tryFormula = (typed) => {
+    workspace.formulas.evaluate = (typed) => {
       asked.push(typed);
       return new Promise((answer) => answers.push(answer));
     };

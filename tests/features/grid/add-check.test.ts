@@ -11,7 +11,7 @@ import { vNeck } from '../../notebooks/v-neck';
 async function open(notebook: Notebook, at?: string) {
   const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  if (at) workspace.position = { cell: at, key: 'value', size: null };
+  if (at) workspace.selection.position = { cell: at, key: 'value', size: null };
   const user = userEvent.setup();
   const { component } = render(AddCheck, { workspace });
   await component.open();
@@ -51,7 +51,7 @@ it('a hand through a cuff is asked for its cuff, its rib and the hand, and added
   const sleeves = workspace.notebook.sections.find(({ cells }) => cells.includes(cell))!;
   expect(sleeves.cells.indexOf(cell)).toBe(sleeves.cells.findIndex(({ id }) => id === 'cuff-sts') + 1);
   expect(workspace.announcement).toBe('Added the check Hand through the cuff.');
-  expect(workspace.undoes).toBeDefined();
+  expect(workspace.document.undoes).toBeDefined();
   expect(screen.queryByRole('dialog')).toBeNull();
 });
 

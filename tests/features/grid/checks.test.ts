@@ -132,7 +132,7 @@ describe('the line that sums up all checks', () => {
     render(NotebookGrid, { workspace, folded: false });
     await settled();
     await user.click(await screen.findByRole('button', { name: 'Hand through the cuff' }));
-    expect(workspace.position).toMatchObject({ cell: 'hand-through-the-cuff', key: 'holds' });
+    expect(workspace.selection.position).toMatchObject({ cell: 'hand-through-the-cuff', key: 'holds' });
     expect((document.activeElement as HTMLElement).dataset).toMatchObject({
       cell: 'hand-through-the-cuff',
       key: 'holds',

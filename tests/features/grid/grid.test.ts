@@ -204,8 +204,8 @@ describe('a block of values', () => {
     expect(entry('cuff')).toEqual({ each: { s: 22, m: null, l: 26 } });
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });
     expect(entry('hem')).toEqual({ value: null });
-    expect(workspace.undoes).toBe('emptying 2 values');
-    workspace.undo();
+    expect(workspace.document.undoes).toBe('emptying 2 values');
+    workspace.document.undo();
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 24, l: 26 } });
   });
 
@@ -264,8 +264,8 @@ describe('copy and paste', () => {
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 25, l: 27 } });
     expect(entry('bust')).toMatchObject({ own: { m: 95, l: 105 } });
     expect(workspace.complaint).toBe('4 values pasted; 1 was left out: 1 is beyond the last size.');
-    expect(workspace.undoes).toBe('pasting 4 values');
-    workspace.undo();
+    expect(workspace.document.undoes).toBe('pasting 4 values');
+    workspace.document.undo();
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });
   });
 

@@ -21,7 +21,7 @@ async function open(notebook: Notebook = vNeck()) {
   const user = userEvent.setup();
   render(NotebookGrid, { workspace, folded: false });
   await vi.dynamicImportSettled();
-  await until(() => expect(workspace.drawing).toBe(false));
+  await until(() => expect(workspace.view.drawing).toBe(false));
   const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
   const retype = async (name: string | RegExp, text: string): Promise<void> => {
     place(name).focus();
@@ -185,7 +185,7 @@ it('every kind of cell has its lines', async () => {
 
 it('no field stands on the leaf before something is edited: the browser would lay all of it out to fill it in', async () => {
   const { workspace } = await open();
-  for (const cell of allCells(workspace.notebook)) workspace.toggle(cell.id);
+  for (const cell of allCells(workspace.notebook)) workspace.view.toggle(cell.id);
   await vi.dynamicImportSettled();
   expect(screen.getAllByRole('button', { name: /^Section of/ }).length).toBeGreaterThan(10);
   const fields = () => screen.getByRole('grid').querySelectorAll('input, select, textarea');

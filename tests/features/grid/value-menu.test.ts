@@ -67,7 +67,7 @@ describe('choosing', () => {
     expect(entry()).toEqual({ value: 24 });
     expect(screen.queryByRole('menu')).toBeNull();
     expect(document.activeElement?.getAttribute('aria-haspopup')).toBe('menu');
-    expect(workspace.undoes).toBe('the change to Cuff');
+    expect(workspace.document.undoes).toBe('the change to Cuff');
   });
 
   it('a value for each size keeps what a formula has worked out', async () => {
@@ -111,7 +111,12 @@ describe('choosing', () => {
     const { workspace, user, start } = await open('cuff', 'm');
     await start();
     await user.keyboard('{End}{Enter}');
-    expect(workspace.editing).toMatchObject({ cell: 'cuff', key: 'value', what: 'formula', begin: '= ' });
+    expect(workspace.selection.editing).toMatchObject({
+      cell: 'cuff',
+      key: 'value',
+      what: 'formula',
+      begin: '= ',
+    });
   });
 
   it('nothing, with Escape, changes nothing', async () => {

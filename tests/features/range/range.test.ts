@@ -19,7 +19,7 @@ const cuff = { ...fit('sts', 'hem / CM(1) * STS(2)', [4, 0]), label: 'Cuff stitc
 async function opened(...more: Cell[]) {
   const { workspace, settled } = workspaceWith(small(cuff, ...more));
   await settled();
-  workspace.position = { cell: 'hem', key: 'value', size: null };
+  workspace.selection.position = { cell: 'hem', key: 'value', size: null };
   render(Range, { workspace });
   const user = userEvent.setup();
   const type = async (label: RegExp, text: string): Promise<void> => {
@@ -45,7 +45,7 @@ describe('a range of a value', () => {
     await user.click(within(every).getByRole('button', { name: '8 cm' }));
     await settled();
     expect(workspace.allResults.number('m', 'hem', 'value')).toBe(8);
-    workspace.undo();
+    workspace.document.undo();
     await settled();
     expect(workspace.allResults.number('m', 'hem', 'value')).toBe(5);
   });

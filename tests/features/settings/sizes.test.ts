@@ -113,8 +113,8 @@ describe('a person’s own measurements', () => {
     const { id } = workspace.notebook.sizes[3]!;
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle', own: { [id]: 101.6 } });
     expect(told()).toBe('For me is the last size. Still to be measured: Cuff.');
-    expect(workspace.undoes).toBe('adding the size For me');
-    workspace.undo();
+    expect(workspace.document.undoes).toBe('adding the size For me');
+    workspace.document.undo();
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });
   });
 

@@ -18,7 +18,7 @@ async function opened() {
     ),
   );
   await settled();
-  workspace.position = { cell: 'back', key: 'value', size: null };
+  workspace.selection.position = { cell: 'back', key: 'value', size: null };
   const asked = new SolveForm(workspace);
   asked.begin();
   return asked;

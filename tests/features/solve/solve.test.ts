@@ -11,7 +11,7 @@ import { blouseSleeve } from '../../notebooks/blouse-sleeve';
 async function open(notebook: Notebook, spot?: { cell: string; key: string }) {
   const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  if (spot) workspace.position = { ...spot, size: null };
+  if (spot) workspace.selection.position = { ...spot, size: null };
   const user = userEvent.setup();
   render(Solve, { workspace });
   await tick();
@@ -86,7 +86,7 @@ describe('the stretches', () => {
     await user.click(screen.getByRole('button', { name: /^14 cm, for size M/ }));
     await settled();
     expect(workspace.results('ease').number('m', 'ease', 'value')).toBe(14);
-    expect(workspace.undoes).toBe('the change to ease');
+    expect(workspace.document.undoes).toBe('the change to ease');
   });
 
   it('of a value of its own in each size are taken for one size, or for all', async () => {

@@ -142,7 +142,7 @@ describe('the class sheet', () => {
     expect(screen.queryByRole('heading', { name: 'Width the scarf will have' })).toBeNull();
     expect(workspace.announcement).toBe('Width the scarf will have is off the class sheet.');
     expect(focused()).toEqual(['Stitches of the scarf', 'take off']);
-    workspace.undo();
+    workspace.document.undo();
     expect(await screen.findByRole('heading', { name: 'Width the scarf will have' })).toBeDefined();
   });
 
@@ -159,7 +159,7 @@ describe('the class sheet', () => {
 
   it('says that a result is on the sheet only where it could be put there', async () => {
     const { workspace, user } = await open(vNeck());
-    workspace.readOnly = 'Another window has this notebook.';
+    workspace.document.readOnly = 'Another window has this notebook.';
     await user.click(screen.getByRole('button', { name: 'Put on the sheet' }));
     expect(workspace.announcement).toBe('Another window has this notebook.');
   });

@@ -65,7 +65,7 @@ describe('what-ifs side by side', () => {
     await settled();
     expect(workspace.notebook.whatIfs).toBeUndefined();
     expect(workspace.allResults.number('s', 'half', 'value')).toBe(15);
-    workspace.undo();
+    workspace.document.undo();
     expect(workspace.notebook.whatIfs).toEqual([wider]);
   });
 
@@ -163,7 +163,7 @@ describe('a what-if is made from a value', () => {
     HTMLDialogElement.prototype.showModal ??= function (this: HTMLDialogElement) {
       this.open = true;
     };
-    workspace.whatIfAsked = { cell, key, size };
+    workspace.selection.whatIfDraft = { cell, key, size };
     const user = userEvent.setup();
     render(AskWhatIf, { workspace });
     const field = screen.getAllByRole<HTMLInputElement>('textbox', { hidden: true })[0]!;
@@ -179,7 +179,7 @@ describe('a what-if is made from a value', () => {
     render(ValueCell, { workspace, cell: 'cuff', line, size: 'm', called: 'Cuff, size M' });
     screen.getByRole('button', { name: /^Cuff, size M/ }).focus();
     await userEvent.setup().keyboard('w');
-    expect(workspace.whatIfAsked).toEqual({ cell: 'cuff', key: 'value', size: 'm' });
+    expect(workspace.selection.whatIfDraft).toEqual({ cell: 'cuff', key: 'value', size: 'm' });
   });
 
   it('with the value typed and Enter; it is named after what it changes', async () => {
@@ -224,7 +224,7 @@ describe('the strip', () => {
     const strip = screen.getByRole('region', { name: 'What-ifs that are on' });
     expect(within(strip).getAllByRole('listitem')).toHaveLength(1);
     await user.click(within(strip).getByRole('button', { name: 'Side by side' }));
-    expect(workspace.view).toBe('what-ifs');
+    expect(workspace.view.current).toBe('what-ifs');
     await user.click(within(strip).getByRole('button', { name: 'Switch Wider cuff off' }));
     expect(workspace.notebook.whatIfs![0]!.on).toBe(false);
   });

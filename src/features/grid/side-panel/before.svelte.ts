@@ -18,7 +18,7 @@ export class Before {
   constructor(workspace: Workspace) {
     this.#workspace = workspace;
     $effect(() => {
-      if (!workspace.busy && workspace.worked) untrack(() => this.#look());
+      if (!workspace.calculation.busy && workspace.calculation.worked) untrack(() => this.#look());
     });
   }
 

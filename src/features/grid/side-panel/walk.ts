@@ -34,7 +34,7 @@ export class Walk {
   }
 
   #step(way: 'precedents' | 'dependents'): void {
-    const from = this.#workspace.here;
+    const from = this.#workspace.selection.here;
     if (from === null) return;
     const near = oneStep(this.#workspace.notebook, from, way);
     const back = this.#last?.to === from && near.includes(this.#last.from) ? this.#last.from : undefined;
@@ -51,7 +51,7 @@ export class Walk {
 
   #suspended(by: 1 | -1): void {
     const last = this.#last;
-    if (!last || last.to !== this.#workspace.here) return;
+    if (!last || last.to !== this.#workspace.selection.here) return;
     const near = oneStep(this.#workspace.notebook, last.from, last.way);
     const to = near[(near.indexOf(last.to) + by + near.length) % near.length];
     if (to === undefined || to === last.to) return;
