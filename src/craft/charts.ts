@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { cmPerInch, said } from './numbers';
+import { numberParam } from './message';
+import { cmPerInch } from './numbers';
 
 /** A measure as the charts print it, in inches: a number, or a range from low to high. */
 type Inches = number | readonly [low: number, high: number];
@@ -161,8 +162,9 @@ export function chartPoint(
 /** The word where it is one of those there are; else a sentence that names them. */
 function known<Word extends string>(word: Word, words: readonly Word[], what: string): Word {
   if (words.includes(word)) return word;
-  throw new CraftError(
-    'not-charted',
-    `There is no ${what} called ${said(word)}: there are ${words.join(', ')}.`,
-  );
+  throw new CraftError('not-charted', 'There is no {what} called {word}: there are {words}.', {
+    what,
+    word: numberParam(word),
+    words: words.join(', '),
+  });
 }

@@ -1,6 +1,11 @@
 /** Beyond this no count, length or gauge is meant; below it every whole number is exact and no product overflows. */
 export const greatest = 1e12;
 
+/** Whether it is a number that a sentence shows in digits, rather than in words. */
+export function hasDigits(x: unknown): x is number {
+  return typeof x === 'number' && Math.abs(x) <= greatest && (x === 0 || Math.abs(x) >= 1e-6);
+}
+
 /** A number as it stands in a sentence: 6 digits at most, and words where it is none. */
 export function formatNumber(x: unknown): string {
   if (typeof x === 'string') return `"${x.slice(0, 40)}"`;
@@ -26,10 +31,7 @@ export function counted(count: number, one: string, several = `${one}s`): string
   return `${formatNumber(count)} ${count === 1 ? one : several}`;
 }
 
-/**
- * A length as it stands in a sentence. A space that does not break holds its unit to it: so who shows the sentence can
- * tell a length in it from words that only look like one, and write it in other units.
- */
+/** A length as it stands in a sentence in plain cm. */
 export function formatLength(cm: unknown): string {
-  return `${formatNumber(cm)}\u00a0cm`;
+  return `${formatNumber(cm)} cm`;
 }

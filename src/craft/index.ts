@@ -1,4 +1,16 @@
 export { CraftError } from './craft-error';
+export {
+  fillPattern,
+  labelled,
+  lengthParam,
+  message,
+  messageOf,
+  numberParam,
+  plainMessage,
+  sentence,
+  type Message,
+  type Param,
+} from './message';
 export type {
   Ease,
   EdgeStep,

@@ -12,7 +12,8 @@ export function chosen<T>(name: string, word: string, meanings: Readonly<Record<
   const last = words.pop()!;
   throw new CraftError(
     'not-a-choice',
-    `${name} takes ${words.join(', ')} or ${last}; "${word.slice(0, 40)}" is none of them.`,
+    '{name} takes {XX1} or {last}; "{XX3}" is none of them.',
+    { name, XX1: words.join(', '), last, XX3: word.slice(0, 40) } /* FIXME */,
   );
 }
 
@@ -29,6 +30,7 @@ export function nth<T>(list: readonly T[], number: number, what: readonly [one: 
   const there = list.length === 1 ? `There is 1 ${what[0]}` : `There are ${list.length} ${what[1]}`;
   throw new CraftError(
     'not-that-many',
-    `${there}, counted from 1: there is no number ${Number(number.toPrecision(6))}.`,
+    '{there}, counted from 1: there is no number {XX1}.',
+    { there, XX1: Number(number.toPrecision(6)) } /* FIXME */,
   );
 }
