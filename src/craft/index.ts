@@ -7,6 +7,7 @@ export {
   messageOf,
   numberParam,
   plainMessage,
+  sameMessage,
   sentence,
   type Message,
   type Param,

@@ -6,6 +6,7 @@ import { formatLength, formatNumber, hasDigits } from './format';
  * - a number, written with the reader's decimal mark
  * - a text, which stays as it is: what a person typed, or words in which no number is to be written otherwise
  * - a length in cm, written in the reader's unit
+ * - a number as a formula has it, with all its digits
  * - a stretch of a piece or an edge, 1 for the first, written "2", or "2 (Armhole to wrist)" where it has a label or the
  *   reader's notebook has one for it
  * - several of them, with what stands between; or a message within the message
@@ -14,7 +15,11 @@ export type Param = Single | { readonly list: readonly Param[]; readonly between
 
 /** A param that is not made of others. */
 export type Single =
-  number | string | { readonly cm: number } | { readonly stretch: number; readonly label?: string };
+  | number
+  | string
+  | { readonly cm: number }
+  | { readonly typed: number }
+  | { readonly stretch: number; readonly label?: string };
 
 export type Params = Readonly<Record<string, Param>>;
 
@@ -75,6 +80,12 @@ export function lengthParam(cm: unknown): { readonly cm: number } | string {
   return hasDigits(cm) ? { cm } : formatLength(cm);
 }
 
+/** Whether two messages say the same. */
+export function sameMessage(a: Message | undefined, b: Message | undefined): boolean {
+  if (a === b || !a || !b) return a === b;
+  return a.pattern === b.pattern && JSON.stringify(a.params) === JSON.stringify(b.params);
+}
+
 /**
  * A message in words, each param as `write` writes it.
  *
@@ -108,6 +119,7 @@ export function plainMessage(message: Message): string {
   return fillPattern(message, (param) => {
     if (typeof param === 'string') return param;
     if (typeof param === 'number') return formatNumber(param);
+    if ('typed' in param) return String(param.typed);
     return 'cm' in param ? formatLength(param.cm) : labelled(param.stretch, param.label);
   });
 }

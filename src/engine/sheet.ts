@@ -1,5 +1,6 @@
+import { sentence, type Message } from '../craft';
 import type { Changes, Cell, Size } from '../notebook';
-import { sameName, plain, sameUnit, type Unit } from '../formulas';
+import { sameName, plain, sameUnit, type FormulaProblem, type Unit } from '../formulas';
 import { AnswerBuilder } from './answer-being-made';
 import type { Answer, Checked, CellRef, Sheet } from './answers';
 import { cycles, shortestCycle, type Cycle } from './cycles';
@@ -132,9 +133,9 @@ export class WorkedSheet implements Sheet {
 
   async check(formula: string, place: CellRef): Promise<Checked> {
     const read = reading(formula);
-    if (isProblem(read)) return read;
+    if (isProblem(read)) return asChecked(read);
     const link = linked(read, this.#names);
-    if (isProblem(link)) return link;
+    if (isProblem(link)) return asChecked(link);
     const slot = this.#cells.get(place.cell)?.slots.get(place.key);
     if (slot) {
       const way = shortestCycle(slot.row, (row) =>
@@ -428,7 +429,7 @@ export class WorkedSheet implements Sheet {
     this.#results = results;
   }
 
-  #everything(): { slot: Slot; trouble: string | undefined }[] {
+  #everything(): { slot: Slot; trouble: Message | undefined }[] {
     return this.#slots.flatMap((slot) => (slot ? [{ slot, trouble: troubleOf(slot, this.#slots) }] : []));
   }
 
@@ -460,12 +461,17 @@ export class WorkedSheet implements Sheet {
     return [{ sizes, put: [...put.values()], drop: [] }, held];
   }
 
-  #waiting(uses: readonly number[]): string {
+  #waiting(uses: readonly number[]): Message {
     const unknown = uses.find((row) => this.#slots[row]!.unit === null);
     return unknown === undefined ? engineError('') : waitsFor(this.#slots[unknown]!.plan.calledElsewhere);
   }
 
   readonly #nameOf = (row: number): string => this.#slots[row]!.plan.name;
+}
+
+/** What cannot be read or found in a formula, as a check tells it. */
+function asChecked({ problem, ...place }: FormulaProblem): Checked {
+  return { problem: sentence(problem), ...place };
 }
 
 /** Ids of the cells whose formulas are left out, and why they are. */

@@ -1,7 +1,8 @@
+import { sameMessage, type Message } from '../craft';
 import { wrongValue } from '../notebook';
 import type { OfSize } from './answer-being-made';
 import type { CellError } from './answers';
-import { codes } from './engine-functions';
+import { carriedMessage, codes } from './engine-functions';
 import { Engine, type Content, type Failure } from './engine';
 import { engineError, notAllowed, waitsFor } from './sentences';
 import { usesOf, type Slot } from './slot';
@@ -37,7 +38,7 @@ export class SizeResults {
     };
     for (const [row, content] of contents) {
       if (content === null) this.#failures.delete(row);
-      else if (this.#reasonOf(row) !== reasonIn(content)) troubled.add(row);
+      else if (!sameMessage(this.#reasonOf(row), reasonIn(content))) troubled.add(row);
     }
     if (this.#engine) this.#engine.put(contents, changed);
     else {
@@ -52,7 +53,7 @@ export class SizeResults {
     for (const row of troubled) if (this.#failures.has(row)) answer.error(row, this.#error(row));
   }
 
-  #reasonOf(row: number): string | undefined {
+  #reasonOf(row: number): Message | undefined {
     return reasonIn(this.#engine?.content(row) ?? null);
   }
 
@@ -66,10 +67,10 @@ export class SizeResults {
     if (reason !== undefined) return { message: reason };
     const { type, message } = this.#failures.get(row)!;
     if (type !== 'ERROR') return { message: engineError(type) };
-    if (!message.startsWith(codes.notAllowed)) return { message };
+    if (!message.startsWith(codes.notAllowed)) return { message: carriedMessage(message) };
     const value = Number(message.slice(codes.notAllowed.length));
     const { plan } = this.#slots[row]!;
-    return { message: notAllowed(wrongValue(plan, value) ?? '', value, plan.unit) };
+    return { message: notAllowed(wrongValue(plan, value), value, plan.unit) };
   }
 
   /** The row where the trouble of a row begins. */
@@ -86,6 +87,6 @@ export class SizeResults {
   }
 }
 
-function reasonIn(content: Content): string | undefined {
+function reasonIn(content: Content): Message | undefined {
   return typeof content === 'object' && content !== null ? content.reason : undefined;
 }

@@ -1,3 +1,4 @@
+import { message, type Message } from '../craft';
 import {
   type Cell,
   type Change,
@@ -27,7 +28,7 @@ interface Scratch {
 /** A trial made ready: the cells that differ from the notebook, the values held, or why it cannot be. */
 type Prepared =
   | { readonly changed: ReadonlyMap<string, Cell>; readonly fixed: readonly Fixed[] }
-  | { readonly refused: string };
+  | { readonly refused: Message };
 
 /**
  * Works a notebook with some of its values or formulas changed, many times over. The sheet that holds the notebook is
@@ -86,7 +87,7 @@ export class Trials {
             else if (text !== undefined) texts.push([done, sizeAt, placeAt, text]);
             else if (truth !== undefined) truths.push([done, sizeAt, placeAt, truth]);
             else {
-              const error = results.error(size, cell, key) ?? { message: sizeGone };
+              const error = results.cellError(size, cell, key) ?? { message: sizeGone };
               errors.push([done, sizeAt, placeAt, error]);
             }
           }
@@ -122,7 +123,7 @@ export class Trials {
     cells: ReadonlyMap<string, Cell>,
     sizes: readonly Size[],
     held: ReadonlySet<string>,
-    { changed, fixed }: Exclude<Prepared, { refused: string }>,
+    { changed, fixed }: Exclude<Prepared, { refused: Message }>,
   ): Generator<void> {
     const put: Cell[] = [];
     const drop: string[] = [];
@@ -154,7 +155,7 @@ export class Trials {
       const cell = changed.get(id) ?? cells.get(id);
       if (!cell) return { refused: changedCellGone };
       if (value !== undefined && isWorkedOut(cells.get(id)!, key, size)) {
-        if (!Number.isFinite(value)) return { refused: 'What is held has to be held at a number.' };
+        if (!Number.isFinite(value)) return { refused: heldAtNone };
         fixed.push({ cell: id, key, size, value });
         continue;
       }
@@ -194,5 +195,6 @@ function isWorkedOut(cell: Cell, key: string, size: string | null): boolean {
   return input !== undefined && 'formula' in input.entry;
 }
 
-const resultGone = 'This result is no longer in the notebook: choose another.';
-const sizeGone = 'That size is no longer in the notebook.';
+const resultGone = message('result-gone', 'This result is no longer in the notebook: choose another.');
+const heldAtNone = message('not-a-number', 'What is held has to be held at a number.');
+const sizeGone = message('size-gone', 'That size is no longer in the notebook.');

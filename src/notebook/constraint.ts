@@ -1,29 +1,35 @@
-import { formatLength as saidCm } from '../craft';
+import { message, type Message } from '../craft';
 import { capital } from '../format';
 import type { Input } from './kind';
 
 /**
  * Why a number cannot stand in an input, or undefined where it can.
  *
- * @example wrongValue({ label: 'Stitches counted', constraint: { above: 0 } }, 0)
+ * @example plainMessage(wrongValue({ label: 'Stitches counted', constraint: { above: 0 } }, 0))
  * // 'Stitches counted must be more than 0.'
  */
 export function wrongValue(
   input: Pick<Input, 'label' | 'constraint' | 'within'>,
   value: number,
-): string | undefined {
+): Message | undefined {
   const { whole, above, least } = input.constraint ?? {};
   // "Must" goes with a measure and with rows alike.
   const label = capital(input.label);
-  if (!Number.isFinite(value)) return `${label} must be a number.`;
-  if (above !== undefined && value <= above) return `${label} must be more than ${above}.`;
-  if (least !== undefined && value < least) return `${label} must be at least ${least}.`;
+  if (!Number.isFinite(value)) return message('not-a-number', '{label} must be a number.', { label });
+  if (above !== undefined && value <= above)
+    return message('not-more', '{label} must be more than {above}.', { label, above });
+  if (least !== undefined && value < least)
+    return message('too-little', '{label} must be at least {least}.', { label, least });
   if (input.within) {
     const [lowest, most] = input.within;
     if (value < lowest || value > most)
-      return `${label} must be between ${saidCm(lowest)} and ${saidCm(most)}: is the unit right?`;
+      return message('not-within', '{label} must be between {lowest} and {most}: is the unit right?', {
+        label,
+        lowest: { cm: lowest },
+        most: { cm: most },
+      });
   }
-  if (whole && !isWhole(value)) return `${label} must be a whole number.`;
+  if (whole && !isWhole(value)) return message('not-whole', '{label} must be a whole number.', { label });
   return undefined;
 }
 

@@ -417,7 +417,7 @@ export class Workspace {
   }
 
   /** What a formula, as typed, would give in a place, without keeping it. */
-  async tryFormula(typed: string, place: CellRef): Promise<Checked> {
+  async tryFormula(typed: string, place: CellRef): Promise<Checked<string>> {
     const read = await this.#readFormula(typed);
     if ('problem' in read) return read;
     try {

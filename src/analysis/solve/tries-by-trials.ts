@@ -1,3 +1,4 @@
+import type { Message } from '../../craft';
 import { checkHolds, type Change, type CheckCell, type Size } from '../../notebook';
 import {
   type CellRef,
@@ -23,7 +24,7 @@ export interface TriesByTrials {
   readonly sizes: readonly Size[];
   readonly watch?: TrialsWatch;
   /** Told the first reason why something cannot be worked. */
-  readonly error?: (sentence: string) => void;
+  readonly error?: (message: Message) => void;
 }
 
 /**

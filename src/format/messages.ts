@@ -1,0 +1,42 @@
+import { fillPattern, formatNumber, labelled, type Message } from '../craft';
+import { writeFineLength } from './quantities';
+
+/** How a notebook is read. */
+export interface Reading {
+  readonly length: 'cm' | 'in';
+  readonly decimal: '.' | ',';
+}
+
+/**
+ * A message as the notebook is read: lengths in its unit, every number with its decimal mark. Texts stay as they are,
+ * whatever digits are in them.
+ *
+ * @param labelOf the label of a stretch, 1 for the first, in the cell that the message is about; asked for only where the
+ *   message names one
+ * @example
+ * formatMessage(
+ *   message('flat', '{cell}: the sleeve is {sleeve}, {rows, plural, one {# row} other {# rows}} of stretch {at}.', {
+ *     cell: 'Hook 4.5',
+ *     sleeve: { cm: 40.5 },
+ *     rows: 1,
+ *     at: { stretch: 2 },
+ *   }),
+ *   { length: 'in', decimal: ',' },
+ *   () => 'Cuff',
+ * )
+ * // 'Hook 4.5: the sleeve is 16 in, 1 row of stretch 2 (Cuff).'
+ */
+export function formatMessage(
+  message: Message,
+  { length, decimal }: Reading,
+  labelOf: (stretch: number) => string | undefined = () => undefined,
+): string {
+  return fillPattern(message, (param) => {
+    if (typeof param === 'string') return param;
+    if (typeof param === 'number') return formatNumber(param).replace('.', decimal);
+    if ('typed' in param) return String(param.typed).replace('.', decimal);
+    // The number and its unit stay on one line.
+    if ('cm' in param) return `${writeFineLength(param.cm, { unit: length, decimal })}\u00a0${length}`;
+    return labelled(param.stretch, param.label ?? labelOf(param.stretch));
+  });
+}
