@@ -9,9 +9,9 @@ import { formatLength, formatNumber, hasDigits } from './format';
  * - a number as a formula has it, with all its digits
  * - a stretch of a piece or an edge, 1 for the first, written "2", or "2 (Armhole to wrist)" where it has a label or the
  *   reader's notebook has one for it
- * - several of them, with what stands between; or a message within the message
+ * - a message within the message
  */
-export type Param = Single | { readonly list: readonly Param[]; readonly between: string } | Message;
+export type Param = Single | Message;
 
 /** A param that is not made of others. */
 export type Single =
@@ -86,28 +86,24 @@ export function sameMessage(a: Message | undefined, b: Message | undefined): boo
   return a.pattern === b.pattern && JSON.stringify(a.params) === JSON.stringify(b.params);
 }
 
+/** A plural, with its name and its two forms, in which there may be slots. */
+const plurals = /\{(\w+), plural, one \{((?:[^{}]|\{\w+\})*)\} other \{((?:[^{}]|\{\w+\})*)\}\}/g;
+
 /**
- * A message in words, each param as `write` writes it.
+ * A message in words, each param as `write` writes it. Only the pattern is read: what a param is written as stays so.
  *
  * @example
  * fillPattern(message('left', '{rows, plural, one {# row} other {# rows}} left.', { rows: 1 }), String) // '1 row left.'
  */
 export function fillPattern({ pattern, params }: Message, write: (param: Single) => string): string {
-  const written = (param: Param | undefined): string => {
-    if (typeof param !== 'object') return param === undefined ? '' : write(param);
-    if ('pattern' in param) return fillPattern(param, write);
-    if ('list' in param) return param.list.map(written).join(param.between);
-    return write(param);
-  };
-  const filled = (parts: readonly Part[]): string =>
-    parts
-      .map((part) => {
-        if (typeof part === 'string') return part;
-        const param = params[part.slot];
-        return part.one ? filled(param === 1 ? part.one : part.other!) : written(param);
-      })
-      .join('');
-  return filled(partsOf(pattern));
+  return pattern
+    .replace(plurals, (_, name: string, one: string, other: string) =>
+      (params[name] === 1 ? one : other).replaceAll('#', `{${name}}`),
+    )
+    .replace(/\{(\w+)\}/g, (_, name: string) => {
+      const param = params[name] ?? '';
+      return typeof param === 'object' && 'pattern' in param ? fillPattern(param, write) : write(param);
+    });
 }
 
 /**
@@ -132,62 +128,4 @@ export function plainMessage(message: Message): string {
  */
 export function labelled(stretch: number, label: string | undefined): string {
   return label ? `${stretch} (${label})` : String(stretch);
-}
-
-/**
- * The slots of a pattern, each once, in order.
- *
- * @example slotsOf('{rows, plural, one {# row} other {# rows}} of {all}') // ['rows', 'all']
- */
-export function slotsOf(pattern: string): string[] {
-  const slots = new Set<string>();
-  const add = (part: Part): void => {
-    if (typeof part === 'string') return;
-    slots.add(part.slot);
-    part.one?.forEach(add);
-    part.other?.forEach(add);
-  };
-  partsOf(pattern).forEach(add);
-  return [...slots];
-}
-
-type Part =
-  string | { readonly slot: string; readonly one?: readonly Part[]; readonly other?: readonly Part[] };
-
-/** Patterns stand in the code, so there are only so many; each is read once. */
-const read = new Map<string, readonly Part[]>();
-
-function partsOf(pattern: string): readonly Part[] {
-  let parts = read.get(pattern);
-  if (!parts) read.set(pattern, (parts = readPattern(pattern)));
-  return parts;
-}
-
-/** What stands at the beginning of the rest of a pattern: a plural, a slot, its number, or text. */
-const heads = /\{(\w+), plural, one \{|\{(\w+)\}|(#)|[^{}#]+/y;
-
-function readPattern(pattern: string): Part[] {
-  let at = 0;
-  const skip = (mark: string): void => {
-    if (!pattern.startsWith(mark, at)) throw new Error(`"${pattern}" should have "${mark}" at ${at}.`);
-    at += mark.length;
-  };
-  const parts = (counted?: string): Part[] => {
-    const found: Part[] = [];
-    while (at < pattern.length && !(counted && pattern[at] === '}')) {
-      heads.lastIndex = at;
-      const [head, plural, slot, number] = heads.exec(pattern) ?? [];
-      if (!head) throw new Error(`"${pattern}" has a brace at ${at} that does not belong there.`);
-      at += head.length;
-      if (plural) {
-        const one = parts(plural);
-        skip('} other {');
-        found.push({ slot: plural, one, other: parts(plural) });
-        skip('}}');
-      } else if (slot) found.push({ slot });
-      else found.push(number && counted ? { slot: counted } : head);
-    }
-    return found;
-  };
-  return parts();
 }

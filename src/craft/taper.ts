@@ -103,7 +103,8 @@ function shapingRowsFor(from: number, to: number, perRow: number): number {
   const way = Math.sign(to - from);
   const short = from + way * perRow * Math.floor(apart / perRow);
   const long = short + way * perRow;
-  const offered = { list: [short, long].filter((count) => count >= 1), between: ' or ' };
+  const offered =
+    short < 1 ? long : long < 1 ? short : message('either', '{short} or {long}', { short, long });
   throw new CraftError(
     'not-a-multiple',
     'From {from} to {to} is {apart, plural, one {# stitch} other {# stitches}}, which {perRow} on a row do not divide: end on {offered}, or start {nearer} nearer.',

@@ -78,12 +78,12 @@ describe('a message', () => {
     ]);
   });
 
-  it('has the messages and lists in it written in the same way', () => {
-    const told = message('outer', '{inner} Or {counts}.', {
+  it('has the messages in it written in the same way', () => {
+    const told = message('outer', '{inner} Or {count}.', {
       inner: message('inner', 'It is {length}.', { length: { cm: 25.4 } }),
-      counts: { list: [1.5, 'a few', { cm: 2.54 }], between: ' or ' },
+      count: 1.5,
     });
-    expect(formatMessage(told, inInches)).toBe('It is 10\u00a0in. Or 1,5 or a few or 1\u00a0in.');
+    expect(formatMessage(told, inInches)).toBe('It is 10\u00a0in. Or 1,5.');
   });
 });
 
