@@ -1,6 +1,6 @@
 import { CraftError } from './craft-error';
 import { numberParam } from './message';
-import { cmPerInch } from './numbers';
+import { cmPerInch } from './rounding';
 
 /** A measure as the charts print it, in inches: a number, or a range from low to high. */
 type Inches = number | readonly [low: number, high: number];

@@ -8,30 +8,16 @@ export function hasDigits(x: unknown): x is number {
 
 /** A number as it stands in a sentence: 6 digits at most, and words where it is none. */
 export function formatNumber(x: unknown): string {
+  if (hasDigits(x)) {
+    const shown = Number.isInteger(x) ? x + 0 : Number(x.toPrecision(6));
+    return String(shown).replace('-', '−');
+  }
   if (typeof x === 'string') return `"${x.slice(0, 40)}"`;
-  if (typeof x !== 'number') return x === null || x === undefined ? 'missing' : 'not a number';
-  if (Number.isNaN(x)) return 'not a number';
+  if (x === null || x === undefined) return 'missing';
+  if (typeof x !== 'number' || Number.isNaN(x)) return 'not a number';
   if (!Number.isFinite(x)) return x > 0 ? 'endless' : 'endlessly negative';
-  if (Math.abs(x) > greatest)
+  if (Math.abs(x) > greatest) {
     return x > 0 ? 'more than a million million' : 'less than minus a million million';
-  if (x !== 0 && Math.abs(x) < 1e-6) return x > 0 ? 'next to nothing' : 'a hair below 0';
-  const shown = Number.isInteger(x) ? x + 0 : Number(x.toPrecision(6));
-  return String(shown).replace('-', '−');
-}
-
-/**
- * A count and what is counted, as they stand in a sentence: singular where there is one.
- *
- * @example
- * counted(1, 'row')                    // '1 row'
- * counted(3, 'shaping row')            // '3 shaping rows'
- * counted(2, 'stitch', 'stitches')     // '2 stitches'
- */
-export function counted(count: number, one: string, several = `${one}s`): string {
-  return `${formatNumber(count)} ${count === 1 ? one : several}`;
-}
-
-/** A length as it stands in a sentence in plain cm. */
-export function formatLength(cm: unknown): string {
-  return `${formatNumber(cm)} cm`;
+  }
+  return x > 0 ? 'next to nothing' : 'a hair below 0';
 }

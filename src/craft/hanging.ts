@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { lengthParam } from './message';
+import { lengthParam } from './message-parts';
 import { cm, notNegative, positive } from './numbers';
 
 /** A fabric as a weighted swatch shows it: `strain` per gram per cm of width, and `mass` in grams per cm². */

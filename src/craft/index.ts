@@ -1,17 +1,15 @@
 export { CraftError } from './craft-error';
 export {
   fillPattern,
-  labelled,
-  lengthParam,
   message,
-  messageOf,
   numberParam,
   plainMessage,
-  sameMessage,
   sentence,
   type Message,
   type Param,
+  type Params,
 } from './message';
+export { lengthParam, messageOf, sameMessage } from './message-parts';
 export type {
   Ease,
   EdgeStep,
@@ -31,7 +29,8 @@ export type {
 } from './types';
 
 // Numbers that are one kind, and rounding that is not led astray by floating point
-export { cmPerInch, roundDown, roundNearest, roundUp, same, whole, cm, perCm } from './numbers';
+export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './rounding';
+export { cm, perCm } from './numbers';
 
 // Swatches
 export { gaugeOf } from './gauge';
@@ -118,4 +117,4 @@ export { combineUncertainty, countUncertainty, widthUncertainty, type Uncertaint
 export { neighbourChance } from './neighbour-chance';
 export { swatchToHalve, type Halving } from './swatch-to-halve';
 export { withinLimits } from './within-limits';
-export { formatLength, formatNumber, greatest } from './format';
+export { formatNumber, greatest } from './format';

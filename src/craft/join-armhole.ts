@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { formatLength, formatNumber } from './format';
+import { formatLength } from './quantity-words';
+import { formatNumber } from './format';
 import { cm, greatest, perCm, positive, rows, stitches, wholeCount, widthOf } from './numbers';
 import type { Stitches } from './numbers';
 

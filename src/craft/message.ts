@@ -1,4 +1,4 @@
-import { formatLength, formatNumber, hasDigits } from './format';
+import { formatNumber, hasDigits } from './format';
 
 /**
  * What a message puts into a slot of its pattern. Plain data, so that it goes through JSON and to another thread.
@@ -50,14 +50,9 @@ export function message(code: string, pattern: string, params: Params = {}): Mes
   return { code, pattern, params };
 }
 
-/** The message that an error carries, without the error: what goes into another message, or to another thread. */
-export function messageOf({ code, pattern, params }: Message): Message {
-  return { code, pattern, params };
-}
-
 /** A sentence that is whole already, with nothing in it to be written otherwise. */
-export function sentence(text: string, code = 'sentence'): Message {
-  return { code, pattern: '{text}', params: { text } };
+export function sentence(text: string): Message {
+  return { code: 'sentence', pattern: '{text}', params: { text } };
 }
 
 /**
@@ -70,24 +65,8 @@ export function numberParam(x: unknown): number | string {
   return hasDigits(x) ? x : formatNumber(x);
 }
 
-/**
- * Anything that was given for a length in cm.
- *
- * @example lengthParam(40.5) // { cm: 40.5 }
- * @example lengthParam(NaN)  // 'not a number cm'
- */
-export function lengthParam(cm: unknown): { readonly cm: number } | string {
-  return hasDigits(cm) ? { cm } : formatLength(cm);
-}
-
-/** Whether two messages say the same. */
-export function sameMessage(a: Message | undefined, b: Message | undefined): boolean {
-  if (a === b || !a || !b) return a === b;
-  return a.pattern === b.pattern && JSON.stringify(a.params) === JSON.stringify(b.params);
-}
-
 /** A plural, with its name and its two forms, in which there may be slots. */
-const plurals = /\{(\w+), plural, one \{((?:[^{}]|\{\w+\})*)\} other \{((?:[^{}]|\{\w+\})*)\}\}/g;
+const plurals = /\{(\w+), plural, one \{(.*?)\} other \{(.*?)\}\}(?!\})/g;
 
 /**
  * A message in words, each param as `write` writes it. Only the pattern is read: what a param is written as stays so.
@@ -115,17 +94,8 @@ export function plainMessage(message: Message): string {
   return fillPattern(message, (param) => {
     if (typeof param === 'string') return param;
     if (typeof param === 'number') return formatNumber(param);
+    if ('cm' in param) return `${formatNumber(param.cm)} cm`;
     if ('typed' in param) return String(param.typed);
-    return 'cm' in param ? formatLength(param.cm) : labelled(param.stretch, param.label);
+    return param.label ? `${param.stretch} (${param.label})` : String(param.stretch);
   });
-}
-
-/**
- * A stretch as it is counted, with its label.
- *
- * @example labelled(2, 'Cuff')    // '2 (Cuff)'
- * @example labelled(2, undefined) // '2'
- */
-export function labelled(stretch: number, label: string | undefined): string {
-  return label ? `${stretch} (${label})` : String(stretch);
 }

@@ -1,9 +1,10 @@
 import { CraftError } from './craft-error';
-import { numberParam, type Message } from './message';
+import { numberParam, type Message, type Params } from './message';
 import { greatest } from './format';
 
 export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './rounding';
-export { counted, greatest } from './format';
+export { counted } from './quantity-words';
+export { greatest } from './format';
 
 /*
  * Number types that cannot be mixed by accident. TypeScript lets any two kinds of number meet at a `+`, but what
@@ -59,19 +60,18 @@ export const mostRows = 1_000_000;
 /** What a number is, as a sentence begins with it. */
 type What = string | Message;
 
+/** A refusal of a number, in a sentence that says `what` it is and how it was given, `x`. */
+function refusal(code: string, pattern: string, what: What, x: unknown, more?: Params): CraftError {
+  return new CraftError(code, pattern, { what, x: numberParam(x), ...more });
+}
+
 /** Any number that is one and not beyond reason; `what` opens the sentence ("The ease"). */
 export function finite(x: number, what: What): number {
   if (typeof x !== 'number' || !Number.isFinite(x)) {
-    throw new CraftError('not-a-number', '{what} has to be a number; it is {x}.', {
-      what,
-      x: numberParam(x),
-    });
+    throw refusal('not-a-number', '{what} has to be a number; it is {x}.', what, x);
   }
   if (Math.abs(x) > greatest) {
-    throw new CraftError('too-large', '{what} is {x}, beyond anything that can be worked.', {
-      what,
-      x: numberParam(x),
-    });
+    throw refusal('too-large', '{what} is {x}, beyond anything that can be worked.', what, x);
   }
   return x + 0;
 }
@@ -79,16 +79,9 @@ export function finite(x: number, what: What): number {
 /** A number more than 0. */
 export function positive(x: number, what: What): number {
   finite(x, what);
-  if (x <= 0)
-    throw new CraftError('not-positive', '{what} has to be more than 0; it is {x}.', {
-      what,
-      x: numberParam(x),
-    });
+  if (x <= 0) throw refusal('not-positive', '{what} has to be more than 0; it is {x}.', what, x);
   if (x < smallest) {
-    throw new CraftError('too-small', '{what} is {x}, smaller than anything that can be measured.', {
-      what,
-      x: numberParam(x),
-    });
+    throw refusal('too-small', '{what} is {x}, smaller than anything that can be measured.', what, x);
   }
   return x;
 }
@@ -96,8 +89,7 @@ export function positive(x: number, what: What): number {
 /** A number that is 0 or more. */
 export function notNegative(x: number, what: What): number {
   finite(x, what);
-  if (x < 0)
-    throw new CraftError('negative', '{what} has to be 0 or more; it is {x}.', { what, x: numberParam(x) });
+  if (x < 0) throw refusal('negative', '{what} has to be 0 or more; it is {x}.', what, x);
   return x + 0;
 }
 
@@ -105,15 +97,12 @@ export function notNegative(x: number, what: What): number {
 export function wholeNumber(x: number, what: What): number {
   finite(x, what);
   if (!Number.isInteger(x)) {
-    throw new CraftError(
+    throw refusal(
       'not-whole',
       '{what} has to be a whole number; {x} lies between {below} and {above}.',
-      {
-        what,
-        x: numberParam(x),
-        below: numberParam(Math.floor(x)),
-        above: numberParam(Math.ceil(x)),
-      },
+      what,
+      x,
+      { below: Math.floor(x), above: Math.ceil(x) },
     );
   }
   return x + 0;
@@ -123,11 +112,7 @@ export function wholeNumber(x: number, what: What): number {
 export function wholeCount(x: number, what: What, least = 0): number {
   wholeNumber(x, what);
   if (x < least) {
-    throw new CraftError('too-few', '{what} has to be {least} or more; it is {x}.', {
-      what,
-      least,
-      x: numberParam(x),
-    });
+    throw refusal('too-few', '{what} has to be {least} or more; it is {x}.', what, x, { least });
   }
   return x;
 }
@@ -136,11 +121,7 @@ export function wholeCount(x: number, what: What, least = 0): number {
 export function oneOf<Word extends string>(x: Word, words: readonly Word[], what: What): Word {
   if (!words.includes(x)) {
     const choice = words.map((word) => `"${word}"`).join(' or ');
-    throw new CraftError('not-a-choice', '{what} has to be {choice}; it is {x}.', {
-      what,
-      choice,
-      x: numberParam(x),
-    });
+    throw refusal('not-a-choice', '{what} has to be {choice}; it is {x}.', what, x, { choice });
   }
   return x;
 }

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { lengthParam } from './message';
+import { lengthParam } from './message-parts';
 import { listOf, notNegative, same } from './numbers';
 import type { Row } from './types';
 

@@ -1,6 +1,6 @@
 import { CraftError } from './craft-error';
 import { numberParam } from './message';
-import { formatLength } from './format';
+import { formatLength } from './quantity-words';
 import { cm, counted, perCm, roundUp, same, stitches, widthOf } from './numbers';
 import type { Cm } from './numbers';
 

@@ -195,6 +195,6 @@ function isWorkedOut(cell: Cell, key: string, size: string | null): boolean {
   return input !== undefined && 'formula' in input.entry;
 }
 
-const resultGone = message('result-gone', 'This result is no longer in the notebook: choose another.');
+const resultGone = message('gone', 'This result is no longer in the notebook: choose another.');
 const heldAtNone = message('not-a-number', 'What is held has to be held at a number.');
-const sizeGone = message('size-gone', 'That size is no longer in the notebook.');
+const sizeGone = message('gone', 'That size is no longer in the notebook.');

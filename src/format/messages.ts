@@ -1,4 +1,4 @@
-import { fillPattern, formatNumber, labelled, type Message } from '../craft';
+import { fillPattern, formatNumber, type Message } from '../craft';
 import { writeFineLength } from './quantities';
 
 /** How a notebook is read. */
@@ -37,6 +37,7 @@ export function formatMessage(
     if ('typed' in param) return String(param.typed).replace('.', decimal);
     // The number and its unit stay on one line.
     if ('cm' in param) return `${writeFineLength(param.cm, { unit: length, decimal })}\u00a0${length}`;
-    return labelled(param.stretch, param.label ?? labelOf(param.stretch));
+    const label = param.label ?? labelOf(param.stretch);
+    return label ? `${param.stretch} (${label})` : String(param.stretch);
   });
 }

@@ -1,4 +1,4 @@
-import { message, type Message } from '../craft';
+import { message, type Message, type Params } from '../craft';
 import { capital } from '../format';
 import type { Input } from './kind';
 
@@ -15,21 +15,25 @@ export function wrongValue(
   const { whole, above, least } = input.constraint ?? {};
   // "Must" goes with a measure and with rows alike.
   const label = capital(input.label);
-  if (!Number.isFinite(value)) return message('not-a-number', '{label} must be a number.', { label });
-  if (above !== undefined && value <= above)
-    return message('not-more', '{label} must be more than {above}.', { label, above });
-  if (least !== undefined && value < least)
-    return message('too-little', '{label} must be at least {least}.', { label, least });
+  const must = (code: string, pattern: string, more?: Params): Message =>
+    message(code, pattern, { label, ...more });
+  if (!Number.isFinite(value)) return must('not-a-number', '{label} must be a number.');
+  if (above !== undefined && value <= above) {
+    return must('not-more', '{label} must be more than {above}.', { above });
+  }
+  if (least !== undefined && value < least) {
+    return must('too-little', '{label} must be at least {least}.', { least });
+  }
   if (input.within) {
     const [lowest, most] = input.within;
-    if (value < lowest || value > most)
-      return message('not-within', '{label} must be between {lowest} and {most}: is the unit right?', {
-        label,
+    if (value < lowest || value > most) {
+      return must('not-within', '{label} must be between {lowest} and {most}: is the unit right?', {
         lowest: { cm: lowest },
         most: { cm: most },
       });
+    }
   }
-  if (whole && !isWhole(value)) return message('not-whole', '{label} must be a whole number.', { label });
+  if (whole && !isWhole(value)) return must('not-whole', '{label} must be a whole number.');
   return undefined;
 }
 

@@ -10,14 +10,11 @@ export interface Refusal {
 }
 
 export const changedCellGone = message(
-  'cell-gone',
+  'gone',
   'The cell this changes is no longer in the notebook: undo its deletion, or take the change out.',
 );
-const partGone = message('part-gone', 'What this changes is no longer in its cell: take the change out.');
-const sizeGone = message(
-  'size-gone',
-  'The size this changes is no longer in the notebook: take the change out.',
-);
+const partGone = message('gone', 'What this changes is no longer in its cell: take the change out.');
+const sizeGone = message('gone', 'The size this changes is no longer in the notebook: take the change out.');
 const workedOut = message('worked-out', 'This is worked out, so it takes a formula and not a value.');
 
 /**

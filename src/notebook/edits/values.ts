@@ -34,7 +34,7 @@ export function given(
   if ('formula' in entry) {
     return {
       refused: message(
-        'by-formula',
+        'worked-out',
         'A formula works this out for every size: change the formula, or give one value for all sizes.',
       ),
     };
