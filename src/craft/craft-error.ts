@@ -18,9 +18,14 @@ export class CraftError extends Error implements Message {
   readonly params: Params;
 
   constructor(code: string, pattern: string, params: Params = {}) {
-    super(plainMessage({ code, pattern, params }));
+    super();
     this.code = code;
     this.pattern = pattern;
     this.params = params;
+  }
+
+  /** Put in words only where it is read: a thousand cells that cannot be worked throw a thousand of these. */
+  override get message(): string {
+    return plainMessage(this);
   }
 }

@@ -9,7 +9,7 @@ export {
   type Param,
   type Params,
 } from './message';
-export { lengthParam, messageOf, sameMessage } from './message-parts';
+export { lengthParam, messageOf } from './message-parts';
 export type {
   Ease,
   EdgeStep,

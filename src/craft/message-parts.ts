@@ -16,9 +16,3 @@ export function messageOf({ code, pattern, params }: Message): Message {
 export function lengthParam(cm: unknown): { readonly cm: number } | string {
   return hasDigits(cm) ? { cm } : formatLength(cm);
 }
-
-/** Whether two messages say the same. */
-export function sameMessage(a: Message | undefined, b: Message | undefined): boolean {
-  if (a === b || !a || !b) return a === b;
-  return a.pattern === b.pattern && JSON.stringify(a.params) === JSON.stringify(b.params);
-}

@@ -1,5 +1,6 @@
 import type { Message } from '../craft';
 import type { Unit } from '../formulas';
+import type { PackedMessage } from './packed-message';
 import type { Changes } from '../notebook';
 
 /** One value a cell has in every size: an input or an output, by cell id and key. */
@@ -10,7 +11,7 @@ export interface CellRef {
 
 /** Why there is no result, and where the trouble starts if that is elsewhere. */
 export interface CellError {
-  readonly message: Message;
+  readonly message: PackedMessage;
   readonly from?: CellRef;
 }
 

@@ -1,7 +1,9 @@
-import { CraftError, chartPoint, messageOf, sentence, type Message } from '../craft';
+import { CraftError, chartPoint, sentence, type Message } from '../craft';
 import { type Entry, type Size, wrongValue } from '../notebook';
 import { own } from './own-functions';
 import type { Content, Reason } from './engine';
+import { packedMessage } from './pack-message';
+import type { PackedMessage } from './packed-message';
 import { isProblem, type Slot } from './slot';
 import {
   circular,
@@ -32,7 +34,7 @@ export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): Mes
  *
  * @param trouble what is wrong with the slot whatever the size
  */
-export function contentOf(slot: Slot, size: Size, trouble: Message | undefined): Content {
+export function contentOf(slot: Slot, size: Size, trouble: PackedMessage | undefined): Content {
   const fixed = slot.fixed?.values.get(size.id);
   if (fixed !== undefined) return fixed;
   if (trouble !== undefined) return { reason: trouble };
@@ -41,7 +43,7 @@ export function contentOf(slot: Slot, size: Size, trouble: Message | undefined):
   const value = valueOf(plan.entry, plan.label, size);
   if (typeof value !== 'number') return value;
   const wrong = wrongValue(plan, value);
-  if (wrong !== undefined) return { reason: wrong };
+  if (wrong !== undefined) return reasonOf(wrong);
   return plan.constraint?.whole ? Math.round(value) : value;
 }
 
@@ -52,16 +54,20 @@ function formulaContent({ plan: { constraint: must } }: Slot, text: string): str
 }
 
 function valueOf(entry: Entry, label: string, size: Size): number | Reason {
-  const empty = { reason: emptyValue(label) };
+  const empty = reasonOf(emptyValue(label));
   if ('value' in entry) return entry.value ?? empty;
   if ('each' in entry) return entry.each[size.id] ?? empty;
   if (!('chart' in entry)) return empty;
   const own = entry.own?.[size.id];
   if (own !== undefined) return own;
-  if (!size.chart) return { reason: followsNoChart };
+  if (!size.chart) return reasonOf(followsNoChart);
   try {
     return chartPoint(size.chart.name, size.chart.size, entry.chart, entry.point);
   } catch (error) {
-    return { reason: error instanceof CraftError ? messageOf(error) : unknownToChart };
+    return reasonOf(error instanceof CraftError ? error : unknownToChart);
   }
+}
+
+function reasonOf(message: Message): Reason {
+  return { reason: packedMessage(message) };
 }

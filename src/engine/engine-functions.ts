@@ -5,7 +5,7 @@ import {
   HyperFormula,
   type FunctionPluginDefinition,
 } from 'hyperformula';
-import { CraftError, message, messageOf, sentence, type Message } from '../craft';
+import { CraftError, message, sentence, type Message } from '../craft';
 import { tellOfCells } from './between-cells';
 import {
   functionNamed,
@@ -16,6 +16,7 @@ import {
   type Value,
 } from '../formulas';
 import { own } from './own-functions';
+import { packedMessage } from './pack-message';
 import { shareParses } from './shared-parses';
 import type { Syntax } from './units/syntax';
 
@@ -41,19 +42,14 @@ interface Call {
   readonly args: Ast[];
 }
 
-/** An error value, which HyperFormula lets carry nothing but a text. Of its own errors none has this type. */
+/** An error value. Of HyperFormula's own errors none has this type. */
 function errorValue(text: string): CellError {
   return new CellError(ErrorType.ERROR, text);
 }
 
-/** A message as an error value: `carriedMessage` reads it again. */
+/** An error value that carries a message, packed. */
 function trouble(told: Message): CellError {
-  return errorValue(JSON.stringify(messageOf(told)));
-}
-
-/** The message in the text of an error value. */
-export function carriedMessage(text: string): Message {
-  return JSON.parse(text) as Message;
+  return errorValue(packedMessage(told));
 }
 
 const valueMissing = message('missing', 'A value is missing here.');

@@ -2,6 +2,7 @@
  * What the page needs of the engine. The engine itself is behind `lazy.ts`: it is large, and only the worker imports it.
  */
 export type { Answer, Checked, CellRef, CellError, WordedError } from './answers';
+export { unpacked } from './packed-message';
 export { Results, type Move } from './results';
 export {
   trialNumber,

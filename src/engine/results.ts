@@ -1,5 +1,6 @@
 import { plainMessage, type Message } from '../craft';
 import { isDimension, type Unit } from '../formulas';
+import { unpacked } from './packed-message';
 import type { Answer, CellRef, CellError, WordedError } from './answers';
 
 type Result = number | string | boolean | CellError;
@@ -77,10 +78,10 @@ export class Results {
   /** Why a place has no result, in words. */
   error(size: string, cell: string, key: string): WordedError | undefined {
     const error = this.cellError(size, cell, key);
-    return error && { ...error, message: this.messageFor(error.message, cell) };
+    return error && { ...error, message: this.messageFor(unpacked(error.message), cell) };
   }
 
-  /** Why a place has no result, as data. */
+  /** Why a place has no result, as it came. */
   cellError(size: string, cell: string, key: string): CellError | undefined {
     const result = this.#result(size, cell, key);
     return typeof result === 'object' ? result : undefined;

@@ -9,6 +9,8 @@ import type { Content } from './engine';
 import { linked, reading } from './resolve-names';
 import { Names } from './names';
 import { circular, engineError, waitsFor } from './sentences';
+import { packedMessage } from './pack-message';
+import type { PackedMessage } from './packed-message';
 import { SizeResults } from './size-results';
 import { isProblem, namesIn, plansOf, usesOf, type Slot, type SlotPlan } from './slot';
 import { derive, misfit, type Derivation } from './units/derive';
@@ -408,7 +410,7 @@ export class WorkedSheet implements Sheet {
   }
 
   *#work(sizes: readonly Size[] | undefined, update: Update, answer: AnswerBuilder): Generator<void> {
-    const stale = [...update.stale].map((slot) => ({ slot, trouble: troubleOf(slot, this.#slots) }));
+    const stale = [...update.stale].map((slot) => ({ slot, trouble: this.#troubleOf(slot) }));
     const before = this.#sizes;
     if (sizes) this.#sizes = sizes;
     const results = new Map<string, SizeResults>();
@@ -429,8 +431,13 @@ export class WorkedSheet implements Sheet {
     this.#results = results;
   }
 
-  #everything(): { slot: Slot; trouble: Message | undefined }[] {
-    return this.#slots.flatMap((slot) => (slot ? [{ slot, trouble: troubleOf(slot, this.#slots) }] : []));
+  #everything(): { slot: Slot; trouble: PackedMessage | undefined }[] {
+    return this.#slots.flatMap((slot) => (slot ? [{ slot, trouble: this.#troubleOf(slot) }] : []));
+  }
+
+  #troubleOf(slot: Slot): PackedMessage | undefined {
+    const trouble = troubleOf(slot, this.#slots);
+    return trouble && packedMessage(trouble);
   }
 
   /** The same changes for a sheet that knows nothing yet, once rows that stand for nothing outnumber the others. */

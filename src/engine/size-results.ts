@@ -1,9 +1,10 @@
-import { sameMessage, type Message } from '../craft';
 import { wrongValue } from '../notebook';
 import type { OfSize } from './answer-being-made';
 import type { CellError } from './answers';
-import { carriedMessage, codes } from './engine-functions';
+import { codes } from './engine-functions';
 import { Engine, type Content, type Failure } from './engine';
+import { packedMessage } from './pack-message';
+import type { PackedMessage } from './packed-message';
 import { engineError, notAllowed, waitsFor } from './sentences';
 import { usesOf, type Slot } from './slot';
 
@@ -38,7 +39,7 @@ export class SizeResults {
     };
     for (const [row, content] of contents) {
       if (content === null) this.#failures.delete(row);
-      else if (!sameMessage(this.#reasonOf(row), reasonIn(content))) troubled.add(row);
+      else if (this.#reasonOf(row) !== reasonIn(content)) troubled.add(row);
     }
     if (this.#engine) this.#engine.put(contents, changed);
     else {
@@ -53,7 +54,7 @@ export class SizeResults {
     for (const row of troubled) if (this.#failures.has(row)) answer.error(row, this.#error(row));
   }
 
-  #reasonOf(row: number): Message | undefined {
+  #reasonOf(row: number): PackedMessage | undefined {
     return reasonIn(this.#engine?.content(row) ?? null);
   }
 
@@ -61,16 +62,16 @@ export class SizeResults {
     const origin = this.#origin(row);
     if (origin !== row) {
       const { calledElsewhere, place } = this.#slots[origin]!.plan;
-      return { message: waitsFor(calledElsewhere), from: place };
+      return { message: packedMessage(waitsFor(calledElsewhere)), from: place };
     }
     const reason = this.#reasonOf(row);
     if (reason !== undefined) return { message: reason };
     const { type, message } = this.#failures.get(row)!;
-    if (type !== 'ERROR') return { message: engineError(type) };
-    if (!message.startsWith(codes.notAllowed)) return { message: carriedMessage(message) };
+    if (type !== 'ERROR') return { message: packedMessage(engineError(type)) };
+    if (!message.startsWith(codes.notAllowed)) return { message: message as PackedMessage };
     const value = Number(message.slice(codes.notAllowed.length));
     const { plan } = this.#slots[row]!;
-    return { message: notAllowed(wrongValue(plan, value), value, plan.unit) };
+    return { message: packedMessage(notAllowed(wrongValue(plan, value), value, plan.unit)) };
   }
 
   /** The row where the trouble of a row begins. */
@@ -87,6 +88,6 @@ export class SizeResults {
   }
 }
 
-function reasonIn(content: Content): Message | undefined {
+function reasonIn(content: Content): PackedMessage | undefined {
   return typeof content === 'object' && content !== null ? content.reason : undefined;
 }

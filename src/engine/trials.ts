@@ -9,6 +9,7 @@ import {
   changedCellGone,
 } from '../notebook';
 import type { CellRef, CellError } from './answers';
+import { packedMessage } from './pack-message';
 import { Results } from './results';
 import { WorkedSheet, type Fixed } from './sheet';
 import type { TrialResults, TrialsRequest } from './trial-results';
@@ -83,11 +84,11 @@ export class Trials {
           else {
             const [text, truth] = [results.text(size, cell, key), results.truth(size, cell, key)];
             const wrong = 'refused' in trial ? trial.refused : missing.get(placeAt);
-            if (wrong !== undefined) errors.push([done, sizeAt, placeAt, { message: wrong }]);
+            if (wrong !== undefined) errors.push([done, sizeAt, placeAt, { message: packedMessage(wrong) }]);
             else if (text !== undefined) texts.push([done, sizeAt, placeAt, text]);
             else if (truth !== undefined) truths.push([done, sizeAt, placeAt, truth]);
             else {
-              const error = results.cellError(size, cell, key) ?? { message: sizeGone };
+              const error = results.cellError(size, cell, key) ?? { message: packedMessage(sizeGone) };
               errors.push([done, sizeAt, placeAt, error]);
             }
           }

@@ -35,8 +35,12 @@ export function formatMessage(
     if (typeof param === 'string') return param;
     if (typeof param === 'number') return formatNumber(param).replace('.', decimal);
     if ('typed' in param) return String(param.typed).replace('.', decimal);
-    // The number and its unit stay on one line.
-    if ('cm' in param) return `${writeFineLength(param.cm, { unit: length, decimal })}\u00a0${length}`;
+    if ('cm' in param) {
+      // As many digits as other numbers have, so that what differs beyond them is one sentence for all sizes.
+      const shown = writeFineLength(Number(param.cm.toPrecision(6)), { unit: length, decimal });
+      // The number and its unit stay on one line.
+      return `${shown}\u00a0${length}`;
+    }
     const label = param.label ?? labelOf(param.stretch);
     return label ? `${param.stretch} (${label})` : String(param.stretch);
   });

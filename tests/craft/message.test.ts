@@ -8,7 +8,6 @@ import {
   messageOf,
   numberParam,
   plainMessage,
-  sameMessage,
   sentence,
   workPiece,
 } from '../../src/craft';
@@ -64,15 +63,6 @@ test('what is no number to be shown in digits is told in words', () => {
     '"five"',
   ]);
   expect([2.5, NaN, 1e-9].map(lengthParam)).toEqual([{ cm: 2.5 }, 'not a number cm', 'next to nothing cm']);
-});
-
-test('two messages say the same where pattern and params are the same', () => {
-  const waits = (label: string) => message('waits', 'Waits for {label}.', { label });
-  expect(sameMessage(waits('bust'), waits('bust'))).toBe(true);
-  expect(sameMessage(waits('bust'), waits('hip'))).toBe(false);
-  expect(sameMessage(waits('bust'), message('waits', 'Wait for {label}.', { label: 'bust' }))).toBe(false);
-  expect(sameMessage(waits('bust'), undefined)).toBe(false);
-  expect(sameMessage(undefined, undefined)).toBe(true);
 });
 
 test('what an error carries goes through JSON and says the same on the other side', () => {

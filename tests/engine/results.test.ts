@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { message } from '../../src/craft';
+import { packedMessage } from '../../src/engine/pack-message';
 import type { Answer } from '../../src/engine/answers';
 import { Results, type Move } from '../../src/engine/results';
 
@@ -18,7 +19,10 @@ const first: Answer = {
     [
       1,
       1,
-      { message: message('waits', 'Waits for {label}.', { label: 'a' }), from: { cell: 'a', key: 'value' } },
+      {
+        message: packedMessage(message('waits', 'Waits for {label}.', { label: 'a' })),
+        from: { cell: 'a', key: 'value' },
+      },
     ],
   ],
   units: [

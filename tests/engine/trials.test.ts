@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { plainMessage } from '../../src/craft';
+import { unpacked } from '../../src/engine';
 import { changesBetween } from '../../src/notebook/changes';
 import { allCells, type Change, type Notebook } from '../../src/notebook/document';
 import { inputsOf, outputsOf } from '../../src/notebook/kinds';
@@ -103,7 +104,7 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
 /** What a trial gave, an error in its words. */
 function trialInWords(...asked: Parameters<typeof trialResult>): unknown {
   const told = trialResult(...asked);
-  return typeof told === 'object' ? { ...told, message: plainMessage(told.message) } : told;
+  return typeof told === 'object' ? { ...told, message: plainMessage(unpacked(told.message)) } : told;
 }
 
 /** Whether a value can be given there, as an edit. */

@@ -1,7 +1,7 @@
 import { formatMessage } from '../../format';
 import { isDimension } from '../../formulas';
 import { goesInSteps, type RangeSpec } from '../../pictures';
-import { trialNumber, trialResult } from '../../engine';
+import { trialNumber, trialResult, unpacked } from '../../engine';
 import { cellRefKey, type Choosable, type Workspace, symbolFor, surroundings } from '../../workspace';
 import { shownFactor } from './shown-factor';
 import { unitOf } from '../what-if';
@@ -72,7 +72,8 @@ export function whyStill(
   const size = numbers.findIndex(none);
   if (size >= 0) {
     const error = trialResult(results, numbers[size]!.indexOf(undefined), size, at);
-    const why = typeof error === 'object' ? ` ${formatMessage(error.message, workspace.settings)}` : '';
+    const why =
+      typeof error === 'object' ? ` ${formatMessage(unpacked(error.message), workspace.settings)}` : '';
     return numbers.every((one) => one.every((number) => number === undefined))
       ? `No step gives ${label}.${why} Choose another range, or set right on the leaf what is missing.`
       : `Where the line is broken off, that step gives no ${label}.${why}`;
