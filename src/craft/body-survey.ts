@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { numberParam } from './message';
+import { numberParam } from './message-parts';
 
 /** What the survey measured, all in cm. Those that are not what the trade means have names of their own: see `howSurveyed`. */
 export const surveyedMeasures = [

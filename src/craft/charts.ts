@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { numberParam } from './message';
+import { formatNumber } from './format';
 import { cmPerInch } from './rounding';
 
 /** A measure as the charts print it, in inches: a number, or a range from low to high. */
@@ -164,7 +164,7 @@ function known<Word extends string>(word: Word, words: readonly Word[], what: st
   if (words.includes(word)) return word;
   throw new CraftError('not-charted', 'There is no {what} called {word}: there are {words}.', {
     what,
-    word: numberParam(word),
+    word: formatNumber(word),
     words: words.join(', '),
   });
 }

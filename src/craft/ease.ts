@@ -1,6 +1,6 @@
 import { CraftError } from './craft-error';
-import { message, numberParam, type Param } from './message';
-import { lengthParam } from './message-parts';
+import { message, type Param } from './message';
+import { lengthParam, numberParam } from './message-parts';
 import { fitBands } from './fit-bands';
 import type { FitBand } from './fit-bands';
 import { cm, cmPerInch, finite } from './numbers';

@@ -2,14 +2,13 @@ export { CraftError } from './craft-error';
 export {
   fillPattern,
   message,
-  numberParam,
   plainMessage,
   sentence,
   type Message,
   type Param,
   type Params,
 } from './message';
-export { lengthParam, messageOf } from './message-parts';
+export { lengthParam, messageOf, numberParam } from './message-parts';
 export type {
   Ease,
   EdgeStep,

@@ -1,4 +1,4 @@
-import { formatNumber, hasDigits } from './format';
+import { formatNumber } from './format';
 
 /**
  * What a message puts into a slot of its pattern. Plain data, so that it goes through JSON and to another thread.
@@ -55,16 +55,6 @@ export function sentence(text: string): Message {
   return { code: 'sentence', pattern: '{text}', params: { text } };
 }
 
-/**
- * Anything that was given for a number: the number, or words where it is none or has no digits to show.
- *
- * @example numberParam(2.5)       // 2.5
- * @example numberParam(undefined) // 'missing'
- */
-export function numberParam(x: unknown): number | string {
-  return hasDigits(x) ? x : formatNumber(x);
-}
-
 /** A plural, with its name and its two forms, in which there may be slots. */
 const plurals = /\{(\w+), plural, one \{(.*?)\} other \{(.*?)\}\}(?!\})/g;
 
@@ -95,7 +85,7 @@ export function plainMessage(message: Message): string {
     if (typeof param === 'string') return param;
     if (typeof param === 'number') return formatNumber(param);
     if ('cm' in param) return `${formatNumber(param.cm)} cm`;
-    if ('typed' in param) return String(param.typed);
-    return param.label ? `${param.stretch} (${param.label})` : String(param.stretch);
+    if ('typed' in param) return `${param.typed}`;
+    return `${param.stretch}${param.label ? ` (${param.label})` : ''}`;
   });
 }

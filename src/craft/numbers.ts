@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { numberParam, type Message, type Params } from './message';
+import type { Message, Params } from './message';
+import { numberParam } from './message-parts';
 import { greatest } from './format';
 
 export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './rounding';

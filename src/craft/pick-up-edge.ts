@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { message, numberParam, type Message } from './message';
+import { message, type Message } from './message';
+import { numberParam } from './message-parts';
 import { fitCount } from './fit-count';
 import {
   listOf,

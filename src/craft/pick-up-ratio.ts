@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { numberParam } from './message';
+import { numberParam } from './message-parts';
 import { perCm, same, wholeCount, whole } from './numbers';
 
 /** More stitches than this to a row, or rows to a stitch, are two gauges that do not belong together. */

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { numberParam } from './message';
+import { numberParam } from './message-parts';
 import { finite, listOf, same, wholeCount } from './numbers';
 
 /*

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { numberParam } from './message';
+import { numberParam } from './message-parts';
 import { formatLength } from './quantity-words';
 import { cm, counted, perCm, roundUp, same, stitches, widthOf } from './numbers';
 import type { Cm } from './numbers';

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { numberParam } from './message';
+import { numberParam } from './message-parts';
 
 /**
  * Student's factor for 95 %: how many standard uncertainties either way hold the true value 19 times in 20.

@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { message, numberParam } from './message';
+import { message } from './message';
+import { numberParam } from './message-parts';
 import { evenParts } from './even-parts';
 import { mostRows, oneOf, rows, stitches, wholeCount } from './numbers';
 import type { Order, TaperPlan } from './types';

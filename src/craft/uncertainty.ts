@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { numberParam } from './message';
+import { numberParam } from './message-parts';
 import { cm, listOf, notNegative, perCm, stitches, stitchesAcross, widthOf } from './numbers';
 import { degreesOfFreedom, t95 } from './student-t';
 import type { Gauge } from './types';

@@ -1,6 +1,6 @@
 import { CraftError } from './craft-error';
-import { numberParam, type Param } from './message';
-import { messageOf } from './message-parts';
+import type { Param } from './message';
+import { messageOf, numberParam } from './message-parts';
 import { gather } from './gather';
 import { listOf, oneOf, perCm, positive, rows, stitches, wholeCount, widthOf } from './numbers';
 import { RowEdges } from './row-edges';

@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { message, numberParam, type Message } from './message';
+import { message, type Message } from './message';
+import { numberParam } from './message-parts';
 import { cm, finite, grams, listOf, notNegative, roundUp, whole } from './numbers';
 
 /** A ball or skein: what it weighs and how long its yarn is. */
