@@ -1,4 +1,4 @@
-import { message, plainMessage, sentence, type Message } from '../craft';
+import { message, plainMessage, type Message } from '../craft';
 import { allCells, type Cell, type Change, type Notebook, type WhatIf } from './document';
 import { entered, given, takenOver } from './edits/values';
 import { inputsOf, kindOf, outputsOf } from './kinds';
@@ -35,9 +35,7 @@ export function changedCell(
     return 'refused' in entry ? entry : kindOf(cell).put(cell, key, entry);
   }
   if (!outputsOf(cell).some((output) => output.key === key)) return { refused: partGone };
-  if (formula === undefined) return { refused: workedOut };
-  const taken = takenOver(cell, key, formula);
-  return 'refused' in taken ? { refused: sentence(taken.refused) } : taken;
+  return formula === undefined ? { refused: workedOut } : takenOver(cell, key, formula);
 }
 
 /**

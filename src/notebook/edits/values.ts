@@ -1,7 +1,7 @@
 import { message, plainMessage, type Message } from '../../craft';
 import type { Cell, Entry, Notebook } from '../document';
 import type { Input } from '../kind';
-import { inputsOf, kindOf, outputsOf } from '../kinds';
+import { inputsOf, kindOf } from '../kinds';
 import { wrongValue } from '../constraint';
 import type { Applied } from './edit';
 import { withCell } from './places';
@@ -63,9 +63,7 @@ export function entered(input: Input, entry: Entry): Entry | { refused: Message 
 }
 
 /** A cell with a formula in place of one of its own, or with its own given back. */
-export function takenOver(cell: Cell, key: string, formula: string | null): Cell | { refused: string } {
-  if (!outputsOf(cell).some((output) => output.key === key))
-    return { refused: 'That result is no longer in the cell.' };
+export function takenOver(cell: Cell, key: string, formula: string | null): Cell {
   const { taken: before, ...rest } = cell;
   const { [key]: _old, ...others } = before ?? {};
   const taken = formula === null ? others : { ...others, [key]: formula };
