@@ -48,7 +48,7 @@ it('an error in a stretch of a piece has its label', async () => {
     start: { value: 40 },
     stretches: [
       { kind: 'even', name: 'cuff', label: 'Cuff', fabric: 'body', rows: { value: 3 } },
-      { kind: 'evenly', name: 'cap', label: '2.5 cm hem', fabric: 'body', to: { value: 200 } },
+      { kind: 'evenly', name: 'cap', label: '2.5 cm hem', fabric: 'body', to: { value: 200 }, ends: 'half' },
     ],
     ends: 'bound off',
   } as const;
