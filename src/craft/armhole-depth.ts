@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { cm, finite, saidCm, times } from './numbers';
+import { lengthParam } from './message-parts';
+import { cm, finite, times } from './numbers';
 
 /**
  * How deep an armhole has to be.
@@ -32,7 +33,8 @@ export function armholeDepthFor({
   if (sleeve <= 0) {
     throw new CraftError(
       'nothing-left',
-      `An ease of ${saidCm(ease)} on an upper arm of ${saidCm(arm)} leaves no sleeve: take more than ${saidCm(-arm)}.`,
+      'An ease of {ease} on an upper arm of {arm} leaves no sleeve: take more than {least}.',
+      { ease: lengthParam(ease), arm: lengthParam(arm), least: lengthParam(-arm) },
     );
   }
   return Math.max(depth, times(cm(sleeve, "The sleeve's width"), 0.5));

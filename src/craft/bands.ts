@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { cm, notNegative, oneOf, saidCm } from './numbers';
+import { lengthParam } from './message-parts';
+import { cm, notNegative, oneOf } from './numbers';
 
 /**
  * The width of each front of a cardigan, from what the whole has to measure.
@@ -32,7 +33,8 @@ export function frontWidth(o: {
   if (front <= 0) {
     throw new CraftError(
       'nothing-left',
-      `A back of ${saidCm(back)} and bands of ${saidCm(bands)} leave nothing of ${saidCm(bust)} for the fronts: take a narrower back or band.`,
+      'A back of {back} and bands of {bands} leave nothing of {bust} for the fronts: take a narrower back or band.',
+      { back: lengthParam(back), bands: lengthParam(bands), bust: lengthParam(bust) },
     );
   }
   return front;
@@ -55,7 +57,8 @@ export function neckWidth(o: { neck: number; band: number }): number {
   if (2 * band >= neck) {
     throw new CraftError(
       'nothing-left',
-      `A band of ${saidCm(band)} on each side closes a neck of ${saidCm(neck)}: take a band of less than ${saidCm(neck / 2)}, or a wider neck.`,
+      'A band of {band} on each side closes a neck of {neck}: take a band of less than {limit}, or a wider neck.',
+      { band: lengthParam(band), neck: lengthParam(neck), limit: lengthParam(neck / 2) },
     );
   }
   return neck - 2 * band;

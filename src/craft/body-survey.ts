@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { said } from './numbers';
+import { numberParam } from './message-parts';
 
 /** What the survey measured, all in cm. Those that are not what the trade means have names of their own: see `howSurveyed`. */
 export const surveyedMeasures = [
@@ -154,7 +154,8 @@ export function surveyed(sample: Sample, measure: SurveyedMeasure, percentile: S
   if (!surveyedSamples.includes(sample)) {
     throw new CraftError(
       'not-surveyed',
-      `The survey measured women and men, not ${said(sample)}; for a child, measure the child or follow a children's chart.`,
+      "The survey measured women and men, not {sample}; for a child, measure the child or follow a children's chart.",
+      { sample: numberParam(sample) },
     );
   }
   const figures = bodySurvey[sample][known(measure, surveyedMeasures, 'measure')];
@@ -164,8 +165,9 @@ export function surveyed(sample: Sample, measure: SurveyedMeasure, percentile: S
 
 function known<One extends string | number>(one: One, those: readonly One[], what: string): One {
   if (those.includes(one)) return one;
-  throw new CraftError(
-    'not-surveyed',
-    `The survey has no ${what} ${said(one)} here: there are ${those.join(', ')}.`,
-  );
+  throw new CraftError('not-surveyed', 'The survey has no {what} {one} here: there are {those}.', {
+    what,
+    one: numberParam(one),
+    those: those.join(', '),
+  });
 }

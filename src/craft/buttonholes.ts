@@ -1,6 +1,7 @@
 import { CraftError } from './craft-error';
+import { message } from './message';
 import { evenParts } from './even-parts';
-import { counted, mostRows, wholeCount } from './numbers';
+import { mostRows, wholeCount } from './numbers';
 
 /**
  * Places buttonholes along a band, evenly.
@@ -33,7 +34,8 @@ export function buttonholes(o: { length: number; ends: number; count: number; wi
   if (count > mostRows) {
     throw new CraftError(
       'too-many',
-      `${count} buttonholes are more than can be laid out; ${mostRows} are the most.`,
+      '{count} buttonholes are more than can be laid out; {mostRows} are the most.',
+      { count, mostRows },
     );
   }
   const plain = length - 2 * ends - count * width;
@@ -49,11 +51,13 @@ export function buttonholes(o: { length: number; ends: number; count: number; wi
 function noRoom(length: number, ends: number, count: number, width: number): CraftError {
   const least = 2 * ends + count * width + count - 1;
   const most = Math.floor((length - 2 * ends + 1) / (width + 1));
-  const holes = (n: number) => counted(n, 'buttonhole');
   const instead =
-    most > 0 ? `${holes(most)} would fit` : 'not one would fit: make the ends or the buttonholes smaller';
+    most > 0
+      ? message('that-many', '{most, plural, one {# buttonhole} other {# buttonholes}} would fit', { most })
+      : 'not one would fit: make the ends or the buttonholes smaller';
   return new CraftError(
     'no-room',
-    `${holes(count)} of ${width} with ${ends} at each end ${count === 1 ? 'takes' : 'take'} at least ${counted(least, 'stitch', 'stitches')}, and the band has ${length}; ${instead}.`,
+    '{count, plural, one {# buttonhole} other {# buttonholes}} of {width} with {ends} at each end {count, plural, one {takes} other {take}} at least {least, plural, one {# stitch} other {# stitches}}, and the band has {length}; {instead}.',
+    { width, ends, count, least, length, instead },
   );
 }

@@ -162,8 +162,9 @@ export function chartPoint(
 /** The word where it is one of those there are; else a sentence that names them. */
 function known<Word extends string>(word: Word, words: readonly Word[], what: string): Word {
   if (words.includes(word)) return word;
-  throw new CraftError(
-    'not-charted',
-    `There is no ${what} called ${formatNumber(word)}: there are ${words.join(', ')}.`,
-  );
+  throw new CraftError('not-charted', 'There is no {what} called {word}: there are {words}.', {
+    what,
+    word: formatNumber(word),
+    words: words.join(', '),
+  });
 }

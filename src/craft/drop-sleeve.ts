@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { cm, minus, saidCm, times } from './numbers';
+import { lengthParam } from './message-parts';
+import { cm, minus, times } from './numbers';
 
 /**
  * The sleeve length of a dropped shoulder.
@@ -29,7 +30,13 @@ export function dropSleeveLength({
   if (length <= 0) {
     throw new CraftError(
       'no-sleeve-left',
-      `A body ${saidCm(bodyWidth)} wide reaches ${saidCm(half)} down each arm, all of the ${saidCm(neckToWrist)} from neck to wrist: no sleeve is left. A body narrower than ${saidCm(2 * neckToWrist)} leaves one.`,
+      'A body {bodyWidth} wide reaches {half} down each arm, all of the {neckToWrist} from neck to wrist: no sleeve is left. A body narrower than {limit} leaves one.',
+      {
+        bodyWidth: lengthParam(bodyWidth),
+        half: lengthParam(half),
+        neckToWrist: lengthParam(neckToWrist),
+        limit: lengthParam(2 * neckToWrist),
+      },
     );
   }
   return length;

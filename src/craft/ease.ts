@@ -1,7 +1,9 @@
 import { CraftError } from './craft-error';
+import { message, type Param } from './message';
+import { lengthParam, numberParam } from './message-parts';
 import { fitBands } from './fit-bands';
 import type { FitBand } from './fit-bands';
-import { cm, cmPerInch, finite, said, saidCm } from './numbers';
+import { cm, cmPerInch, finite } from './numbers';
 import type { Cm } from './numbers';
 import type { Ease } from './types';
 
@@ -29,7 +31,8 @@ export function finished(body: number, ease: Ease): number {
   if (to <= 0) {
     throw new CraftError(
       'nothing-left',
-      `An ease of ${easeSaid(ease)} on a body measurement of ${saidCm(body)} leaves nothing: take an ease of more than ${saidCm(-body)} (−100 %).`,
+      'An ease of {ease} on a body measurement of {body} leaves nothing: take an ease of more than {least} (−100 %).',
+      { ease: easeParam(ease), body: lengthParam(body), least: lengthParam(-body) },
     );
   }
   return cm(to, 'The finished measurement');
@@ -46,8 +49,9 @@ function easeAt(body: Cm, ease: Ease): Cm {
   throw new CraftError('not-an-ease', 'An ease has to be either a length in cm or a per cent of the body.');
 }
 
-function easeSaid(ease: Ease): string {
-  return 'length' in ease ? `${saidCm(ease.length)}` : `${said(ease.percent)} %`;
+function easeParam(ease: Ease): Param {
+  if ('length' in ease) return lengthParam(ease.length);
+  return message('per-cent', '{percent} %', { percent: numberParam(ease.percent) });
 }
 
 /**

@@ -1,4 +1,5 @@
 import { CraftError } from './craft-error';
+import { numberParam } from './message-parts';
 import {
   greatest,
   listOf,
@@ -6,7 +7,6 @@ import {
   oneOf,
   roundDown,
   roundUp,
-  said,
   same,
   whole,
   wholeCount,
@@ -68,7 +68,8 @@ function chosen(target: number, below: number | null, above: number, rule: Rule)
     if (below === null) {
       throw new CraftError(
         'nothing-below',
-        `No allowed count is as small as ${said(target)}: the least is ${above}. Round up or to the nearest, or take a wider piece.`,
+        'No allowed count is as small as {target}: the least is {above}. Round up or to the nearest, or take a wider piece.',
+        { target: numberParam(target), above },
       );
     }
     return below;
@@ -146,10 +147,20 @@ function disagreement(earlier: Congruence[], last: Congruence): CraftError {
       rest === 0n ? 'always a multiple' : `always ${rest} more than a multiple`;
     return new CraftError(
       'never-meet',
-      `No count is both ${other.name} and ${last.name}: the first is ${over(a)} of ${divisor}, the second ${over(b)} of ${divisor}. Change the stitches added to one of them by ${b > a ? b - a : a - b}, or drop one.`,
+      'No count is both {first} and {second}: the first is {firstRest} of {divisor}, the second {secondRest} of {divisor}. Change the stitches added to one of them by {apart}, or drop one.',
+      {
+        first: other.name,
+        second: last.name,
+        firstRest: over(a),
+        divisor: Number(divisor),
+        secondRest: over(b),
+        apart: Number(b > a ? b - a : a - b),
+      },
     );
   }
-  return new CraftError('never-meet', `No count is ${last.name} and satisfies the other repeats too.`);
+  return new CraftError('never-meet', 'No count is {name} and satisfies the other repeats too.', {
+    name: last.name,
+  });
 }
 
 function firstFrom(from: number, least: bigint, every: bigint): number {
@@ -167,7 +178,8 @@ function sized(count: bigint): number {
   if (count > BigInt(greatest)) {
     throw new CraftError(
       'too-large',
-      `The first count that satisfies all the repeats is ${count}, beyond anything that can be worked: choose repeats that share more of their stitches.`,
+      'The first count that satisfies all the repeats is {count}, beyond anything that can be worked: choose repeats that share more of their stitches.',
+      { count: String(count) },
     );
   }
   return Number(count);

@@ -46,7 +46,10 @@ export function fitMotifs(o: {
   const flat = oneOf(o.worked, ['flat', 'round'], 'How motifs are worked') === 'flat';
   const edge = wholeCount(o.edge, 'The stitches at each edge');
   if (least > most) {
-    throw new CraftError('no-gap', `No gap is at least ${least} and at most ${most}: exchange the two.`);
+    throw new CraftError('no-gap', 'No gap is at least {least} and at most {most}: exchange the two.', {
+      least,
+      most,
+    });
   }
 
   // Flat, one motif more than there are gaps; round, as many. Either way the count grows by (motif + gap) each time.

@@ -1,4 +1,5 @@
 import { CraftError } from './craft-error';
+import { numberParam } from './message-parts';
 import {
   listOf,
   notNegative,
@@ -6,7 +7,6 @@ import {
   positive,
   roundDown,
   same,
-  said,
   whole,
   wholeCount,
   wholeNumber,
@@ -115,7 +115,8 @@ class AllowedWidths {
     if (extra > 0 && extra >= this.#multiple) {
       throw new CraftError(
         'too-many',
-        `${said(extra)} more edge stitches are as many as a repeat of ${this.#multiple}: allow ${this.#multiple - 1} or fewer.`,
+        '{extra} more edge stitches are as many as a repeat of {multiple}: allow {most} or fewer.',
+        { extra: numberParam(extra), multiple: this.#multiple, most: this.#multiple - 1 },
       );
     }
     this.#perRepeat = Math.floor(extra / 2) + 1;
@@ -154,10 +155,11 @@ class AllowedWidths {
 
 function upTo(number: number, greatest: number, what: string): number {
   if (wholeCount(number, what, 1) <= greatest) return number;
-  throw new CraftError(
-    'too-many',
-    `${what} is ${said(number)}, and ${greatest} is the most that is shared out.`,
-  );
+  throw new CraftError('too-many', '{what} is {number}, and {greatest} is the most that is shared out.', {
+    what,
+    number: numberParam(number),
+    greatest,
+  });
 }
 
 type Pair = readonly [first: number, second: number];

@@ -1,35 +1,23 @@
 /** Beyond this no count, length or gauge is meant; below it every whole number is exact and no product overflows. */
 export const greatest = 1e12;
 
+/** Whether it is a number that a sentence shows in digits, rather than in words. */
+export function hasDigits(x: unknown): x is number {
+  return typeof x === 'number' && Math.abs(x) <= greatest && (x === 0 || Math.abs(x) >= 1e-6);
+}
+
 /** A number as it stands in a sentence: 6 digits at most, and words where it is none. */
 export function formatNumber(x: unknown): string {
+  if (hasDigits(x)) {
+    const shown = Number.isInteger(x) ? x + 0 : Number(x.toPrecision(6));
+    return String(shown).replace('-', '−');
+  }
   if (typeof x === 'string') return `"${x.slice(0, 40)}"`;
-  if (typeof x !== 'number') return x === null || x === undefined ? 'missing' : 'not a number';
-  if (Number.isNaN(x)) return 'not a number';
+  if (x === null || x === undefined) return 'missing';
+  if (typeof x !== 'number' || Number.isNaN(x)) return 'not a number';
   if (!Number.isFinite(x)) return x > 0 ? 'endless' : 'endlessly negative';
-  if (Math.abs(x) > greatest)
+  if (Math.abs(x) > greatest) {
     return x > 0 ? 'more than a million million' : 'less than minus a million million';
-  if (x !== 0 && Math.abs(x) < 1e-6) return x > 0 ? 'next to nothing' : 'a hair below 0';
-  const shown = Number.isInteger(x) ? x + 0 : Number(x.toPrecision(6));
-  return String(shown).replace('-', '−');
-}
-
-/**
- * A count and what is counted, as they stand in a sentence: singular where there is one.
- *
- * @example
- * counted(1, 'row')                    // '1 row'
- * counted(3, 'shaping row')            // '3 shaping rows'
- * counted(2, 'stitch', 'stitches')     // '2 stitches'
- */
-export function counted(count: number, one: string, several = `${one}s`): string {
-  return `${formatNumber(count)} ${count === 1 ? one : several}`;
-}
-
-/**
- * A length as it stands in a sentence. A space that does not break holds its unit to it: so who shows the sentence can
- * tell a length in it from words that only look like one, and write it in other units.
- */
-export function formatLength(cm: unknown): string {
-  return `${formatNumber(cm)}\u00a0cm`;
+  }
+  return x > 0 ? 'next to nothing' : 'a hair below 0';
 }

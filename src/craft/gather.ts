@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { counted, stitches, wholeCount } from './numbers';
+import { stitches, wholeCount } from './numbers';
 
 /** The most stitches and rounds that are searched through; a lace yoke in fine thread stays below both. */
 const mostStitches = 2000;
@@ -33,19 +33,22 @@ export function gather(o: { from: number; to: number; rounds: number }): {
   if (to >= from) {
     throw new CraftError(
       'not-fewer',
-      `Gathering takes stitches away, and ${to} is not fewer than ${from}; gather to ${from - 1} or fewer, or increase instead.`,
+      'Gathering takes stitches away, and {to} is not fewer than {from}; gather to {most} or fewer, or increase instead.',
+      { to, from, most: from - 1 },
     );
   }
   if (rounds > from - 1) {
     throw new CraftError(
       'too-many',
-      `Each round takes at least one stitch away, so ${counted(from, 'stitch', 'stitches')} can be gathered over ${counted(from - 1, 'round')} at most, not ${rounds}.`,
+      'Each round takes at least one stitch away, so {from, plural, one {# stitch} other {# stitches}} can be gathered over {most, plural, one {# round} other {# rounds}} at most, not {rounds}.',
+      { from, most: from - 1, rounds },
     );
   }
   if (from > mostStitches || rounds > mostRounds) {
     throw new CraftError(
       'too-large',
-      `Gathering is worked out for at most ${mostStitches} stitches over at most ${mostRounds} rounds, and ${from} over ${rounds} are asked; gather each section by itself.`,
+      'Gathering is worked out for at most {mostStitches} stitches over at most {mostRounds} rounds, and {from} over {rounds} are asked; gather each section by itself.',
+      { mostStitches, mostRounds, from, rounds },
     );
   }
 

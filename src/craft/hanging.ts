@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { cm, notNegative, positive, saidCm } from './numbers';
+import { lengthParam } from './message-parts';
+import { cm, notNegative, positive } from './numbers';
 
 /** A fabric as a weighted swatch shows it: `strain` per gram per cm of width, and `mass` in grams per cm². */
 interface Hanging {
@@ -51,7 +52,8 @@ export function lengthToWork(o: Hanging): number {
   if (length > 0 && length >= 2 * worked) {
     throw new CraftError(
       'grows-too-much',
-      `Hanging, ${saidCm(worked)} of this fabric would grow by ${saidCm(length - worked)}: weigh the swatch again, or choose a firmer fabric.`,
+      'Hanging, {worked} of this fabric would grow by {growth}: weigh the swatch again, or choose a firmer fabric.',
+      { worked: lengthParam(worked), growth: lengthParam(length - worked) },
     );
   }
   return worked;
@@ -76,7 +78,8 @@ export function strainOf(o: { length: number; stretched: number; width: number; 
   if (stretched < length) {
     throw new CraftError(
       'shorter-when-weighted',
-      `The weighted swatch is ${saidCm(stretched)} and the other ${saidCm(length)}: exchange the two.`,
+      'The weighted swatch is {stretched} and the other {length}: exchange the two.',
+      { stretched: lengthParam(stretched), length: lengthParam(length) },
     );
   }
   return ((stretched - length) / length / positive(o.grams, 'The weight')) * width;

@@ -1,4 +1,14 @@
 export { CraftError } from './craft-error';
+export {
+  fillPattern,
+  message,
+  plainMessage,
+  sentence,
+  type Message,
+  type Param,
+  type Params,
+} from './message';
+export { lengthParam, messageOf, numberParam } from './message-parts';
 export type {
   Ease,
   EdgeStep,
@@ -18,7 +28,8 @@ export type {
 } from './types';
 
 // Numbers that are one kind, and rounding that is not led astray by floating point
-export { cmPerInch, roundDown, roundNearest, roundUp, same, whole, cm, perCm } from './numbers';
+export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './rounding';
+export { cm, perCm } from './numbers';
 
 // Swatches
 export { gaugeOf } from './gauge';
@@ -105,4 +116,4 @@ export { combineUncertainty, countUncertainty, widthUncertainty, type Uncertaint
 export { neighbourChance } from './neighbour-chance';
 export { swatchToHalve, type Halving } from './swatch-to-halve';
 export { withinLimits } from './within-limits';
-export { formatLength, formatNumber, greatest } from './format';
+export { formatNumber, greatest } from './format';

@@ -1,5 +1,7 @@
 import { CraftError } from './craft-error';
-import { cm, greatest, perCm, positive, rows, said, saidCm, stitches, wholeCount, widthOf } from './numbers';
+import { formatLength } from './quantity-words';
+import { formatNumber } from './format';
+import { cm, greatest, perCm, positive, rows, stitches, wholeCount, widthOf } from './numbers';
 import type { Stitches } from './numbers';
 
 /** How far a sleeve's width may be from its armhole before it shows: our own default, with no source. */
@@ -46,7 +48,8 @@ export function joinArmhole(o: {
   if (total > BigInt(greatest)) {
     throw new CraftError(
       'too-large',
-      `The armhole would have ${total} stitches, beyond anything that can be worked.`,
+      'The armhole would have {total} stitches, beyond anything that can be worked.',
+      { total: String(total) },
     );
   }
   return Number(total);
@@ -78,9 +81,9 @@ export function armholeFit(o: { count: number; stitchesPerCm: number; armhole: n
   const within = positive(o.within ?? noticeable, 'The difference allowed');
   const off = width / armhole - 1;
   const holds = Math.abs(off) <= within + 1e-9;
-  const measured = `The sleeve is ${saidCm(width)} where the armhole is ${saidCm(armhole)}`;
+  const measured = `The sleeve is ${formatLength(width)} where the armhole is ${formatLength(armhole)}`;
   const message = holds
     ? `${measured}: it lies flat.`
-    : `${measured}, ${said(Math.round(Math.abs(off) * 1000) / 10)} % ${off > 0 ? 'more: it will flare. Pick up fewer stitches' : 'less: it will pucker. Pick up more stitches'}, or change the depth of the armhole.`;
+    : `${measured}, ${formatNumber(Math.round(Math.abs(off) * 1000) / 10)} % ${off > 0 ? 'more: it will flare. Pick up fewer stitches' : 'less: it will pucker. Pick up more stitches'}, or change the depth of the armhole.`;
   return { width, off, holds, message };
 }

@@ -35,7 +35,8 @@ export function narrowMotifs(o: {
   if (before <= least) {
     throw new CraftError(
       'gap-too-narrow',
-      `A gap of ${before} cannot lose a stitch when ${least} are the fewest: start with a gap of ${least + 1} or more, or leave out a motif.`,
+      'A gap of {before} cannot lose a stitch when {least} are the fewest: start with a gap of {enough} or more, or leave out a motif.',
+      { before, least, enough: least + 1 },
     );
   }
   const gap = before - 1;

@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { finite, notNegative, said, whole, wholeCount } from './numbers';
+import { numberParam } from './message-parts';
+import { finite, notNegative, whole, wholeCount } from './numbers';
 
 /**
  * The buttons, beads or tassels that a row of sites takes, and the metres of yarn or trim they use.
@@ -37,13 +38,15 @@ export function notionsFor(o: {
   if (startAt > sites) {
     throw new CraftError(
       'beyond-the-end',
-      `The first piece would go to site ${startAt}, and there are ${sites}: start at site ${sites} or before.`,
+      'The first piece would go to site {startAt}, and there are {sites}: start at site {sites} or before.',
+      { startAt, sites },
     );
   }
   if (waste > 1) {
     throw new CraftError(
       'too-large',
-      `The waste is ${said(waste)}, more than the pieces themselves: write it as a fraction, 0.05 for 5 %.`,
+      'The waste is {waste}, more than the pieces themselves: write it as a fraction, {such} for 5 %.',
+      { waste: numberParam(waste), such: 0.05 },
     );
   }
   const pieces = Math.floor((sites - startAt) / everyNth) + 1;

@@ -1,8 +1,11 @@
 import { CraftError } from './craft-error';
-import { greatest, formatNumber } from './format';
+import type { Message, Params } from './message';
+import { numberParam } from './message-parts';
+import { greatest } from './format';
 
 export { cmPerInch, roundDown, roundNearest, roundUp, same, whole } from './rounding';
-export { counted, greatest, formatNumber as said, formatLength as saidCm } from './format';
+export { counted } from './quantity-words';
+export { greatest } from './format';
 
 /*
  * Number types that cannot be mixed by accident. TypeScript lets any two kinds of number meet at a `+`, but what
@@ -55,90 +58,98 @@ export const smallest = 1e-12;
 /** The most rows, shapings or gaps that are laid out one by one: beyond it memory is for nothing. */
 export const mostRows = 1_000_000;
 
+/** What a number is, as a sentence begins with it. */
+type What = string | Message;
+
+/** A refusal of a number, in a sentence that says `what` it is and how it was given, `x`. */
+function refusal(code: string, pattern: string, what: What, x: unknown, more?: Params): CraftError {
+  return new CraftError(code, pattern, { what, x: numberParam(x), ...more });
+}
+
 /** Any number that is one and not beyond reason; `what` opens the sentence ("The ease"). */
-export function finite(x: number, what: string): number {
+export function finite(x: number, what: What): number {
   if (typeof x !== 'number' || !Number.isFinite(x)) {
-    throw new CraftError('not-a-number', `${what} has to be a number; it is ${formatNumber(x)}.`);
+    throw refusal('not-a-number', '{what} has to be a number; it is {x}.', what, x);
   }
   if (Math.abs(x) > greatest) {
-    throw new CraftError('too-large', `${what} is ${formatNumber(x)}, beyond anything that can be worked.`);
+    throw refusal('too-large', '{what} is {x}, beyond anything that can be worked.', what, x);
   }
   return x + 0;
 }
 
 /** A number more than 0. */
-export function positive(x: number, what: string): number {
+export function positive(x: number, what: What): number {
   finite(x, what);
-  if (x <= 0)
-    throw new CraftError('not-positive', `${what} has to be more than 0; it is ${formatNumber(x)}.`);
+  if (x <= 0) throw refusal('not-positive', '{what} has to be more than 0; it is {x}.', what, x);
   if (x < smallest) {
-    throw new CraftError(
-      'too-small',
-      `${what} is ${formatNumber(x)}, smaller than anything that can be measured.`,
-    );
+    throw refusal('too-small', '{what} is {x}, smaller than anything that can be measured.', what, x);
   }
   return x;
 }
 
 /** A number that is 0 or more. */
-export function notNegative(x: number, what: string): number {
+export function notNegative(x: number, what: What): number {
   finite(x, what);
-  if (x < 0) throw new CraftError('negative', `${what} has to be 0 or more; it is ${formatNumber(x)}.`);
+  if (x < 0) throw refusal('negative', '{what} has to be 0 or more; it is {x}.', what, x);
   return x + 0;
 }
 
 /** A whole number, which may be negative, as the "plus" of a repeat may. */
-export function wholeNumber(x: number, what: string): number {
+export function wholeNumber(x: number, what: What): number {
   finite(x, what);
   if (!Number.isInteger(x)) {
-    throw new CraftError(
+    throw refusal(
       'not-whole',
-      `${what} has to be a whole number; ${formatNumber(x)} lies between ${formatNumber(Math.floor(x))} and ${formatNumber(Math.ceil(x))}.`,
+      '{what} has to be a whole number; {x} lies between {below} and {above}.',
+      what,
+      x,
+      { below: Math.floor(x), above: Math.ceil(x) },
     );
   }
   return x + 0;
 }
 
 /** A whole number that is `least` (0 unless told) or more. */
-export function wholeCount(x: number, what: string, least = 0): number {
+export function wholeCount(x: number, what: What, least = 0): number {
   wholeNumber(x, what);
   if (x < least) {
-    throw new CraftError('too-few', `${what} has to be ${least} or more; it is ${formatNumber(x)}.`);
+    throw refusal('too-few', '{what} has to be {least} or more; it is {x}.', what, x, { least });
   }
   return x;
 }
 
 /** One of a few words: a rule, an order, flat or round. */
-export function oneOf<Word extends string>(x: Word, words: readonly Word[], what: string): Word {
+export function oneOf<Word extends string>(x: Word, words: readonly Word[], what: What): Word {
   if (!words.includes(x)) {
     const choice = words.map((word) => `"${word}"`).join(' or ');
-    throw new CraftError('not-a-choice', `${what} has to be ${choice}; it is ${formatNumber(x)}.`);
+    throw refusal('not-a-choice', '{what} has to be {choice}; it is {x}.', what, x, { choice });
   }
   return x;
 }
 
 /** A list, of `least` members or more and `most` or fewer. */
-export function listOf<T>(list: readonly T[], what: string, least = 0, most = mostRows): readonly T[] {
-  if (!Array.isArray(list)) throw new CraftError('not-a-list', `${what} have to be a list.`);
+export function listOf<T>(list: readonly T[], what: What, least = 0, most = mostRows): readonly T[] {
+  if (!Array.isArray(list)) throw new CraftError('not-a-list', '{what} have to be a list.', { what });
   if (list.length < least) {
-    throw new CraftError('too-few', `${what} are missing: ${least} or more are needed.`);
+    throw new CraftError('too-few', '{what} are missing: {least} or more are needed.', { what, least });
   }
   if (list.length > most) {
-    throw new CraftError(
-      'too-many',
-      `${what} are ${list.length}, and ${most} are the most that can be worked.`,
-    );
+    throw new CraftError('too-many', '{what} are {length}, and {most} are the most that can be worked.', {
+      what,
+      length: list.length,
+      most,
+    });
   }
   return list;
 }
 
 /** A length more than 0, in cm. */
-export const cm = (x: number, what: string) => positive(x, what) as Cm;
+export const cm = (x: number, what: What) => positive(x, what) as Cm;
 /** A stitch or row gauge, per cm. */
-export const perCm = (x: number, what: string) => positive(x, what) as PerCm;
+export const perCm = (x: number, what: What) => positive(x, what) as PerCm;
 /** A mass more than 0, in grams. */
-export const grams = (x: number, what: string) => positive(x, what) as Grams;
+export const grams = (x: number, what: What) => positive(x, what) as Grams;
 /** A whole count of stitches, `least` (1 unless told) or more. */
-export const stitches = (x: number, what: string, least = 1) => wholeCount(x, what, least) as Stitches;
+export const stitches = (x: number, what: What, least = 1) => wholeCount(x, what, least) as Stitches;
 /** A whole count of rows, `least` (0 unless told) or more. */
-export const rows = (x: number, what: string, least = 0) => wholeCount(x, what, least) as Rows;
+export const rows = (x: number, what: What, least = 0) => wholeCount(x, what, least) as Rows;

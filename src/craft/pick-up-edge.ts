@@ -1,4 +1,6 @@
 import { CraftError } from './craft-error';
+import { message, type Message } from './message';
+import { numberParam } from './message-parts';
 import { fitCount } from './fit-count';
 import {
   listOf,
@@ -8,7 +10,6 @@ import {
   roundDown,
   roundNearest,
   rows,
-  said,
   same,
   stitches,
   whole,
@@ -51,7 +52,7 @@ export function pickUpEdge(
   fit?: { repeats: Repeat[]; rule: Rule },
 ): { total: number; perStretch: number[]; unfitted: number } {
   const exact = listOf(edge, 'The stretches of the edge', 1).map((stretch, index) =>
-    exactStitches(stretch, `stretch ${index + 1}`),
+    exactStitches(stretch, index + 1),
   );
   const unfitted = whole(exact.reduce((sum, one) => sum + one, 0));
   withinReach(unfitted);
@@ -76,28 +77,31 @@ function withinReach(count: number): void {
   if (count <= mostStitches) return;
   throw new CraftError(
     'too-large',
-    `The edge would take ${said(count)} stitches, and at most ${mostStitches} can be shared out: check its counts and its gauge.`,
+    'The edge would take {count} stitches, and at most {mostStitches} can be shared out: check its counts and its gauge.',
+    { count: numberParam(count), mostStitches },
   );
 }
 
-function exactStitches(stretch: EdgeStretch, where: string): number {
-  oneOf(stretch?.kind, ['rows', 'stitches', 'motifs', 'curve'], `The kind of ${where}`);
+function exactStitches(stretch: EdgeStretch, which: number): number {
+  const its = (what: string): Message =>
+    message('of-a-stretch', '{what} stretch {which}', { what, which: { stretch: which } });
+  oneOf(stretch?.kind, ['rows', 'stitches', 'motifs', 'curve'], its('The kind of'));
   switch (stretch.kind) {
     case 'rows': {
-      const rowEnds = rows(stretch.rows, `The number of row ends of ${where}`);
-      const pick = stitches(stretch.pick, `The number of stitches picked up on ${where}`);
-      const of = wholeCount(stretch.of, `The number of row ends they are picked up over on ${where}`, 1);
+      const rowEnds = rows(stretch.rows, its('The number of row ends of'));
+      const pick = stitches(stretch.pick, its('The number of stitches picked up on'));
+      const of = wholeCount(stretch.of, its('The number of row ends they are picked up over on'), 1);
       return (rowEnds * pick) / of;
     }
     case 'stitches':
-      return stitches(stretch.count, `The number of stitch tops of ${where}`, 0);
+      return stitches(stretch.count, its('The number of stitch tops of'), 0);
     case 'motifs': {
-      const motifs = wholeCount(stretch.motifs, `The number of motifs of ${where}`);
-      return motifs * stitches(stretch.each, `The number of stitches for each motif of ${where}`);
+      const motifs = wholeCount(stretch.motifs, its('The number of motifs of'));
+      return motifs * stitches(stretch.each, its('The number of stitches for each motif of'));
     }
     case 'curve': {
-      const length = notNegative(stretch.length, `The length of ${where}`);
-      return length * perCm(stretch.stitchesPerCm, `The stitch gauge of ${where}`);
+      const length = notNegative(stretch.length, its('The length of'));
+      return length * perCm(stretch.stitchesPerCm, its('The stitch gauge of'));
     }
   }
 }

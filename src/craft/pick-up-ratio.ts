@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { perCm, same, said, wholeCount, whole } from './numbers';
+import { numberParam } from './message-parts';
+import { perCm, same, wholeCount, whole } from './numbers';
 
 /** More stitches than this to a row, or rows to a stitch, are two gauges that do not belong together. */
 const farthest = 1_000_000;
@@ -35,14 +36,16 @@ export function pickUpRatio(o: { rowsPerCm: number; stitchesPerCm: number; most?
   if (most > farthest) {
     throw new CraftError(
       'too-large',
-      `A ratio over up to ${most} rows cannot be followed; ask for one over ${farthest} at most, and 8 is usual.`,
+      'A ratio over up to {most} rows cannot be followed; ask for one over {farthest} at most, and 8 is usual.',
+      { most, farthest },
     );
   }
   const exact = whole(stitchesPerCm / rowsPerCm);
   if (exact > farthest || exact * farthest < 1) {
     throw new CraftError(
       'too-far-apart',
-      `A stitch gauge of ${said(stitchesPerCm)} and a row gauge of ${said(rowsPerCm)} to the cm do not go together: check that both are per cm.`,
+      'A stitch gauge of {stitchesPerCm} and a row gauge of {rowsPerCm} to the cm do not go together: check that both are per cm.',
+      { stitchesPerCm: numberParam(stitchesPerCm), rowsPerCm: numberParam(rowsPerCm) },
     );
   }
 

@@ -45,7 +45,8 @@ function segments(total: number, parts: number): [size: number, times: number][]
   if (parts > mostRows) {
     throw new CraftError(
       'too-many',
-      `Spread over ${parts} segments the edge is longer than can be laid out; ${mostRows} are the most.`,
+      'Spread over {parts} segments the edge is longer than can be laid out; {mostRows} are the most.',
+      { parts, mostRows },
     );
   }
   const runs: [number, number][] = [];

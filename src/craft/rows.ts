@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { listOf, notNegative, saidCm, same } from './numbers';
+import { lengthParam } from './message-parts';
+import { listOf, notNegative, same } from './numbers';
 import type { Row } from './types';
 
 /**
@@ -56,7 +57,8 @@ export function widthAt(rows: Row[], length: number): number {
   }
   throw new CraftError(
     'too-long',
-    `The piece is ${saidCm(worked)} long: it has no width at ${saidCm(length)}. Measure at ${saidCm(worked)} or less.`,
+    'The piece is {worked} long: it has no width at {length}. Measure at {worked} or less.',
+    { worked: lengthParam(worked), length: lengthParam(length) },
   );
 }
 

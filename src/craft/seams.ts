@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { counted, listOf, perCm, said, stitches, wholeCount, widthOf } from './numbers';
+import { numberParam } from './message-parts';
+import { listOf, perCm, stitches, wholeCount, widthOf } from './numbers';
 import type { Cm, PerCm, Stitches } from './numbers';
 
 /**
@@ -29,7 +30,8 @@ export function seamedWidth(o: {
   if (lost >= all) {
     throw new CraftError(
       'nothing-left',
-      `The seams take ${counted(lost, 'stitch', 'stitches')}, and the pieces have ${said(all)}: take fewer into each seam.`,
+      'The seams take {lost, plural, one {# stitch} other {# stitches}}, and the pieces have {all}: take fewer into each seam.',
+      { lost, all: numberParam(all) },
     );
   }
   return widthOf((all - lost) as Stitches, gauge);

@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { counted, finite, stitches, wholeNumber } from './numbers';
+import { message } from './message';
+import { finite, stitches, wholeNumber } from './numbers';
 
 /**
  * The count after every repeat of a row has lost or gained the same number of stitches.
@@ -22,7 +23,8 @@ export function shapeEachRepeat(o: { count: number; repeats: number; by: number 
   if (repeats > count) {
     throw new CraftError(
       'no-room',
-      `${repeats} repeats do not fit on ${counted(count, 'stitch', 'stitches')}; ${count} ${count === 1 ? 'is' : 'are'} the most, of one stitch each.`,
+      '{repeats} repeats do not fit on {count, plural, one {# stitch} other {# stitches}}; {count} {count, plural, one {is} other {are}} the most, of one stitch each.',
+      { repeats, count },
     );
   }
   const after = count + repeats * by;
@@ -30,11 +32,17 @@ export function shapeEachRepeat(o: { count: number; repeats: number; by: number 
     const most = Math.floor(count / repeats) - 1;
     const instead =
       most > 0
-        ? `at most ${most} can go from each, and each keeps at least one.`
+        ? message('at-most', 'at most {most} can go from each, and each keeps at least one.', { most })
         : 'each is a single stitch already, so work fewer repeats.';
     throw new CraftError(
       'nothing-left',
-      `${-by} out of ${repeats === 1 ? 'the one repeat' : `each of ${repeats} repeats`} is more than ${counted(count, 'stitch', 'stitches')} can lose: ${instead}`,
+      '{by} out of {repeats, plural, one {the one repeat} other {each of # repeats}} is more than {count, plural, one {# stitch} other {# stitches}} can lose: {instead}',
+      {
+        by: -by,
+        repeats,
+        count,
+        instead,
+      },
     );
   }
   return finite(after, 'The count after the row');

@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { counted, finite, listOf, said, same, wholeCount } from './numbers';
+import { numberParam } from './message-parts';
+import { finite, listOf, same, wholeCount } from './numbers';
 
 /*
  * Numbers as a pattern prints them: one for each size, the smallest size first. A size that the pattern has no number
@@ -23,7 +24,11 @@ export function ofSize(list: readonly number[], which: number): number {
   if (size > list.length) {
     throw new CraftError(
       'no-such-size',
-      `There ${list.length === 1 ? 'is' : 'are'} ${counted(list.length, 'size')}, so there is no number ${said(size)}: choose ${list.length === 1 ? '1' : `one from 1 to ${list.length}`}.`,
+      'There {sizes, plural, one {is # size} other {are # sizes}}, so there is no number {size}: choose {sizes, plural, one {1} other {one from 1 to #}}.',
+      {
+        sizes: list.length,
+        size: numberParam(size),
+      },
     );
   }
   const value = finite(list[size - 1]!, 'A number of a size list');

@@ -1,6 +1,6 @@
 import { CraftError } from './craft-error';
 import { evenParts } from './even-parts';
-import { counted, mostRows, oneOf, stitches } from './numbers';
+import { mostRows, oneOf, stitches } from './numbers';
 
 /**
  * Spreads decreases or increases evenly across one row or round.
@@ -49,7 +49,8 @@ export function spaceEvenly(o: {
   if (shapings > mostRows) {
     throw new CraftError(
       'too-many',
-      `${shapings} shapings in one row are more than can be laid out; ${mostRows} are the most.`,
+      '{shapings} shapings in one row are more than can be laid out; {mostRows} are the most.',
+      { shapings, mostRows },
     );
   }
 
@@ -81,11 +82,11 @@ function tooMany(
   asked: number,
   room: number,
 ): CraftError {
-  const most = `One row of ${counted(from, 'stitch', 'stitches')} has room for ${counted(room, kind)}, which ${room === 1 ? 'ends' : 'end'} it on ${kind === 'decrease' ? from - room : from + room}`;
   const rest = asked - room;
   const otherwise = kind === 'decrease' ? 'work 3 or more together' : 'make 2 or more in one place';
   return new CraftError(
     'no-room',
-    `${most}; going from ${from} to ${to} takes ${asked}. Put the other ${rest} into another row, or ${otherwise}.`,
+    'One row of {from, plural, one {# stitch} other {# stitches}} has room for {room, plural, one {# {kind}} other {# {kind}s}}, which {room, plural, one {ends} other {end}} it on {end}; going from {from} to {to} takes {asked}. Put the other {rest} into another row, or {otherwise}.',
+    { from, room, kind, end: kind === 'decrease' ? from - room : from + room, to, asked, rest, otherwise },
   );
 }

@@ -1,5 +1,7 @@
 import { CraftError } from './craft-error';
-import { cm, counted, perCm, roundUp, said, saidCm, same, stitches, widthOf } from './numbers';
+import { numberParam } from './message-parts';
+import { formatLength } from './quantity-words';
+import { cm, counted, perCm, roundUp, same, stitches, widthOf } from './numbers';
 import type { Cm } from './numbers';
 
 /**
@@ -32,8 +34,8 @@ export function passes(o: { count: number; stitchesPerCm: number; stretch: numbe
   const holds = opening >= body || same(opening, body);
   const least = stitches(Math.max(1, roundUp((body * gauge) / stretch)), 'The stitches that would pass');
   const message = holds
-    ? `The opening stretches to ${saidCm(opening)} and passes ${saidCm(body)}.`
-    : `The opening stretches to ${saidCm(opening)}, short of the ${saidCm(body)} that have to pass: ${counted(least, 'stitch', 'stitches')} would do, or a stretchier fabric, or a fastening.`;
+    ? `The opening stretches to ${formatLength(opening)} and passes ${formatLength(body)}.`
+    : `The opening stretches to ${formatLength(opening)}, short of the ${formatLength(body)} that have to pass: ${counted(least, 'stitch', 'stitches')} would do, or a stretchier fabric, or a fastening.`;
   return { opening, holds, least, message };
 }
 
@@ -56,7 +58,8 @@ function stretchFactor(times: number): number {
   if (!(times >= 1 && times <= 1000)) {
     throw new CraftError(
       'not-a-stretch',
-      `A fabric stretches to 1 time its width or more, not to ${said(times)} times: measure it relaxed first, then stretched.`,
+      'A fabric stretches to 1 time its width or more, not to {times} times: measure it relaxed first, then stretched.',
+      { times: numberParam(times) },
     );
   }
   return times;

@@ -1,5 +1,5 @@
 import { CraftError } from './craft-error';
-import { said } from './numbers';
+import { numberParam } from './message-parts';
 
 /**
  * Student's factor for 95 %: how many standard uncertainties either way hold the true value 19 times in 20.
@@ -43,7 +43,8 @@ function found(freedom: number): number {
  */
 export function chanceWithin(t: number, dof: number): number {
   const freedom = degreesOfFreedom(dof);
-  if (!(t >= 0)) throw new CraftError('negative', `A factor has to be 0 or more; it is ${said(t)}.`);
+  if (!(t >= 0))
+    throw new CraftError('negative', 'A factor has to be 0 or more; it is {t}.', { t: numberParam(t) });
   const root = Math.sqrt(freedom);
   const end = freedom === Infinity ? t : root * Math.atan(t / root);
   const height = (s: number) => {
@@ -67,7 +68,8 @@ export function degreesOfFreedom(dof: number): number {
   if (dof >= 1) return dof;
   throw new CraftError(
     'no-freedom',
-    `Degrees of freedom are 1 or more, one fewer than the readings; not ${said(dof)}.`,
+    'Degrees of freedom are 1 or more, one fewer than the readings; not {dof}.',
+    { dof: numberParam(dof) },
   );
 }
 

@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { listOf, positive, said } from './numbers';
+import { numberParam } from './message-parts';
+import { listOf, positive } from './numbers';
 import { combineUncertainty, type UncertaintyPart } from './uncertainty';
 import type { Gauge, Reading } from './types';
 
@@ -44,7 +45,8 @@ export function swatchToHalve(o: {
   if (!(o.part?.u > 0)) {
     throw new CraftError(
       'no-part',
-      `The gauge has to have a part in the doubt to be halved; its part is ${said(o.part?.u)}.`,
+      'The gauge has to have a part in the doubt to be halved; its part is {u}.',
+      { u: numberParam(o.part?.u) },
     );
   }
   const over = o.readings.reduce((sum, reading) => sum + positive(reading.over, 'The length'), 0);

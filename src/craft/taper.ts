@@ -1,6 +1,8 @@
 import { CraftError } from './craft-error';
+import { message } from './message';
+import { numberParam } from './message-parts';
 import { evenParts } from './even-parts';
-import { counted, mostRows, oneOf, rows, said, stitches, wholeCount } from './numbers';
+import { mostRows, oneOf, rows, stitches, wholeCount } from './numbers';
 import type { Order, TaperPlan } from './types';
 
 type Side = 'RS' | 'WS' | 'round';
@@ -59,7 +61,8 @@ export function taperFrom(o: TaperPlan & { from: number }, startsOn: Side): Tape
   if (o.every !== 1 && o.every !== 2) {
     throw new CraftError(
       'not-a-choice',
-      `Shaping falls on every row (1) or on every second (2); not on ${said(o.every)}.`,
+      'Shaping falls on every row (1) or on every second (2); not on {every}.',
+      { every: numberParam(o.every) },
     );
   }
   const every: 1 | 2 = o.every;
@@ -71,7 +74,8 @@ export function taperFrom(o: TaperPlan & { from: number }, startsOn: Side): Tape
   if (over > mostRows) {
     throw new CraftError(
       'too-many',
-      `A taper over ${over} rows is too long to work out: ${mostRows} rows are the most.`,
+      'A taper over {over} rows is too long to work out: {mostRows} rows are the most.',
+      { over, mostRows },
     );
   }
 
@@ -100,10 +104,12 @@ function shapingRowsFor(from: number, to: number, perRow: number): number {
   const way = Math.sign(to - from);
   const short = from + way * perRow * Math.floor(apart / perRow);
   const long = short + way * perRow;
-  const offered = [short, long].filter((count) => count >= 1).join(' or ');
+  const offered =
+    short < 1 ? long : long < 1 ? short : message('either', '{short} or {long}', { short, long });
   throw new CraftError(
     'not-a-multiple',
-    `From ${from} to ${to} is ${counted(apart, 'stitch', 'stitches')}, which ${perRow} on a row do not divide: end on ${offered}, or start ${apart % perRow} nearer.`,
+    'From {from} to {to} is {apart, plural, one {# stitch} other {# stitches}}, which {perRow} on a row do not divide: end on {offered}, or start {nearer} nearer.',
+    { from, to, apart, perRow, offered, nearer: apart % perRow },
   );
 }
 
@@ -112,11 +118,15 @@ function tooFewRows(o: TaperPlan & { from: number }, shapings: number, spared: n
   if (shapings === 0) {
     return new CraftError(
       'too-few-rows',
-      `${counted(o.before, 'plain row')} before and ${o.after} after make ${plain}, more than the ${counted(o.over, 'row')} there ${o.over === 1 ? 'is' : 'are'}: work ${plain} or more, or fewer plain ones.`,
+      '{before, plural, one {# plain row} other {# plain rows}} before and {after} after make {plain}, more than the {over, plural, one {# row} other {# rows}} there {over, plural, one {is} other {are}}: work {plain} or more, or fewer plain ones.',
+      { before: o.before, after: o.after, plain, over: o.over },
     );
   }
   const least = plain + shapings * o.every - spared;
-  const stayPlain = plain > 0 ? ` of which ${plain} ${plain === 1 ? 'stays' : 'stay'} plain` : '';
+  const stayPlain =
+    plain > 0
+      ? message('plain', ' of which {plain, plural, one {# stays} other {# stay}} plain', { plain })
+      : '';
   const waysOut = [
     o.every === 2 ? 'shape on every row instead of every second' : '',
     plain > 0 ? 'leave fewer plain rows' : '',
@@ -125,7 +135,8 @@ function tooFewRows(o: TaperPlan & { from: number }, shapings: number, spared: n
   ].filter(Boolean);
   return new CraftError(
     'too-few-rows',
-    `From ${o.from} to ${o.to} takes ${counted(shapings, 'shaping row')}, too many for ${counted(o.over, 'row')}${stayPlain}: ${counted(least, 'row')} would do. Or ${waysOut.join(', ')}.`,
+    'From {from} to {to} takes {shapings, plural, one {# shaping row} other {# shaping rows}}, too many for {over, plural, one {# row} other {# rows}}{stayPlain}: {least, plural, one {# row} other {# rows}} would do. Or {ways}.',
+    { from: o.from, to: o.to, shapings, over: o.over, stayPlain, least, ways: waysOut.join(', ') },
   );
 }
 

@@ -1,5 +1,6 @@
 import { CraftError } from './craft-error';
-import { cm, listOf, notNegative, perCm, said, stitches, stitchesAcross, widthOf } from './numbers';
+import { numberParam } from './message-parts';
+import { cm, listOf, notNegative, perCm, stitches, stitchesAcross, widthOf } from './numbers';
 import { degreesOfFreedom, t95 } from './student-t';
 import type { Gauge } from './types';
 
@@ -27,10 +28,9 @@ export function combineUncertainty(parts: UncertaintyPart[]): { u: number; dof: 
   listOf(parts, 'The parts of an uncertainty');
   for (const part of parts) {
     if (!(part?.u >= 0 && part.u < Infinity)) {
-      throw new CraftError(
-        'not-a-number',
-        `A standard uncertainty is a number, 0 or more; not ${said(part?.u)}.`,
-      );
+      throw new CraftError('not-a-number', 'A standard uncertainty is a number, 0 or more; not {u}.', {
+        u: numberParam(part?.u),
+      });
     }
     degreesOfFreedom(part.dof);
   }

@@ -1,17 +1,8 @@
 import { CraftError } from './craft-error';
+import type { Param } from './message';
+import { messageOf, numberParam } from './message-parts';
 import { gather } from './gather';
-import {
-  counted,
-  listOf,
-  oneOf,
-  perCm,
-  positive,
-  rows,
-  said,
-  stitches,
-  wholeCount,
-  widthOf,
-} from './numbers';
+import { listOf, oneOf, perCm, positive, rows, stitches, wholeCount, widthOf } from './numbers';
 import { RowEdges } from './row-edges';
 import type { PerCm, Stitches } from './numbers';
 import { shapeEachRepeat } from './shape-each-repeat';
@@ -67,7 +58,7 @@ export function workPiece(piece: Piece): Row[] {
   const edges = new RowEdges();
   let count = stitches(piece.start, 'The count a piece starts with');
   let lastWorked: Stitches = count;
-  let waiting: string | null = null;
+  let waiting: Param | null = null;
 
   piece.stretches.forEach((stretch, index) => {
     const place = placeOf(stretch, index);
@@ -103,14 +94,17 @@ export function workPiece(piece: Piece): Row[] {
       count = counts.at(-1) ?? count;
     } catch (error) {
       // A person with eight stretches in front of them has to be told which one it is.
-      throw error instanceof CraftError ? new CraftError(error.code, `${place}: ${error.message}`) : error;
+      throw error instanceof CraftError
+        ? new CraftError(error.code, 'Stretch {place}: {why}', { place, why: messageOf(error) })
+        : error;
     }
   });
 
   if (waiting !== null) {
     throw new CraftError(
       'nothing-after',
-      `${waiting}: stitches left or added change the next row, and no row follows. Add rows after it, or let what is left at the end be bound off or held.`,
+      'Stretch {waiting}: stitches left or added change the next row, and no row follows. Add rows after it, or let what is left at the end be bound off or held.',
+      { waiting },
     );
   }
   return done;
@@ -149,10 +143,9 @@ function countsOf(
         stitches(count, 'The count of a row'),
       );
     default:
-      throw new CraftError(
-        'not-a-stretch',
-        `No stretch is worked as ${said((stretch as { kind: unknown }).kind)}.`,
-      );
+      throw new CraftError('not-a-stretch', 'No stretch is worked as {kind}.', {
+        kind: numberParam((stretch as { kind: unknown }).kind),
+      });
   }
 }
 
@@ -164,7 +157,8 @@ function leftOrAdded(from: Stitches, stretch: Stretch & { kind: 'leave' | 'add' 
   if (both >= from) {
     throw new CraftError(
       'nothing-left',
-      `Leaving ${both} of ${counted(from, 'stitch', 'stitches')} leaves none to work: leave ${from - 1} or fewer.`,
+      'Leaving {both} of {from, plural, one {# stitch} other {# stitches}} leaves none to work: leave {most} or fewer.',
+      { both, from, most: from - 1 },
     );
   }
   return (from - both) as Stitches;
@@ -179,13 +173,14 @@ function fabricOf(fabric: Fabric): { stitches: PerCm; heights: readonly number[]
   return { stitches: gauge, heights };
 }
 
-function placeOf(stretch: Stretch, index: number): string {
-  return stretch?.label ? `Stretch ${index + 1} (${stretch.label})` : `Stretch ${index + 1}`;
+function placeOf(stretch: Stretch, index: number): Param {
+  return { stretch: index + 1, ...(stretch?.label ? { label: stretch.label } : {}) };
 }
 
 function tooManyRows(): CraftError {
   return new CraftError(
     'too-many',
-    `A piece of more than ${mostRowsOfAPiece} rows is too long to work out: shorten it.`,
+    'A piece of more than {mostRowsOfAPiece} rows is too long to work out: shorten it.',
+    { mostRowsOfAPiece },
   );
 }

@@ -1,5 +1,7 @@
 import { CraftError } from './craft-error';
-import { cm, finite, grams, listOf, notNegative, roundUp, said, whole } from './numbers';
+import { message, type Message } from './message';
+import { numberParam } from './message-parts';
+import { cm, finite, grams, listOf, notNegative, roundUp, whole } from './numbers';
 
 /** A ball or skein: what it weighs and how long its yarn is. */
 interface Ball {
@@ -41,7 +43,8 @@ export function yarnFor(o: {
   if (reserve > 1) {
     throw new CraftError(
       'too-large',
-      `The reserve is ${said(reserve)}, more than the yarn itself: write it as a fraction, 0.1 for 10 %.`,
+      'The reserve is {reserve}, more than the yarn itself: write it as a fraction, {such} for 10 %.',
+      { reserve: numberParam(reserve), such: 0.1 },
     );
   }
   const needed = weighed((area / swatchArea) * swatchGrams * (1 + reserve));
@@ -79,7 +82,8 @@ export function poolYarn(
     } else if (pool.ball.grams !== ball.grams || pool.ball.metres !== ball.metres) {
       throw new CraftError(
         'two-balls',
-        `A ball of ${yarn} is given as ${inWords(pool.ball)} and as ${inWords(ball)}: give both the same, or two yarns two names.`,
+        'A ball of {yarn} is given as {one} and as {other}: give both the same, or two yarns two names.',
+        { yarn, one: ballParam(pool.ball), other: ballParam(ball) },
       );
     } else {
       pool.grams += needed;
@@ -102,11 +106,14 @@ function checkedBall(ball: Ball | undefined, which: string): Ball {
   };
 }
 
+function ballParam(ball: Ball): Message {
+  return message('ball', '{grams} g with {metres} m', {
+    grams: numberParam(ball.grams),
+    metres: numberParam(ball.metres),
+  });
+}
+
 function inBalls(needed: number, ball: Ball): { metres: number; balls: number } {
   const balls = finite(needed / ball.grams, 'The number of balls');
   return { metres: whole(finite(balls * ball.metres, 'The length of the yarn')), balls: roundUp(balls) };
-}
-
-function inWords(ball: Ball): string {
-  return `${said(ball.grams)} g with ${said(ball.metres)} m`;
 }

@@ -1,4 +1,6 @@
+import type { Message } from '../craft';
 import type { Unit } from '../formulas';
+import type { PackedMessage } from './packed-message';
 import type { Changes } from '../notebook';
 
 /** One value a cell has in every size: an input or an output, by cell id and key. */
@@ -7,8 +9,14 @@ export interface CellRef {
   readonly key: string;
 }
 
-/** Why there is no result: a sentence for the person, and where the trouble starts if that is elsewhere. */
+/** Why there is no result, and where the trouble starts if that is elsewhere. */
 export interface CellError {
+  readonly message: PackedMessage;
+  readonly from?: CellRef;
+}
+
+/** A `CellError` in words. */
+export interface WordedError {
   readonly message: string;
   readonly from?: CellRef;
 }
@@ -33,9 +41,9 @@ export interface Answer {
   readonly units: readonly (readonly [slot: number, unit: Unit | null])[];
 }
 
-/** What a formula would be, were it put in a place. */
-export type Checked =
-  { readonly unit: Unit } | { readonly problem: string; readonly start?: number; readonly end?: number };
+/** What a formula would be, were it put in a place; or what is wrong with it, as data or in words. */
+export type Checked<Problem = Message> =
+  { readonly unit: Unit } | { readonly problem: Problem; readonly start?: number; readonly end?: number };
 
 /** A sheet works a notebook. The same interface in a worker, in tests and in the bench. */
 export interface Sheet {

@@ -1,7 +1,9 @@
-import { CraftError, chartPoint } from '../craft';
+import { CraftError, chartPoint, sentence, type Message } from '../craft';
 import { type Entry, type Size, wrongValue } from '../notebook';
 import { own } from './own-functions';
-import type { Content } from './engine';
+import type { Content, Reason } from './engine';
+import { packedMessage } from './pack-message';
+import type { PackedMessage } from './packed-message';
 import { isProblem, type Slot } from './slot';
 import {
   circular,
@@ -15,12 +17,12 @@ import {
 import { misfit } from './units/derive';
 
 /** What is wrong with a slot whatever the size; undefined where nothing is. */
-export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): string | undefined {
+export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): Message | undefined {
   const { formula, quarantined: held, plan } = slot;
   if (held === 'later') return stillCalculating;
   if (held) return formula ? setAside : valueSetAside;
   if (!formula) return undefined;
-  if (isProblem(formula.link)) return formula.link.problem;
+  if (isProblem(formula.link)) return sentence(formula.link.problem);
   if (formula.cycle) return circular(formula.cycle, (row) => slots[row]!.plan.name);
   if (formula.derivation === 'unknown') return undefined;
   if (isProblem(formula.derivation)) return formula.derivation.problem;
@@ -32,7 +34,7 @@ export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): str
  *
  * @param trouble what is wrong with the slot whatever the size
  */
-export function contentOf(slot: Slot, size: Size, trouble: string | undefined): Content {
+export function contentOf(slot: Slot, size: Size, trouble: PackedMessage | undefined): Content {
   const fixed = slot.fixed?.values.get(size.id);
   if (fixed !== undefined) return fixed;
   if (trouble !== undefined) return { reason: trouble };
@@ -41,7 +43,7 @@ export function contentOf(slot: Slot, size: Size, trouble: string | undefined): 
   const value = valueOf(plan.entry, plan.label, size);
   if (typeof value !== 'number') return value;
   const wrong = wrongValue(plan, value);
-  if (wrong !== undefined) return { reason: wrong };
+  if (wrong !== undefined) return reasonOf(wrong);
   return plan.constraint?.whole ? Math.round(value) : value;
 }
 
@@ -51,17 +53,21 @@ function formulaContent({ plan: { constraint: must } }: Slot, text: string): str
   return `=${own.checked}(${text};${must.whole ? 1 : 0};${limit(must.above)};${limit(must.least)})`;
 }
 
-function valueOf(entry: Entry, label: string, size: Size): number | { reason: string } {
-  const empty = { reason: emptyValue(label) };
+function valueOf(entry: Entry, label: string, size: Size): number | Reason {
+  const empty = reasonOf(emptyValue(label));
   if ('value' in entry) return entry.value ?? empty;
   if ('each' in entry) return entry.each[size.id] ?? empty;
   if (!('chart' in entry)) return empty;
   const own = entry.own?.[size.id];
   if (own !== undefined) return own;
-  if (!size.chart) return { reason: followsNoChart };
+  if (!size.chart) return reasonOf(followsNoChart);
   try {
     return chartPoint(size.chart.name, size.chart.size, entry.chart, entry.point);
   } catch (error) {
-    return { reason: error instanceof CraftError ? error.message : unknownToChart };
+    return reasonOf(error instanceof CraftError ? error : unknownToChart);
   }
+}
+
+function reasonOf(message: Message): Reason {
+  return { reason: packedMessage(message) };
 }

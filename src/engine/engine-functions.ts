@@ -5,6 +5,7 @@ import {
   HyperFormula,
   type FunctionPluginDefinition,
 } from 'hyperformula';
+import { CraftError, message, sentence, type Message } from '../craft';
 import { tellOfCells } from './between-cells';
 import {
   functionNamed,
@@ -15,6 +16,7 @@ import {
   type Value,
 } from '../formulas';
 import { own } from './own-functions';
+import { packedMessage } from './pack-message';
 import { shareParses } from './shared-parses';
 import type { Syntax } from './units/syntax';
 
@@ -24,7 +26,7 @@ import type { Syntax } from './units/syntax';
  * because the tokenizer does not know them.
  */
 
-/** Error messages that are for the sheet and not yet sentences. */
+/** Texts of error values that are for the sheet and not yet messages. */
 export const codes = { nothing: 'nothing', notAllowed: 'not allowed: ' } as const;
 
 /** Where `own.tree` puts the tree: an engine's `context`. */
@@ -40,10 +42,17 @@ interface Call {
   readonly args: Ast[];
 }
 
-/** A sentence of the trade as an error value. Of HyperFormula's own errors none has this type. */
-function trouble(message: string): CellError {
-  return new CellError(ErrorType.ERROR, message);
+/** An error value. Of HyperFormula's own errors none has this type. */
+function errorValue(text: string): CellError {
+  return new CellError(ErrorType.ERROR, text);
 }
+
+/** An error value that carries a message, packed. */
+function trouble(told: Message): CellError {
+  return errorValue(packedMessage(told));
+}
+
+const valueMissing = message('missing', 'A value is missing here.');
 
 /** The value of an argument. */
 export function evaluated(plugin: FunctionPlugin, ast: Ast, state: State): Evaluated {
@@ -56,7 +65,7 @@ export function evaluated(plugin: FunctionPlugin, ast: Ast, state: State): Evalu
   // A per cent is a number that remembers how it is written.
   const raw = typeof value === 'object' && value !== null && 'val' in value ? value.val : value;
   if (typeof raw === 'number' || typeof raw === 'string' || typeof raw === 'boolean') return raw;
-  return trouble('A value is missing here.');
+  return trouble(valueMissing);
 }
 
 function kindOf(argument: Argument): 'number' | 'string' | 'boolean' {
@@ -80,20 +89,28 @@ function tradeMethod(name: string) {
       const kind = wanted[i] ?? last;
       if (typeof value !== kind) {
         const label = (entry.arguments[i] ?? entry.arguments.at(-1)!).label;
-        return trouble(`The argument "${label}" of ${name} has to be ${kinds[kind]}.`);
+        return trouble(
+          message('wrong-kind', 'The argument "{label}" of {name} has to be {kind}.', {
+            label,
+            name,
+            kind: kinds[kind],
+          }),
+        );
       }
       values.push(value);
     }
     try {
       return work(...values);
     } catch (error) {
-      return trouble(error instanceof Error ? error.message : `${name} cannot be worked on these values.`);
+      if (error instanceof CraftError) return trouble(error);
+      const why = error instanceof Error ? error.message : `${name} cannot be worked on these values.`;
+      return trouble(sentence(why));
     }
   };
 }
 
 const ownMethods: Record<string, (this: FunctionPlugin, call: Call, state: State) => Evaluated> = {
-  [own.nothing]: () => trouble(codes.nothing),
+  [own.nothing]: () => errorValue(codes.nothing),
   [own.checked](call, state) {
     const value = evaluated(this, call.args[0]!, state);
     if (typeof value !== 'number') return value;
@@ -105,7 +122,7 @@ const ownMethods: Record<string, (this: FunctionPlugin, call: Call, state: State
       (whole !== 1 || isWhole) &&
       (typeof above !== 'number' || result > above) &&
       (typeof least !== 'number' || result >= least);
-    return allowed ? result : trouble(`${codes.notAllowed}${value}`);
+    return allowed ? result : errorValue(`${codes.notAllowed}${value}`);
   },
   [own.tree](call) {
     (this as unknown as { config: { context: TreeHolder } }).config.context.tree = call.args[0]!;

@@ -1,13 +1,16 @@
 import { DetailedCellError, HyperFormula, type RawCellContent } from 'hyperformula';
 import { engineSettings } from './engine-functions';
 import { own } from './own-functions';
+import { packedMessage } from './pack-message';
+import type { PackedMessage } from './packed-message';
+import { notTaken } from './sentences';
 
 /** What the sheet puts in a row: a number, a formula ready for the engine, a reason why there is neither, or nothing. */
 export type Content = number | string | Reason | null;
 
-/** Why a row has no result: a sentence. */
+/** Why a row has no result. */
 export interface Reason {
-  readonly reason: string;
+  readonly reason: PackedMessage;
 }
 
 /** Why a formula gave no result, as the engine tells it. */
@@ -105,7 +108,7 @@ export class Engine {
       try {
         built.setCellContents({ sheet: 0, col: 0, row }, raw(content));
       } catch {
-        this.#contents[row] = { reason: 'This formula cannot be worked as it stands; write it another way.' };
+        this.#contents[row] = { reason: packedMessage(notTaken) };
       }
     });
     const rows = this.#contents.map((content) => [raw(content)]);

@@ -1,5 +1,7 @@
+import { plainMessage, type Message } from '../craft';
 import { isDimension, type Unit } from '../formulas';
-import type { Answer, CellRef, CellError } from './answers';
+import { unpacked } from './packed-message';
+import type { Answer, CellRef, CellError, WordedError } from './answers';
 
 type Result = number | string | boolean | CellError;
 
@@ -20,11 +22,8 @@ export class Results {
   #units: (Unit | null)[] = [];
   #sizes = new Map<string, (Result | undefined)[]>();
 
-  /**
-   * How the trouble of a cell is told to whoever reads: as the arithmetic says it, unless something else is put here. It
-   * says lengths in cm, whatever they are read in.
-   */
-  messageFor: (sentence: string, cell: string) => string = (sentence) => sentence;
+  /** Puts the message of a cell in words: the plain ones of the arithmetic, unless something else is put here. */
+  messageFor: (message: Message, cell: string) => string = plainMessage;
 
   /**
    * Takes an answer in and tells the places that are not the same as before in some size, each once.
@@ -76,11 +75,16 @@ export class Results {
     return typeof result === 'boolean' ? result : undefined;
   }
 
-  error(size: string, cell: string, key: string): CellError | undefined {
+  /** Why a place has no result, in words. */
+  error(size: string, cell: string, key: string): WordedError | undefined {
+    const error = this.cellError(size, cell, key);
+    return error && { ...error, message: this.messageFor(unpacked(error.message), cell) };
+  }
+
+  /** Why a place has no result, as it came. */
+  cellError(size: string, cell: string, key: string): CellError | undefined {
     const result = this.#result(size, cell, key);
-    return typeof result === 'object'
-      ? { ...result, message: this.messageFor(result.message, cell) }
-      : undefined;
+    return typeof result === 'object' ? result : undefined;
   }
 
   /** The unit of a place; undefined where it is not known. */

@@ -1,5 +1,6 @@
+import { sentence, type Message } from '../craft';
 import type { Changes, Cell, Size } from '../notebook';
-import { sameName, plain, sameUnit, type Unit } from '../formulas';
+import { sameName, plain, sameUnit, type FormulaProblem, type Unit } from '../formulas';
 import { AnswerBuilder } from './answer-being-made';
 import type { Answer, Checked, CellRef, Sheet } from './answers';
 import { cycles, shortestCycle, type Cycle } from './cycles';
@@ -8,6 +9,8 @@ import type { Content } from './engine';
 import { linked, reading } from './resolve-names';
 import { Names } from './names';
 import { circular, engineError, waitsFor } from './sentences';
+import { packedMessage } from './pack-message';
+import type { PackedMessage } from './packed-message';
 import { SizeResults } from './size-results';
 import { isProblem, namesIn, plansOf, usesOf, type Slot, type SlotPlan } from './slot';
 import { derive, misfit, type Derivation } from './units/derive';
@@ -132,9 +135,9 @@ export class WorkedSheet implements Sheet {
 
   async check(formula: string, place: CellRef): Promise<Checked> {
     const read = reading(formula);
-    if (isProblem(read)) return read;
+    if (isProblem(read)) return asChecked(read);
     const link = linked(read, this.#names);
-    if (isProblem(link)) return link;
+    if (isProblem(link)) return asChecked(link);
     const slot = this.#cells.get(place.cell)?.slots.get(place.key);
     if (slot) {
       const way = shortestCycle(slot.row, (row) =>
@@ -407,7 +410,7 @@ export class WorkedSheet implements Sheet {
   }
 
   *#work(sizes: readonly Size[] | undefined, update: Update, answer: AnswerBuilder): Generator<void> {
-    const stale = [...update.stale].map((slot) => ({ slot, trouble: troubleOf(slot, this.#slots) }));
+    const stale = [...update.stale].map((slot) => ({ slot, trouble: this.#troubleOf(slot) }));
     const before = this.#sizes;
     if (sizes) this.#sizes = sizes;
     const results = new Map<string, SizeResults>();
@@ -428,8 +431,13 @@ export class WorkedSheet implements Sheet {
     this.#results = results;
   }
 
-  #everything(): { slot: Slot; trouble: string | undefined }[] {
-    return this.#slots.flatMap((slot) => (slot ? [{ slot, trouble: troubleOf(slot, this.#slots) }] : []));
+  #everything(): { slot: Slot; trouble: PackedMessage | undefined }[] {
+    return this.#slots.flatMap((slot) => (slot ? [{ slot, trouble: this.#troubleOf(slot) }] : []));
+  }
+
+  #troubleOf(slot: Slot): PackedMessage | undefined {
+    const trouble = troubleOf(slot, this.#slots);
+    return trouble && packedMessage(trouble);
   }
 
   /** The same changes for a sheet that knows nothing yet, once rows that stand for nothing outnumber the others. */
@@ -460,12 +468,17 @@ export class WorkedSheet implements Sheet {
     return [{ sizes, put: [...put.values()], drop: [] }, held];
   }
 
-  #waiting(uses: readonly number[]): string {
+  #waiting(uses: readonly number[]): Message {
     const unknown = uses.find((row) => this.#slots[row]!.unit === null);
     return unknown === undefined ? engineError('') : waitsFor(this.#slots[unknown]!.plan.calledElsewhere);
   }
 
   readonly #nameOf = (row: number): string => this.#slots[row]!.plan.name;
+}
+
+/** What cannot be read or found in a formula, as a check tells it. */
+function asChecked({ problem, ...place }: FormulaProblem): Checked {
+  return { problem: sentence(problem), ...place };
 }
 
 /** Ids of the cells whose formulas are left out, and why they are. */

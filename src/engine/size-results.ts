@@ -3,6 +3,8 @@ import type { OfSize } from './answer-being-made';
 import type { CellError } from './answers';
 import { codes } from './engine-functions';
 import { Engine, type Content, type Failure } from './engine';
+import { packedMessage } from './pack-message';
+import type { PackedMessage } from './packed-message';
 import { engineError, notAllowed, waitsFor } from './sentences';
 import { usesOf, type Slot } from './slot';
 
@@ -52,7 +54,7 @@ export class SizeResults {
     for (const row of troubled) if (this.#failures.has(row)) answer.error(row, this.#error(row));
   }
 
-  #reasonOf(row: number): string | undefined {
+  #reasonOf(row: number): PackedMessage | undefined {
     return reasonIn(this.#engine?.content(row) ?? null);
   }
 
@@ -60,16 +62,16 @@ export class SizeResults {
     const origin = this.#origin(row);
     if (origin !== row) {
       const { calledElsewhere, place } = this.#slots[origin]!.plan;
-      return { message: waitsFor(calledElsewhere), from: place };
+      return { message: packedMessage(waitsFor(calledElsewhere)), from: place };
     }
     const reason = this.#reasonOf(row);
     if (reason !== undefined) return { message: reason };
     const { type, message } = this.#failures.get(row)!;
-    if (type !== 'ERROR') return { message: engineError(type) };
-    if (!message.startsWith(codes.notAllowed)) return { message };
+    if (type !== 'ERROR') return { message: packedMessage(engineError(type)) };
+    if (!message.startsWith(codes.notAllowed)) return { message: message as PackedMessage };
     const value = Number(message.slice(codes.notAllowed.length));
     const { plan } = this.#slots[row]!;
-    return { message: notAllowed(wrongValue(plan, value) ?? '', value, plan.unit) };
+    return { message: packedMessage(notAllowed(wrongValue(plan, value), value, plan.unit)) };
   }
 
   /** The row where the trouble of a row begins. */
@@ -86,6 +88,6 @@ export class SizeResults {
   }
 }
 
-function reasonIn(content: Content): string | undefined {
+function reasonIn(content: Content): PackedMessage | undefined {
   return typeof content === 'object' && content !== null ? content.reason : undefined;
 }

@@ -64,7 +64,7 @@ export function plansOf(cell: Cell): SlotPlan[] {
   return [...plans.values()];
 }
 
-export function isProblem<T extends object>(found: T): found is Extract<T, { problem: string }> {
+export function isProblem<T extends object>(found: T): found is Extract<T, { problem: unknown }> {
   return 'problem' in found;
 }
 

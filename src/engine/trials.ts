@@ -1,3 +1,4 @@
+import { message, type Message } from '../craft';
 import {
   type Cell,
   type Change,
@@ -8,6 +9,7 @@ import {
   changedCellGone,
 } from '../notebook';
 import type { CellRef, CellError } from './answers';
+import { packedMessage } from './pack-message';
 import { Results } from './results';
 import { WorkedSheet, type Fixed } from './sheet';
 import type { TrialResults, TrialsRequest } from './trial-results';
@@ -27,7 +29,7 @@ interface Scratch {
 /** A trial made ready: the cells that differ from the notebook, the values held, or why it cannot be. */
 type Prepared =
   | { readonly changed: ReadonlyMap<string, Cell>; readonly fixed: readonly Fixed[] }
-  | { readonly refused: string };
+  | { readonly refused: Message };
 
 /**
  * Works a notebook with some of its values or formulas changed, many times over. The sheet that holds the notebook is
@@ -82,11 +84,11 @@ export class Trials {
           else {
             const [text, truth] = [results.text(size, cell, key), results.truth(size, cell, key)];
             const wrong = 'refused' in trial ? trial.refused : missing.get(placeAt);
-            if (wrong !== undefined) errors.push([done, sizeAt, placeAt, { message: wrong }]);
+            if (wrong !== undefined) errors.push([done, sizeAt, placeAt, { message: packedMessage(wrong) }]);
             else if (text !== undefined) texts.push([done, sizeAt, placeAt, text]);
             else if (truth !== undefined) truths.push([done, sizeAt, placeAt, truth]);
             else {
-              const error = results.error(size, cell, key) ?? { message: sizeGone };
+              const error = results.cellError(size, cell, key) ?? { message: packedMessage(sizeGone) };
               errors.push([done, sizeAt, placeAt, error]);
             }
           }
@@ -122,7 +124,7 @@ export class Trials {
     cells: ReadonlyMap<string, Cell>,
     sizes: readonly Size[],
     held: ReadonlySet<string>,
-    { changed, fixed }: Exclude<Prepared, { refused: string }>,
+    { changed, fixed }: Exclude<Prepared, { refused: Message }>,
   ): Generator<void> {
     const put: Cell[] = [];
     const drop: string[] = [];
@@ -154,7 +156,7 @@ export class Trials {
       const cell = changed.get(id) ?? cells.get(id);
       if (!cell) return { refused: changedCellGone };
       if (value !== undefined && isWorkedOut(cells.get(id)!, key, size)) {
-        if (!Number.isFinite(value)) return { refused: 'What is held has to be held at a number.' };
+        if (!Number.isFinite(value)) return { refused: heldAtNone };
         fixed.push({ cell: id, key, size, value });
         continue;
       }
@@ -194,5 +196,6 @@ function isWorkedOut(cell: Cell, key: string, size: string | null): boolean {
   return input !== undefined && 'formula' in input.entry;
 }
 
-const resultGone = 'This result is no longer in the notebook: choose another.';
-const sizeGone = 'That size is no longer in the notebook.';
+const resultGone = message('gone', 'This result is no longer in the notebook: choose another.');
+const heldAtNone = message('not-a-number', 'What is held has to be held at a number.');
+const sizeGone = message('gone', 'That size is no longer in the notebook.');

@@ -106,7 +106,7 @@ function workCall(tree: Syntax & { is: 'call' }, work: Work, lookup: Lookup): Am
     return work.say([so, ...partsOf(branch.shown)], branch.amount);
   }
   const shows = shownFunctions[tree.name];
-  if (!shows) throw new CraftError('unknown', `The working of ${tree.name} cannot be shown.`);
+  if (!shows) throw new CraftError('unknown', 'The working of {name} cannot be shown.', { name: tree.name });
   if (!unitNames.has(tree.name)) return shows(work, ...tree.given.map(given));
   const worked = tree.given.map((part) => workPart(part, work, lookup));
   const found = shows(work, ...worked.map((part) => part.amount));

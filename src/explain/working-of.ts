@@ -10,7 +10,9 @@ import {
   type Named,
   type Output,
   asWorked,
+  stretchLabel,
 } from '../notebook';
+import { formatMessage } from '../format';
 import { isDimension, namesIn, plain, sameName, shownFormula, type Unit } from '../formulas';
 import { worthOf, type Amount } from './amount';
 import { workFormula } from './expression';
@@ -79,7 +81,10 @@ export function workingOf(source: WorkingSource, place: CellRef, size: string, b
   try {
     add(place, back);
   } catch (error) {
-    return { trouble: error instanceof CraftError ? error.message : 'The working of this cannot be shown.' };
+    if (!(error instanceof CraftError)) return { trouble: 'The working of this cannot be shown.' };
+    const { notebook } = source;
+    const labelOf = (stretch: number) => stretchLabel(cellById(notebook, place.cell), stretch);
+    return { trouble: formatMessage(error, notebook.settings, labelOf) };
   }
   if (lines.size === 0) return { trouble: 'This is given and not worked: there is no working to show.' };
   return { lines: [...lines.values()], further };
@@ -144,7 +149,7 @@ function line(
   whose: (named: Named) => CellRef,
 ): WorkingLine {
   const read = syntaxOf(formula);
-  if ('problem' in read) throw new CraftError('not-read', read.problem);
+  if ('problem' in read) throw new CraftError('not-read', '{problem}', { problem: read.problem });
   const { settings } = source.notebook;
   const work = new Work(settings, (piece) => {
     const cell = cellById(source.notebook, piece?.of?.cell ?? place.cell);
@@ -153,7 +158,7 @@ function line(
   const worked = workFormula(read.tree, work, (name) => {
     const named = names.get(sameName(name));
     const used = named && partAt(source, named);
-    if (!named || !used) throw new CraftError('unknown', `There is no ${name} in this notebook.`);
+    if (!named || !used) throw new CraftError('unknown', 'There is no {name} in this notebook.', { name });
     const of = whose(named);
     return {
       amount: amountAt(source, named, used, size),
@@ -209,7 +214,7 @@ function amountAt(source: WorkingSource, place: CellRef, part: FormulaPart, size
     source.number(size, cell, key) ?? source.truth(size, cell, key) ?? source.text(size, cell, key);
   if (value === undefined) {
     const trouble = source.errorAt(size, cell, key);
-    throw new CraftError('not-worked', trouble ?? `${part.label} is not worked yet.`);
+    throw new CraftError('not-worked', '{why}', { why: trouble ?? `${part.label} is not worked yet.` });
   }
   return { value, unit: unitAt(source, place, part), ...(part.written ? { written: part.written } : {}) };
 }

@@ -14,6 +14,7 @@ export {
 export { bracketed, bySize } from './bracketed';
 export { capital } from './capital';
 export { chartLabels, measureLabels, pointLabels } from './chart-words';
+export { formatMessage } from './messages';
 export { joinWithAnd } from './join-with-and';
 export { numbered } from './numbered';
 export { uncapital } from './uncapital';

@@ -34,7 +34,8 @@ export function inGroups(steps: readonly string[]): string {
     if (written.length > mostSteps) {
       throw new CraftError(
         'too-many',
-        `Written down, this is more than ${mostSteps} steps: work it in sections, each by itself.`,
+        'Written down, this is more than {mostSteps} steps: work it in sections, each by itself.',
+        { mostSteps },
       );
     }
   }

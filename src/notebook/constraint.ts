@@ -1,29 +1,39 @@
-import { formatLength as saidCm } from '../craft';
+import { message, type Message, type Params } from '../craft';
 import { capital } from '../format';
 import type { Input } from './kind';
 
 /**
  * Why a number cannot stand in an input, or undefined where it can.
  *
- * @example wrongValue({ label: 'Stitches counted', constraint: { above: 0 } }, 0)
+ * @example plainMessage(wrongValue({ label: 'Stitches counted', constraint: { above: 0 } }, 0))
  * // 'Stitches counted must be more than 0.'
  */
 export function wrongValue(
   input: Pick<Input, 'label' | 'constraint' | 'within'>,
   value: number,
-): string | undefined {
+): Message | undefined {
   const { whole, above, least } = input.constraint ?? {};
   // "Must" goes with a measure and with rows alike.
   const label = capital(input.label);
-  if (!Number.isFinite(value)) return `${label} must be a number.`;
-  if (above !== undefined && value <= above) return `${label} must be more than ${above}.`;
-  if (least !== undefined && value < least) return `${label} must be at least ${least}.`;
+  const must = (code: string, pattern: string, more?: Params): Message =>
+    message(code, pattern, { label, ...more });
+  if (!Number.isFinite(value)) return must('not-a-number', '{label} must be a number.');
+  if (above !== undefined && value <= above) {
+    return must('not-more', '{label} must be more than {above}.', { above });
+  }
+  if (least !== undefined && value < least) {
+    return must('too-little', '{label} must be at least {least}.', { least });
+  }
   if (input.within) {
     const [lowest, most] = input.within;
-    if (value < lowest || value > most)
-      return `${label} must be between ${saidCm(lowest)} and ${saidCm(most)}: is the unit right?`;
+    if (value < lowest || value > most) {
+      return must('not-within', '{label} must be between {lowest} and {most}: is the unit right?', {
+        lowest: { cm: lowest },
+        most: { cm: most },
+      });
+    }
   }
-  if (whole && !isWhole(value)) return `${label} must be a whole number.`;
+  if (whole && !isWhole(value)) return must('not-whole', '{label} must be a whole number.');
   return undefined;
 }
 

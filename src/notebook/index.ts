@@ -21,6 +21,7 @@ export * from './ready-checks';
 export * from './ready-choices';
 export * from './terms';
 export * from './what-if';
+export { stretchLabel } from './stretch-label';
 export { tableOf } from './name-table';
 export { asMadeMessage, measureLabel } from './as-made-message';
 export { asMadeSuggested } from './as-made-suggested';

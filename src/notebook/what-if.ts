@@ -1,3 +1,4 @@
+import { message, plainMessage, type Message } from '../craft';
 import { allCells, type Cell, type Change, type Notebook, type WhatIf } from './document';
 import { entered, given, takenOver } from './edits/values';
 import { inputsOf, kindOf, outputsOf } from './kinds';
@@ -8,11 +9,13 @@ export interface Refusal {
   readonly sentence: string;
 }
 
-export const changedCellGone =
-  'The cell this changes is no longer in the notebook: undo its deletion, or take the change out.';
-const partGone = 'What this changes is no longer in its cell: take the change out.';
-const sizeGone = 'The size this changes is no longer in the notebook: take the change out.';
-const workedOut = 'This is worked out, so it takes a formula and not a value.';
+export const changedCellGone = message(
+  'gone',
+  'The cell this changes is no longer in the notebook: undo its deletion, or take the change out.',
+);
+const partGone = message('gone', 'What this changes is no longer in its cell: take the change out.');
+const sizeGone = message('gone', 'The size this changes is no longer in the notebook: take the change out.');
+const workedOut = message('worked-out', 'This is worked out, so it takes a formula and not a value.');
 
 /**
  * A cell with one value or formula of it changed, as if the person had typed it; or why it cannot be.
@@ -23,7 +26,7 @@ export function changedCell(
   cell: Cell,
   { key, size, value, formula }: Change,
   sizes: Notebook['sizes'],
-): Cell | { refused: string } {
+): Cell | { refused: Message } {
   if (size !== null && !sizes.some(({ id }) => id === size)) return { refused: sizeGone };
   const input = inputsOf(cell).find((candidate) => candidate.key === key);
   if (input) {
@@ -49,7 +52,7 @@ export function withChanges(
   for (const change of changes) {
     const cell = after.get(change.cell) ?? before.get(change.cell);
     const next = cell ? changedCell(cell, change, notebook.sizes) : { refused: changedCellGone };
-    if ('refused' in next) refused.push({ change, sentence: next.refused });
+    if ('refused' in next) refused.push({ change, sentence: plainMessage(next.refused) });
     else after.set(change.cell, next);
   }
   if (after.size === 0) return { notebook, refused };

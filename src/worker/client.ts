@@ -12,9 +12,9 @@ import {
   type Checked,
   type CellRef,
   brokeDown,
+  comingBack,
   didNotStart,
   notWorking,
-  stillCalculating,
   tookTooLong,
   tookTooLongToTry,
 } from '../engine';
@@ -360,7 +360,7 @@ export class SheetClient implements BackgroundQueue {
     const notebook = running.shown!;
     if (without === null) {
       this.#waiting = this.#formulasOf(notebook);
-      this.#on.comingBack?.(stillCalculating);
+      this.#on.comingBack?.(comingBack);
     }
     for (const cell of without ?? []) this.#hung.set(cell.id, cell);
     // What was changed meanwhile is not what hung.

@@ -129,7 +129,7 @@ export class Calculation {
   }
 
   /** What a stored formula would give in a cell, without keeping it. Rejects where the engine cannot be reached. */
-  async check(formula: string, at: CellRef): Promise<Checked> {
+  async check(formula: string, at: CellRef): Promise<Checked<string>> {
     const checked = await this.#follower.check(formula, at);
     if (!('problem' in checked)) return checked;
     return { problem: this.results.messageFor(checked.problem, at.cell) };

@@ -24,7 +24,7 @@ import {
   writePercent,
 } from '../format';
 import type { Entry, Input, Settings, Size, WrittenAs } from '../notebook';
-import type { CellRef, CellError } from '../engine';
+import type { CellRef, WordedError } from '../engine';
 import { chartPoint, charts, cmPerInch } from '../craft';
 import type { Workspace } from './workspace.svelte';
 import type { ValueLine } from './lines';
@@ -143,7 +143,7 @@ export interface ShownAt {
   readonly text: string;
   /** The same with its unit, which those who see it read once in the line. */
   readonly spoken: string;
-  readonly error: CellError | undefined;
+  readonly error: WordedError | undefined;
   /** By how much the last edit moved a result, for as long as that is shown. */
   readonly by: string | undefined;
   /** Whether it is a whole number of stitches or rows. */

@@ -28,7 +28,7 @@ export class FormulaEntry {
   }
 
   /** What a formula, as typed, would give in a cell, without keeping it. */
-  async evaluate(typed: string, at: CellRef): Promise<Checked> {
+  async evaluate(typed: string, at: CellRef): Promise<Checked<string>> {
     const read = await this.#parse(typed);
     if ('problem' in read) return read;
     try {

@@ -31,7 +31,6 @@ export {
 export { FetchedPart } from './fetched.svelte';
 export { fetched, noteMissing } from './fetching';
 export { asidesOf, linesOf, valueLine, type ValueLine, type WordsLine } from './lines';
-export { messageOn } from './messages';
 export { missingAt } from './missing';
 export { endsOf, exactly, scaleOf } from './scale';
 export { inSpareTime } from './spare-time';

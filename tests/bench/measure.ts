@@ -1,3 +1,5 @@
+import { plainMessage } from '../../src/craft';
+import { unpacked } from '../../src/engine/packed-message';
 import { changesBetween } from '../../src/notebook/changes';
 import { allCells, type Notebook } from '../../src/notebook/document';
 import { inputsOf, outputsOf } from '../../src/notebook/kinds';
@@ -188,7 +190,7 @@ async function followed(first: Notebook) {
   const sheet = new WorkedSheet();
   const results = new Results();
   const opened = await sheet.update(changesBetween(null, first));
-  if (opened.errors.length > 0) throw new Error(opened.errors[0]![2].message);
+  if (opened.errors.length > 0) throw new Error(plainMessage(unpacked(opened.errors[0]![2].message)));
   results.apply(opened);
   const following = {
     notebook: first,

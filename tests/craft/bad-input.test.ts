@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as craft from '../../src/craft';
 import { CraftError } from '../../src/craft';
+import { checkSlots } from '../slots';
 import { withoutHanging } from '../without-hanging';
 
 /** A call that works, to be spoilt one or two numbers at a time. */
@@ -170,7 +171,9 @@ function answersOrRefuses({ name }: Call, args: unknown[]) {
     if (!(error instanceof CraftError)) throw new Error(`${shown} is refused by accident`, { cause: error });
     expect(error.message, shown).toMatch(/^[A-Z0-9].{19,}\.$/s);
     expect(error.message, shown).not.toMatch(/NaN|Infinity|undefined|null|\[object|e-\d\d\d/);
+    expect(error.message, shown).not.toMatch(/[{}]/);
     expect(error.code, shown).toMatch(/^[a-z-]+$/);
+    checkSlots(error);
   }
 }
 

@@ -23,6 +23,6 @@ test('on a dropped shoulder every 2 cm on the body take 1 cm off the sleeve', ()
 
 test('a body that reaches the wrist leaves no sleeve, and the sentence says how wide it may be', () => {
   expect(() => dropSleeveLength({ neckToWrist: 70, bodyWidth: 140 })).toThrow(
-    'A body narrower than 140\u00a0cm leaves one',
+    'A body narrower than 140 cm leaves one',
   );
 });

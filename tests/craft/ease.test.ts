@@ -14,9 +14,9 @@ describe('finished measurement', () => {
   });
 
   test('negative ease that leaves nothing is refused with what would work', () => {
-    expect(() => finished(90, { length: -90 })).toThrow('take an ease of more than −90\u00a0cm (−100 %)');
+    expect(() => finished(90, { length: -90 })).toThrow('take an ease of more than −90 cm (−100 %)');
     expect(() => finished(90, { percent: -100 })).toThrow(
-      'An ease of −100 % on a body measurement of 90\u00a0cm leaves nothing',
+      'An ease of −100 % on a body measurement of 90 cm leaves nothing',
     );
   });
 

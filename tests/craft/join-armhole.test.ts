@@ -78,6 +78,6 @@ describe('the least and the greatest armhole', () => {
 
 test('a sleeve as wide as its armhole is said to lie flat', () => {
   expect(armholeFit({ count: 56, stitchesPerCm: 1.4, armhole: 40 }).message).toBe(
-    'The sleeve is 40\u00a0cm where the armhole is 40\u00a0cm: it lies flat.',
+    'The sleeve is 40 cm where the armhole is 40 cm: it lies flat.',
   );
 });

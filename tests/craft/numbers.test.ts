@@ -17,7 +17,6 @@ import {
   roundUp,
   rows,
   rowsOver,
-  said,
   same,
   stitches,
   stitchesAcross,
@@ -27,6 +26,7 @@ import {
   wholeNumber,
   widthOf,
 } from '../../src/craft/numbers';
+import { formatNumber } from '../../src/craft/format';
 import type { Rows, Stitches } from '../../src/craft/numbers';
 
 describe('kinds of number', () => {
@@ -220,30 +220,30 @@ describe('guards', () => {
   });
 
   test('what is missing is said to be missing, and words are quoted, the first 40 letters of them', () => {
-    expect(said(undefined)).toBe('missing');
-    expect(said(null)).toBe('missing');
-    expect(said(true)).toBe('not a number');
-    expect(said(NaN)).toBe('not a number');
-    expect(said('x'.repeat(50))).toBe(`"${'x'.repeat(40)}"`);
+    expect(formatNumber(undefined)).toBe('missing');
+    expect(formatNumber(null)).toBe('missing');
+    expect(formatNumber(true)).toBe('not a number');
+    expect(formatNumber(NaN)).toBe('not a number');
+    expect(formatNumber('x'.repeat(50))).toBe(`"${'x'.repeat(40)}"`);
   });
 
   test('the greatest and the smallest numbers are said in words, on both sides of 0', () => {
-    expect(said(Infinity)).toBe('endless');
-    expect(said(1e12)).toBe('1000000000000');
-    expect(said(-1e12)).toBe('−1000000000000');
-    expect(said(-1e13)).toBe('less than minus a million million');
-    expect(said(1e-6)).toBe('0.000001');
-    expect(said(9e-7)).toBe('next to nothing');
-    expect(said(-0)).toBe('0');
+    expect(formatNumber(Infinity)).toBe('endless');
+    expect(formatNumber(1e12)).toBe('1000000000000');
+    expect(formatNumber(-1e12)).toBe('−1000000000000');
+    expect(formatNumber(-1e13)).toBe('less than minus a million million');
+    expect(formatNumber(1e-6)).toBe('0.000001');
+    expect(formatNumber(9e-7)).toBe('next to nothing');
+    expect(formatNumber(-0)).toBe('0');
   });
 
   test('numbers are said with 6 digits, and counts in full', () => {
-    expect(said(62.99999999999999)).toBe('63');
-    expect(said(1234567)).toBe('1234567');
-    expect(said(2.857142857)).toBe('2.85714');
-    expect(said(-Infinity)).toBe('endlessly negative');
-    expect(said({})).toBe('not a number');
-    expect(said(1e300)).toBe('more than a million million');
-    expect(said(-1e-300)).toBe('a hair below 0');
+    expect(formatNumber(62.99999999999999)).toBe('63');
+    expect(formatNumber(1234567)).toBe('1234567');
+    expect(formatNumber(2.857142857)).toBe('2.85714');
+    expect(formatNumber(-Infinity)).toBe('endlessly negative');
+    expect(formatNumber({})).toBe('not a number');
+    expect(formatNumber(1e300)).toBe('more than a million million');
+    expect(formatNumber(-1e-300)).toBe('a hair below 0');
   });
 });

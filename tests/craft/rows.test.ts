@@ -42,7 +42,7 @@ describe('the width at a length', () => {
 
   test('beyond the piece is refused with how long it is', () => {
     expect(() => widthAt(steps, 6.5)).toThrow(
-      'The piece is 6\u00a0cm long: it has no width at 6.5\u00a0cm. Measure at 6\u00a0cm or less.',
+      'The piece is 6 cm long: it has no width at 6.5 cm. Measure at 6 cm or less.',
     );
     expect(() => widthAt([], 0)).toThrow('The rows of a piece are missing');
     expect(() => widthAt(steps, -1)).toThrow('has to be 0 or more');

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { checkSlots } from '../slots';
 import { buttonholes } from '../../src/craft/buttonholes';
 import { CraftError } from '../../src/craft/craft-error';
 import { gather } from '../../src/craft/gather';
@@ -213,7 +214,8 @@ function expectSentence(error: CraftError): void {
   expect(error.name).toBe('CraftError');
   expect(error.code).toMatch(/^[a-z]+(-[a-z]+)*$/);
   expect(error.message).toMatch(/^["A-Z0-9].{20,}\.$/);
-  expect(error.message).not.toMatch(/NaN|Infinity|undefined|null|\[object|e\+\d/);
+  expect(error.message).not.toMatch(/NaN|Infinity|undefined|null|\[object|e\+\d|[{}]/);
+  checkSlots(error);
 }
 
 describe.each(wishes)('$name', ({ good, kinds, optional = [], work }) => {

@@ -1,5 +1,8 @@
 import { HyperFormula } from 'hyperformula';
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import { sentence } from '../../src/craft';
+import { packedMessage } from '../../src/engine/pack-message';
+import { notTaken } from '../../src/engine/sentences';
 import { betweenCells } from '../../src/engine/between-cells';
 import { Engine, type Content, type Result } from '../../src/engine/engine';
 import { cellsAreTold, formulasRead } from '../../src/engine/engine-functions';
@@ -45,7 +48,7 @@ test('an error is told with the row where it began', () => {
     0,
     '=1/$A$1',
     '=$A$2+1',
-    { reason: 'Bust is empty: type a value, or = and a formula.' },
+    { reason: packedMessage(sentence('Bust is empty: type a value, or = and a formula.')) },
     '=$A$4*2',
   ]);
   const told = everything(engine);
@@ -89,9 +92,7 @@ describe('an exception out of HyperFormula', () => {
     });
     const engine = new Engine([5, bad, '=$A$1*2']);
     expect(everything(engine).get(2)).toBe(10);
-    expect(engine.content(1)).toEqual({
-      reason: 'This formula cannot be worked as it stands; write it another way.',
-    });
+    expect(engine.content(1)).toEqual({ reason: packedMessage(notTaken) });
   });
 });
 

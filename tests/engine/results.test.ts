@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { message } from '../../src/craft';
+import { packedMessage } from '../../src/engine/pack-message';
 import type { Answer } from '../../src/engine/answers';
 import { Results, type Move } from '../../src/engine/results';
 
@@ -13,7 +15,16 @@ const first: Answer = {
   numbers: new Float64Array([0, 0, 90, 1, 0, 96, 0, 1, 45]),
   texts: [],
   truths: [],
-  errors: [[1, 1, { message: 'Waits for a.', from: { cell: 'a', key: 'value' } }]],
+  errors: [
+    [
+      1,
+      1,
+      {
+        message: packedMessage(message('waits', 'Waits for {label}.', { label: 'a' })),
+        from: { cell: 'a', key: 'value' },
+      },
+    ],
+  ],
   units: [
     [0, { length: 1 }],
     [1, null],

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { plainMessage } from '../../src/craft';
+import { unpacked } from '../../src/engine';
 import { changesBetween } from '../../src/notebook/changes';
 import { allCells, type Change, type Notebook } from '../../src/notebook/document';
 import { inputsOf, outputsOf } from '../../src/notebook/kinds';
@@ -84,7 +86,7 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
             const fresh = (await sheetOf(changed)).results;
             for (const [size, id] of sizeIds.entries()) {
               for (const [at, place] of wanted.entries()) {
-                expect(trialResult(results, trial, size, at)).toEqual(
+                expect(trialInWords(results, trial, size, at)).toEqual(
                   refused.length > 0 ? { message: refused[0]!.sentence } : read(fresh, id, place),
                 );
               }
@@ -98,6 +100,12 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
     { numRuns: Number(process.env['RUNS'] ?? 30) },
   );
 }, 600_000);
+
+/** What a trial gave, an error in its words. */
+function trialInWords(...asked: Parameters<typeof trialResult>): unknown {
+  const told = trialResult(...asked);
+  return typeof told === 'object' ? { ...told, message: plainMessage(unpacked(told.message)) } : told;
+}
 
 /** Whether a value can be given there, as an edit. */
 function takesValue(notebook: Notebook, { cell: id, key, size }: Change): boolean {
@@ -134,7 +142,7 @@ test('after an edit of the notebook trials are of the edited one', async () => {
         ({ cell: id, key }) => id === wanted[0]!.cell && key === wanted[0]!.key,
       );
       for (const [size, id] of sizeIds.entries()) {
-        const told = trialResult(results, 0, size, 0);
+        const told = trialInWords(results, 0, size, 0);
         if (refused.length > 0) expect(told).toEqual({ message: refused[0]!.sentence });
         else if (there) expect(told).toEqual(read(fresh, id, wanted[0]!));
         else expect(told).toMatchObject({ message: expect.stringContaining('no longer in the notebook') });
@@ -224,13 +232,15 @@ test('what keeps a trial from being made is a sentence in each of its results, a
     wanted,
     sizes: ['m', 'nowhere'],
   });
-  const told = [0, 1, 2, 3].map((trial) => trialResult(results, trial, 0, 0));
+  const told = [0, 1, 2, 3].map((trial) => trialInWords(results, trial, 0, 0));
   expect(told[0]).toMatchObject({ message: expect.stringContaining('no longer in the notebook') });
   expect(told[1]).toEqual({ message: 'Multiple of must be a whole number.' });
   expect(told[2]).toMatchObject({ message: expect.stringContaining('Waits for'), from: { cell: 'body' } });
   expect(told[3]).toBeCloseTo(67 / 1.4, 10);
-  expect(trialResult(results, 3, 0, 1)).toMatchObject({ message: expect.stringContaining('choose another') });
-  expect(trialResult(results, 3, 1, 0)).toEqual({ message: 'That size is no longer in the notebook.' });
+  expect(trialInWords(results, 3, 0, 1)).toMatchObject({
+    message: expect.stringContaining('choose another'),
+  });
+  expect(trialInWords(results, 3, 1, 0)).toEqual({ message: 'That size is no longer in the notebook.' });
 });
 
 test('trials tell how far they are, stop when told to, and end when the notebook is edited', async () => {

@@ -30,7 +30,7 @@ describe('an edit', () => {
 describe('giving a value', () => {
   it.each([-94, 96_000])('a bust of %d cm is a slip, and is refused with a question', (value) => {
     expect(refusal(start, { do: 'give', cell: 'bust', key: 'value', size: 'm', value })).toBe(
-      'Bust must be between 0\u00a0cm and 1000\u00a0cm: is the unit right?',
+      'Bust must be between 0 cm and 1000 cm: is the unit right?',
     );
     // What is chosen, and not measured, may be anything.
     edited(start, { do: 'give', cell: 'neck-width', key: 'value', size: 'm', value });

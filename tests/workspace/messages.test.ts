@@ -1,77 +1,12 @@
-import { describe, expect, it } from 'vitest';
-import { dropSleeveLength, fitCount } from '../../src/craft';
-import { usualSettings, type PieceCell } from '../../src/notebook';
-import { inNotebook, messagesOn, withStretches } from '../../src/workspace/messages';
+import { expect, it } from 'vitest';
+import { usualSettings } from '../../src/notebook';
+import { messagesOn } from '../../src/workspace/messages';
 import { workspaceWith } from './local-workspace';
 import { formula, measure, notebookOf } from '../engine/notebook-of';
 
 const inInches = { ...usualSettings, length: 'in', decimal: ',' } as const;
 
-function refusal(work: () => unknown): string {
-  try {
-    work();
-  } catch (error) {
-    return (error as Error).message;
-  }
-  throw new Error('It was worked.');
-}
-
-describe('a sentence of the arithmetic', () => {
-  it('is told in the unit of the notebook and as finely as lengths are read', () => {
-    const sentence = refusal(() => dropSleeveLength({ neckToWrist: 7.62, bodyWidth: 42.142857 }));
-    expect(inNotebook(sentence, inInches)).toBe(
-      'A body 16⅝\u00a0in wide reaches 8¼\u00a0in down each arm, all of the 3\u00a0in from neck to wrist: no sleeve is left. A body narrower than 6\u00a0in leaves one.',
-    );
-    expect(inNotebook(sentence, { ...inInches, length: 'cm' })).toMatch(/^A body 42,1\u00a0cm wide/);
-  });
-
-  it('keeps the sign of a length and leaves a label alone that only looks like one', () => {
-    expect(inNotebook('Swatch of 10 cm must be more than 0. It is −2.54\u00a0cm.', inInches)).toBe(
-      'Swatch of 10 cm must be more than 0. It is −1\u00a0in.',
-    );
-  });
-
-  it('has every number with the decimal mark of the notebook, and leaves what was typed as it was typed', () => {
-    const sentence = refusal(() => fitCount(-2.5, [{ multiple: 8, plus: 3 }], 'down'));
-    expect(sentence).toContain('−2.5');
-    expect(inNotebook(sentence, inInches)).toContain('−2,5');
-    expect(inNotebook(sentence, usualSettings)).toBe(sentence);
-    const labels = ['Hook 4.5', 'Hook 4.5 (old)', 'Cuff'];
-    expect(
-      inNotebook(
-        'Waits for hook 4.5 (old), and Hook 4.5 is 4.5 where "size 2.5" is 1.25 to 0.5. See 3.',
-        inInches,
-        () => labels,
-      ),
-    ).toBe('Waits for hook 4.5 (old), and Hook 4.5 is 4,5 where "size 2.5" is 1,25 to 0,5. See 3.');
-  });
-
-  it('that counts the stretches of a piece has their labels beside', () => {
-    const stretch = { kind: 'even', fabric: 'wool', rows: { value: 3 } } as const;
-    const piece: PieceCell = {
-      kind: 'piece',
-      id: 'p',
-      label: 'Sleeve',
-      name: 'p',
-      worked: 'flat',
-      start: { value: 10 },
-      stretches: [
-        { ...stretch, name: 'a', label: 'Cuff' },
-        { ...stretch, name: 'b', label: 'To the underarm' },
-      ],
-      ends: 'bound off',
-    };
-    expect(withStretches('Stretch 2: 40 rows would do.', () => piece)).toBe(
-      'Stretch 2 (To the underarm): 40 rows would do.',
-    );
-    expect(withStretches('Stretch 3: 40 rows would do.', () => piece)).toBe('Stretch 3: 40 rows would do.');
-    expect(withStretches('Stretch 2: 40 rows would do.', () => undefined)).toBe(
-      'Stretch 2: 40 rows would do.',
-    );
-  });
-});
-
-it('the troubles of a notebook in inches are in inches, and in cm again where it is switched back', async () => {
+it('the errors of a notebook in inches are in inches, and in cm again where it is switched back', async () => {
   const cells = [measure('reach', 'length', 7.62), formula('sleeve', 'DROPSLEEVE(reach; CM(40))')];
   const { workspace, settled } = workspaceWith({ ...notebookOf(cells), settings: inInches });
   workspace.allResults.messageFor = messagesOn(workspace);
@@ -83,7 +18,7 @@ it('the troubles of a notebook in inches are in inches, and in cm again where it
   expect(told()).toContain('all of the 7,6\u00a0cm');
 });
 
-it('the troubles of a notebook with decimal commas have them, whatever its cells are called', async () => {
+it('the errors of a notebook with decimal commas have them, whatever its cells are called', async () => {
   const cells = [
     { ...measure('rows', 'rows', null), label: 'Rows at 4.5 mm', entry: { formula: 'ROWS(2.5)' } },
     formula('wide', 'CM(20) * 1'),
@@ -101,4 +36,30 @@ it('the troubles of a notebook with decimal commas have them, whatever its cells
   expect(await workspace.formulas.evaluate('wide + 10,5', { cell: 'wider', key: 'value' })).toEqual({
     problem: expect.stringContaining('10,5 of what? Write CM(10,5)'),
   });
+});
+
+it('an error in a stretch of a piece has its label', async () => {
+  const piece = {
+    kind: 'piece',
+    id: 'sleeve',
+    label: 'Sleeve',
+    name: 'sleeve',
+    worked: 'flat',
+    start: { value: 40 },
+    stretches: [
+      { kind: 'even', name: 'cuff', label: 'Cuff', fabric: 'body', rows: { value: 3 } },
+      { kind: 'evenly', name: 'cap', label: '2.5 cm hem', fabric: 'body', to: { value: 200 }, ends: 'half' },
+    ],
+    ends: 'bound off',
+  } as const;
+  const fabric = formula('body', 'FABRIC(GAUGE(STS(14); CM(10)); GAUGE(ROWS(16); CM(10)))');
+  const { workspace, settled } = workspaceWith({
+    ...notebookOf([fabric, piece as never]),
+    settings: inInches,
+  });
+  workspace.allResults.messageFor = messagesOn(workspace);
+  await settled();
+  expect(workspace.allResults.error('m', 'sleeve', 'piece')?.message).toMatch(
+    /^Stretch 2 \(2\.5 cm hem\): One row of/,
+  );
 });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { sentence } from '../../src/craft';
 import { allCells, cellById, type Change, type Notebook } from '../../src/notebook';
 import type { Checked } from '../../src/engine';
 import { Workspace } from '../../src/workspace/workspace.svelte';
@@ -50,7 +51,7 @@ test('nor does one that was to be put in place of a cell’s own', async () => {
   const taking = workspace.formulas.takeOver('b', 'value', '= c + 1');
   const other = titled('Cardigan');
   workspace.document.begin(other);
-  await answer({ problem: 'Wrong.' });
+  await answer({ problem: sentence('Wrong.') });
   expect(await taking).toContain('was for Jacket');
   expect(workspace.notebook).toBe(other);
 });
@@ -75,7 +76,7 @@ test('one whose notebook was changed elsewhere meanwhile is checked anew, and en
   const { workspace, answer, waiting } = slowWorkspace(titled('Jacket'));
   const entering = workspace.formulas.enter('a', 'value', '= c + 1');
   workspace.do({ do: 'give', cell: 'c', key: 'value', size: null, value: 7 });
-  await answer({ problem: 'Of the notebook as it was.' });
+  await answer({ problem: sentence('Of the notebook as it was.') });
   await answer();
   expect(await entering).toBeUndefined();
   expect(waiting).toEqual([]);

@@ -1,3 +1,4 @@
+import type { Message } from '../../craft';
 import { checkHolds, type Change, type CheckCell, type Size } from '../../notebook';
 import {
   type CellRef,
@@ -6,6 +7,7 @@ import {
   type TrialsWatch,
   type WorkTrials,
   TrialsEnded,
+  unpacked,
 } from '../../engine';
 import type { Sample, Tries } from './intervals';
 import type { Outcome } from './goal';
@@ -23,7 +25,7 @@ export interface TriesByTrials {
   readonly sizes: readonly Size[];
   readonly watch?: TrialsWatch;
   /** Told the first reason why something cannot be worked. */
-  readonly error?: (sentence: string) => void;
+  readonly error?: (message: Message) => void;
 }
 
 /**
@@ -43,7 +45,7 @@ export function triesByTrials(o: TriesByTrials): Tries<Outcome> {
     const results = await o.trials({ trials: rounds.map(changes), wanted, sizes: ids }, o.watch);
     if (results.ended) throw new TrialsEnded(results.ended);
     const error = results.errors[0];
-    if (error) o.error?.(error[3].message);
+    if (error) o.error?.(unpacked(error[3].message));
     const outcomes: Outcome[] = Array.from(asked, () => undefined);
     const read = readerOf(results);
     rounds.forEach((round, trial) => {

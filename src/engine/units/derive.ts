@@ -1,3 +1,4 @@
+import type { Message } from '../../craft';
 import {
   functionNamed,
   isDimension,
@@ -10,7 +11,15 @@ import {
 import { own } from '../own-functions';
 import { fits, number, Problem, same, type Derivation, type Derived, type Known } from './derived';
 import { declared, rules } from './rules';
-import { cannotBe, givesAnother, notThatPower, numberOfWhat, percentOf, type Together } from './sentences';
+import {
+  cannotBe,
+  givesAnother,
+  noFunction,
+  notThatPower,
+  numberOfWhat,
+  percentOf,
+  type Together,
+} from './sentences';
 import type { BinaryOperator, Syntax } from './syntax';
 
 export type { Derivation, Derived } from './derived';
@@ -27,7 +36,7 @@ export function derive(tree: Syntax, unitOf: (row: number) => Unit | null): Deri
   try {
     return new Reader(unitOf).read(tree);
   } catch (problem) {
-    if (problem instanceof Problem) return { problem: problem.problem };
+    if (problem instanceof Problem) return { problem: problem.message };
     throw problem;
   }
 }
@@ -37,7 +46,7 @@ export function derive(tree: Syntax, unitOf: (row: number) => Unit | null): Deri
  *
  * @param wanted the unit of the place
  */
-export function misfit(found: Derived, wanted: Unit): string | undefined {
+export function misfit(found: Derived, wanted: Unit): Message | undefined {
   if (fits(found, wanted)) return undefined;
   if (found.literal) return numberOfWhat(found.literal.value, wanted);
   return givesAnother(wanted, found.unit);
@@ -120,7 +129,7 @@ class Reader {
   #call(name: string, trees: readonly Syntax[]): Known {
     if (name === own.spelt) return { unit: 'text' };
     const entry = functionNamed(name);
-    if (!entry) throw new Problem(`There is no function ${name} here.`);
+    if (!entry) throw new Problem(noFunction(name));
     const found = trees.map((tree) => this.read(tree));
     const rule = rules[entry.name];
     return rule ? rule(found, entry) : declared(found, entry);

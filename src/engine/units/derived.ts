@@ -1,3 +1,4 @@
+import type { Message } from '../../craft';
 import { isDimension, rows, sameUnit, stitches, type Unit } from '../../formulas';
 import {
   cannotCombine,
@@ -19,12 +20,12 @@ export interface Derived {
   readonly literal?: { readonly value?: number };
 }
 
-/** A sentence on what is wrong; or 'unknown' where the formula uses something whose own unit is not known. */
-export type Derivation = Derived | { readonly problem: string } | 'unknown';
+/** What is wrong; or 'unknown' where the formula uses something whose own unit is not known. */
+export type Derivation = Derived | { readonly problem: Message } | 'unknown';
 
 /** Thrown inside, and caught at the door: the first problem in reading order is the one told. */
 export class Problem {
-  constructor(readonly problem: string) {}
+  constructor(readonly message: Message) {}
 }
 
 export type Known = Derived | 'unknown';
@@ -46,7 +47,7 @@ export function expected(found: Derived, wanted: Unit, name: string, label: stri
 }
 
 /** What can be calculated with, or a problem. */
-export function number(found: Known, otherwise: (unit: Unit) => string): Known {
+export function number(found: Known, otherwise: (unit: Unit) => Message): Known {
   if (found === 'unknown' || isDimension(found.unit)) return found;
   throw new Problem(otherwise(found.unit));
 }

@@ -10,10 +10,9 @@ import {
   timesUnit,
   type Dimension,
   type Unit,
-  unitInWords,
 } from '../../formulas';
 import { expected, of, Problem, same, type Derived, type Known } from './derived';
-import { countOfWhat, numberOfWhat, takesAnother } from './sentences';
+import { countOfWhat, noSquareRoot, numberOfWhat, pairBroken, takesAnother } from './sentences';
 
 /** A function whose arguments and result have units of their own. */
 export function declared(found: readonly Known[], entry: FunctionEntry): Known {
@@ -69,7 +68,7 @@ const times = (found: Derived, other: Dimension, power = 1): Derived => ({
 
 function inPairs(found: readonly Known[], from: number, name: string, what: string): void {
   if ((found.length - from) % 2 === 0) return;
-  throw new Problem(`${name} takes ${what}, in pairs: the last pair is not complete.`);
+  throw new Problem(pairBroken(name, what));
 }
 
 const fitted: Rule = (found, entry) => {
@@ -129,7 +128,7 @@ export const rules: Readonly<Record<string, Rule>> = {
     );
     if (halved.every(([, exponent]) => Number.isInteger(exponent)))
       return { unit: Object.fromEntries(halved) };
-    throw new Problem(`The square root of ${unitInWords(square.unit)} is nothing the trade measures.`);
+    throw new Problem(noSquareRoot(square.unit));
   },
   FITREPEAT: fitted,
   FITREPEATS: (found, entry) => {

@@ -1,3 +1,4 @@
+import { plainMessage } from '../../craft';
 import { sameUnit, type Unit } from '../../formulas';
 import {
   wrongValue,
@@ -155,7 +156,7 @@ function readFor(
 
 function allowed(value: number, input: Input): { readonly value: number } | Refusal {
   const wrong = wrongValue(input, value);
-  return wrong ? { why: 'no value for its line', for: unstopped(wrong) } : { value };
+  return wrong ? { why: 'no value for its line', for: unstopped(plainMessage(wrong)) } : { value };
 }
 
 function unstopped(sentence: string): string {

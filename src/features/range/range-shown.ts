@@ -1,14 +1,8 @@
+import { formatMessage } from '../../format';
 import { isDimension } from '../../formulas';
 import { goesInSteps, type RangeSpec } from '../../pictures';
-import { trialNumber, trialResult } from '../../engine';
-import {
-  cellRefKey,
-  type Choosable,
-  type Workspace,
-  symbolFor,
-  messageOn,
-  surroundings,
-} from '../../workspace';
+import { trialNumber, trialResult, unpacked } from '../../engine';
+import { cellRefKey, type Choosable, type Workspace, symbolFor, surroundings } from '../../workspace';
 import { shownFactor } from './shown-factor';
 import { unitOf } from '../what-if';
 import type { Moved } from './range-sweep.svelte';
@@ -78,7 +72,8 @@ export function whyStill(
   const size = numbers.findIndex(none);
   if (size >= 0) {
     const error = trialResult(results, numbers[size]!.indexOf(undefined), size, at);
-    const why = typeof error === 'object' ? ` ${messageOn(workspace, error.message)}` : '';
+    const why =
+      typeof error === 'object' ? ` ${formatMessage(unpacked(error.message), workspace.settings)}` : '';
     return numbers.every((one) => one.every((number) => number === undefined))
       ? `No step gives ${label}.${why} Choose another range, or set right on the leaf what is missing.`
       : `Where the line is broken off, that step gives no ${label}.${why}`;

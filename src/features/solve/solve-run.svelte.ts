@@ -1,3 +1,4 @@
+import { formatMessage } from '../../format';
 import type { Size } from '../../notebook';
 import { TrialsEnded } from '../../engine';
 import {
@@ -7,7 +8,7 @@ import {
   type WorkBack,
   type WorkedBack,
 } from '../../analysis/solve';
-import { messageOn, type OpenNotebook, type Workspace } from '../../workspace';
+import type { OpenNotebook, Workspace } from '../../workspace';
 
 /** What is to be looked for. */
 export interface Sought extends Pick<WorkBack, 'search' | 'wish'> {
@@ -66,7 +67,7 @@ export class SolveRun {
           looked: sought.looked,
           sizes: sought.sizes,
           watch: { signal: stop.signal },
-          error: (sentence) => (trouble ||= messageOn(this.#workspace, sentence)),
+          error: (message) => (trouble ||= formatMessage(message, this.#workspace.settings)),
         }),
       });
       if (this.#stop === stop) this.found = { open, sought, found, trouble };

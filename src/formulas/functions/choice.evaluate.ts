@@ -1,4 +1,4 @@
-import { CraftError } from '../../craft';
+import { CraftError, numberParam } from '../../craft';
 
 /**
  * What a word of a formula stands for.
@@ -10,10 +10,12 @@ export function chosen<T>(name: string, word: string, meanings: Readonly<Record<
   if (Object.hasOwn(meanings, word)) return meanings[word] as T;
   const words = Object.keys(meanings).map((known) => `"${known}"`);
   const last = words.pop()!;
-  throw new CraftError(
-    'not-a-choice',
-    `${name} takes ${words.join(', ')} or ${last}; "${word.slice(0, 40)}" is none of them.`,
-  );
+  throw new CraftError('not-a-choice', '{name} takes {words} or {last}; "{word}" is none of them.', {
+    name,
+    words: words.join(', '),
+    last,
+    word: word.slice(0, 40),
+  });
 }
 
 /**
@@ -26,9 +28,10 @@ export function chosen<T>(name: string, word: string, meanings: Readonly<Record<
 export function nth<T>(list: readonly T[], number: number, what: readonly [one: string, several: string]): T {
   const found = list[number - 1];
   if (found !== undefined) return found;
-  const there = list.length === 1 ? `There is 1 ${what[0]}` : `There are ${list.length} ${what[1]}`;
+  const [one, several] = what;
   throw new CraftError(
     'not-that-many',
-    `${there}, counted from 1: there is no number ${Number(number.toPrecision(6))}.`,
+    'There {there, plural, one {is # {one}} other {are # {several}}}, counted from 1: there is no number {number}.',
+    { there: list.length, one, several, number: numberParam(number) },
   );
 }

@@ -57,7 +57,8 @@ function repeated(wanted: number, repeats: Repeat[], rule: Rule, parity?: 'odd' 
   if (rule === 'nearest' && below === null && wanted > 0 && count > 2 * wanted) {
     throw new CraftError(
       'too-wide',
-      `The least that this repeat allows is ${count}, more than twice what is wanted: take a smaller repeat.`,
+      'The least that this repeat allows is {count}, more than twice what is wanted: take a smaller repeat.',
+      { count },
     );
   }
   return count;

@@ -13,7 +13,10 @@ export function pairs(
   values: readonly number[],
 ): (readonly [first: number, second: number])[] {
   if (values.length % 2 === 1) {
-    throw new CraftError('pair-broken', `${name} takes ${what}, in pairs: the last pair is not complete.`);
+    throw new CraftError('pair-broken', '{name} takes {what}, in pairs: the last pair is not complete.', {
+      name,
+      what,
+    });
   }
   return Array.from({ length: values.length / 2 }, (_, at) => [values[2 * at]!, values[2 * at + 1]!]);
 }

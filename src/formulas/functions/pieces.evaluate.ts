@@ -13,10 +13,11 @@ function rowsOfStretch(piece: string, which: number): Row[] {
   return rows;
 }
 
-function lastOf(rows: readonly Row[], what: string): Row {
+/** The last row, or the refusal where there is none. */
+function lastOf(rows: readonly Row[], refusal: () => CraftError): Row {
   const last = rows.at(-1);
   if (last) return last;
-  throw new CraftError('no-rows', what);
+  throw refusal();
 }
 
 /** Stretches and pieces, which stand in a sheet as texts, and what is measured on a worked piece. */
@@ -70,14 +71,22 @@ export const pieces = {
   PIECECOUNT: (piece: string, row: number) =>
     nth(workedPiece(piece).rows, whole(row), ['row of this piece', 'rows of this piece']).count,
   PIECEEND: (piece: string) =>
-    lastOf(workedPiece(piece).rows, 'The piece has no rows yet: give one of its stretches some.').count,
+    lastOf(
+      workedPiece(piece).rows,
+      () => new CraftError('no-rows', 'The piece has no rows yet: give one of its stretches some.'),
+    ).count,
   PIECEWIDTH: (piece: string, at: number) => widthAt(workedPiece(piece).rows, at),
   PIECEAREA: (piece: string) => workedPiece(piece).area,
   PIECESTITCHES: (piece: string) => workedPiece(piece).stitches,
   STRETCHEND: (piece: string, which: number) =>
     lastOf(
       rowsOfStretch(piece, which),
-      `Stretch ${which} has no row, so it ends on no count: give it rows, or ask for the stretch after it.`,
+      () =>
+        new CraftError(
+          'no-rows',
+          'Stretch {which} has no row, so it ends on no count: give it rows, or ask for the stretch after it.',
+          { which: { stretch: which } },
+        ),
     ).count,
   STRETCHROWS: (piece: string, which: number) => rowsOfStretch(piece, which).length,
   STRETCHLENGTH: (piece: string, which: number) => lengthOf(rowsOfStretch(piece, which)),

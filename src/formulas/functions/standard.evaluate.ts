@@ -10,7 +10,9 @@ function toPlaces(value: number, places: number, rounded: (size: number) => numb
   const scale = 10 ** roundDown(places);
   const size = rounded(Math.abs(value) * scale) / scale;
   if (!Number.isFinite(size)) {
-    throw new CraftError('too-many-places', `A number cannot be rounded to ${places} decimal places.`);
+    throw new CraftError('too-many-places', 'A number cannot be rounded to {places} decimal places.', {
+      places,
+    });
   }
   return value < 0 ? -size : size;
 }

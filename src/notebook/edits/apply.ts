@@ -1,4 +1,5 @@
 import { cellById, type Notebook } from '../document';
+import { outputsOf } from '../kinds';
 import { added, changed, duplicated, moved, renamed } from './cells';
 import type { Applied, Edit } from './edit';
 import { classSheetSet } from './class-sheet';
@@ -17,7 +18,11 @@ export function apply(notebook: Notebook, edit: Edit): Applied {
     case 'enter':
       return withInput(notebook, edit, (input) => entered(input, edit.entry));
     case 'take over':
-      return withCell(notebook, edit.cell, (cell) => takenOver(cell, edit.key, edit.formula));
+      return withCell(notebook, edit.cell, (cell) =>
+        outputsOf(cell).some(({ key }) => key === edit.key)
+          ? takenOver(cell, edit.key, edit.formula)
+          : { refused: 'That result is no longer in the cell.' },
+      );
     case 'relabel': {
       const label = edit.label.trim();
       if (!label) return { refused: 'A label cannot be empty: it is what people read.' };

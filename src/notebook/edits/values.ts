@@ -1,6 +1,7 @@
+import { message, plainMessage, type Message } from '../../craft';
 import type { Cell, Entry, Notebook } from '../document';
 import type { Input } from '../kind';
-import { inputsOf, kindOf, outputsOf } from '../kinds';
+import { inputsOf, kindOf } from '../kinds';
 import { wrongValue } from '../constraint';
 import type { Applied } from './edit';
 import { withCell } from './places';
@@ -8,13 +9,13 @@ import { withCell } from './places';
 export function withInput(
   notebook: Notebook,
   { cell: id, key }: { cell: string; key: string },
-  change: (input: Input) => Entry | { refused: string },
+  change: (input: Input) => Entry | { refused: Message },
 ): Applied {
   return withCell(notebook, id, (cell) => {
     const input = inputsOf(cell).find((candidate) => candidate.key === key);
     if (!input) return { refused: 'That value is no longer in the cell.' };
     const entry = change(input);
-    if ('refused' in entry) return entry;
+    if ('refused' in entry) return { refused: plainMessage(entry.refused) };
     return kindOf(cell).put(cell, key, entry);
   });
 }
@@ -25,15 +26,17 @@ export function given(
   input: Input,
   size: string | null,
   value: number | null,
-): Entry | { refused: string } {
+): Entry | { refused: Message } {
   const wrong = value === null ? undefined : wrongValue(input, value);
   if (wrong) return { refused: wrong };
   if (size === null || input.shared) return { value };
   const { entry } = input;
   if ('formula' in entry) {
     return {
-      refused:
+      refused: message(
+        'worked-out',
         'A formula works this out for every size: change the formula, or give one value for all sizes.',
+      ),
     };
   }
   if ('chart' in entry) {
@@ -50,7 +53,7 @@ export function given(
 }
 
 /** An input with another entry, once its values have been seen to. */
-export function entered(input: Input, entry: Entry): Entry | { refused: string } {
+export function entered(input: Input, entry: Entry): Entry | { refused: Message } {
   const values = 'value' in entry ? [entry.value] : 'each' in entry ? Object.values(entry.each) : [];
   for (const value of values) {
     const wrong = value === null ? undefined : wrongValue(input, value);
@@ -60,9 +63,7 @@ export function entered(input: Input, entry: Entry): Entry | { refused: string }
 }
 
 /** A cell with a formula in place of one of its own, or with its own given back. */
-export function takenOver(cell: Cell, key: string, formula: string | null): Cell | { refused: string } {
-  if (!outputsOf(cell).some((output) => output.key === key))
-    return { refused: 'That result is no longer in the cell.' };
+export function takenOver(cell: Cell, key: string, formula: string | null): Cell {
   const { taken: before, ...rest } = cell;
   const { [key]: _old, ...others } = before ?? {};
   const taken = formula === null ? others : { ...others, [key]: formula };

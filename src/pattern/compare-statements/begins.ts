@@ -83,7 +83,7 @@ export function givenTo(
       const { value } = workFormula(part, new Work(source.notebook.settings), (name) => {
         const named = names.get(sameName(name));
         const value = named && source.number(size, named.cell, named.key);
-        if (!named || value === undefined) throw new CraftError('unknown', `There is no ${name}.`);
+        if (!named || value === undefined) throw new CraftError('unknown', 'There is no {name}.', { name });
         return { amount: { value, unit: stitches }, of: { ...named, label: name } };
       });
       return typeof value === 'number' ? value : undefined;

@@ -70,7 +70,7 @@ function followed(garment: Garment, place: number, formula: string, links: numbe
     const { value } = workFormula(read.tree, new Work(source.notebook.settings), (name) => {
       const named = names.get(sameName(name));
       const value = named && namedAt(garment, place, named, links);
-      if (!named || value === undefined) throw new CraftError('unknown', `There is no ${name}.`);
+      if (!named || value === undefined) throw new CraftError('unknown', 'There is no {name}.', { name });
       return { amount: { value, unit: unitOf(garment, named) }, of: { ...named, label: name } };
     });
     return typeof value === 'number' ? value : undefined;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { plainMessage } from '../../../src/craft';
 import {
   area,
   length,
@@ -201,7 +202,8 @@ describe('a result in a place with a unit of its own', () => {
   const fits = (formula: string, wanted: Unit): string | undefined => {
     const found = derived(formula);
     if (found === 'unknown' || isProblem(found)) throw new Error('not derived');
-    return misfit(found, wanted);
+    const wrong = misfit(found, wanted);
+    return wrong && plainMessage(wrong);
   };
   test('fits where it has that unit, or is a bare count, or nothing', () => {
     expect(fits('bust * 2', length)).toBeUndefined();

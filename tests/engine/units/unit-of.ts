@@ -1,3 +1,4 @@
+import { plainMessage } from '../../../src/craft';
 import {
   area,
   length,
@@ -52,5 +53,5 @@ export function derived(formula: string): Derivation {
 export function unitOf(formula: string): Unit | string {
   const found = derived(formula);
   if (found === 'unknown') return 'unknown';
-  return isProblem(found) ? found.problem : found.unit;
+  return isProblem(found) ? plainMessage(found.problem) : found.unit;
 }

@@ -124,7 +124,7 @@ describe('a formula being typed', () => {
     const { workspace, told, field } = await open();
     vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
     onTestFinished(() => void vi.useRealTimers());
-    const answers: ((checked: Checked) => void)[] = [];
+    const answers: ((checked: Checked<string>) => void)[] = [];
     const asked: string[] = [];
     workspace.formulas.evaluate = (typed) => {
       asked.push(typed);

@@ -122,7 +122,7 @@ describe('a piece that cannot be worked, or has no such part', () => {
       [`${start}LEAVESTITCHES(STS(5); STS(5); body); EVENROWS(ROWS(1); body))`, 'leave 9 or fewer'],
       [`${start}ADDSTITCHES(STS(5); STS(5); body))`, 'no row follows'],
       [`${start}COUNTEDROWS(body; STS(9); STS(8.5)))`, 'The count of a row has to be a whole number'],
-      ['PIECEWIDTH(sleeve; CM(99))', 'it has no width at 99\u00a0cm'],
+      ['PIECEWIDTH(sleeve; CM(99))', 'it has no width at 99 cm'],
       [`PIECEEND(${start}EVENROWS(ROWS(0); body)))`, 'The piece has no rows yet'],
       [
         'PIECECOUNT(sleeve; ROWS(49))',
