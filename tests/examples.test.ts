@@ -6,7 +6,7 @@ import { asWritten, examplesIn, worked, type Example } from './examples';
 const titled = (example: Example) => [`${example.file}: ${example.code}`, example] as const;
 
 /** Fails with both in sight: what is written, and what came. */
-function expectAsSaid({ says }: Example, value: unknown): void {
+function expectAsStated({ says }: Example, value: unknown): void {
   const holds = asWritten(says);
   expect(holds?.(value) ? says : inspect(value, { depth: 9, breakLength: 100 })).toBe(says);
 }
@@ -20,7 +20,7 @@ describe('every example in src/craft gives what stands beside it', () => {
   } as craft.Piece;
 
   test.each(examplesIn('craft').map(titled))('%s', async (_title, example) => {
-    expectAsSaid(example, await worked(example, { ...craft, cuff }));
+    expectAsStated(example, await worked(example, { ...craft, cuff }));
   });
 });
 
@@ -41,7 +41,7 @@ describe.each(['formulas', 'format', 'notebook', 'analysis', 'pattern', 'picture
     const found: Example[] = [];
     for (const example of examplesIn(room)) if (await runs(example)) found.push(example);
     test.each(found.map(titled))('%s', async (_title, example) => {
-      expectAsSaid(example, await worked(example, craft));
+      expectAsStated(example, await worked(example, craft));
     });
   },
 );

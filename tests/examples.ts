@@ -87,16 +87,16 @@ class Written {
     this.#rest = text;
   }
 
-  #take(form: RegExp): string | undefined {
+  #accept(form: RegExp): string | undefined {
     const found = form.exec(this.#rest)?.[0];
     if (found !== undefined) this.#rest = this.#rest.slice(found.length).trimStart();
     return found?.trim();
   }
 
   value(): Holds {
-    const number = this.#take(/^[-−]?(?:\d[\d_]*(?:\.\d+)?|Infinity)(?![\w–])/u);
+    const number = this.#accept(/^[-−]?(?:\d[\d_]*(?:\.\d+)?|Infinity)(?![\w–])/u);
     if (number !== undefined) return sameNumber(number.replace('−', '-').replaceAll('_', ''));
-    const text = this.#take(/^(?:'[^']*'|"[^"]*"|`[^`]*`)/u)?.slice(1, -1);
+    const text = this.#accept(/^(?:'[^']*'|"[^"]*"|`[^`]*`)/u)?.slice(1, -1);
     if (text !== undefined) {
       const parts = text
         .replaceAll('\\n', '\n')
@@ -107,20 +107,20 @@ class Written {
       // A space that does not break is written as any other.
       return (value) => typeof value === 'string' && form.test(value.replaceAll('\u00a0', ' '));
     }
-    const word = this.#take(/^(?:true|false|null|undefined)\b/u);
+    const word = this.#accept(/^(?:true|false|null|undefined)\b/u);
     if (word !== undefined) return (value) => String(value) === word;
-    if (this.#take(/^\[/u) !== undefined) return this.#list();
-    if (this.#take(/^\{/u) !== undefined) return this.#object();
+    if (this.#accept(/^\[/u) !== undefined) return this.#list();
+    if (this.#accept(/^\{/u) !== undefined) return this.#object();
     throw new SyntaxError(this.#rest);
   }
 
   #list(): Holds {
     const before: Holds[] = [];
     let after: Holds[] | undefined;
-    while (this.#take(/^\]/u) === undefined) {
-      if (this.#take(/^…/u) !== undefined) after = [];
+    while (this.#accept(/^\]/u) === undefined) {
+      if (this.#accept(/^…/u) !== undefined) after = [];
       else (after ?? before).push(this.value());
-      this.#take(/^,/u);
+      this.#accept(/^,/u);
     }
     return (value) => {
       if (!Array.isArray(value)) return false;
@@ -136,15 +136,15 @@ class Written {
   #object(): Holds {
     const parts = new Map<string, Holds>();
     let more = false;
-    while (this.#take(/^\}/u) === undefined) {
-      if (this.#take(/^…/u) !== undefined) more = true;
+    while (this.#accept(/^\}/u) === undefined) {
+      if (this.#accept(/^…/u) !== undefined) more = true;
       else {
-        const key = this.#take(/^(?:\w+|'[^']*')/u)?.replaceAll("'", '');
+        const key = this.#accept(/^(?:\w+|'[^']*')/u)?.replaceAll("'", '');
         if (key === undefined) throw new SyntaxError(this.#rest);
         // A name alone is what the code calls so.
-        parts.set(key, this.#take(/^:/u) === undefined ? () => true : this.value());
+        parts.set(key, this.#accept(/^:/u) === undefined ? () => true : this.value());
       }
-      this.#take(/^,/u);
+      this.#accept(/^,/u);
     }
     return (value) =>
       isObject(value) &&

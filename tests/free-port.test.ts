@@ -19,13 +19,13 @@ it('a port in use is said in one sentence, and no other port is taken: it would 
     busy.close();
     rmSync(outDir, { recursive: true });
   });
-  const { code, told } = await new Promise<{ code: unknown; told: string }>((resolve) => {
+  const { code, text } = await new Promise<{ code: unknown; text: string }>((resolve) => {
     const vite = join(top, 'node_modules/vite/bin/vite.js');
     const given = [vite, 'preview', '--port', String(port), '--outDir', outDir];
     execFile(process.execPath, given, { cwd: top }, (error, out, err) =>
-      resolve({ code: error?.code, told: `${out}${err}` }),
+      resolve({ code: error?.code, text: `${out}${err}` }),
     );
   });
-  expect(told.trim()).toBe(portTaken(port));
+  expect(text.trim()).toBe(portTaken(port));
   expect(code).toBe(1);
 });

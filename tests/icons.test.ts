@@ -37,12 +37,12 @@ describe('the icon', () => {
   it('is in the blue of the page, on which nothing else stands out', () => {
     const css = readFileSync(new URL('../src/ui/page.css', import.meta.url), 'utf8');
     const accent = /--accent: (#\w+)/.exec(css)![1]!;
-    const leaf = /--leaf: (#\w+)/.exec(css)![1]!;
+    const paper = /--leaf: (#\w+)/.exec(css)![1]!;
     const colours = new Set(
       read('icon.svg')
         .toString()
         .match(/#\w{3,8}\b/g),
     );
-    expect(colours).toEqual(new Set([accent, leaf]));
+    expect(colours).toEqual(new Set([accent, paper]));
   });
 });

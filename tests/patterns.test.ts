@@ -17,7 +17,7 @@ const makers = new Map<string, readonly string[]>([
   ['CraftError', []],
   ['message', []],
   ['refusal in craft/numbers.ts', ['what', 'x']],
-  ['must in notebook/constraint.ts', ['label']],
+  ['about in notebook/constraint.ts', ['label']],
 ]);
 
 function patternsIn(file: string): Written[] {

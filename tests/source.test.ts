@@ -14,10 +14,10 @@ function folderForNow(): string {
 }
 
 /** What the system's own `tar` says of an archive. */
-function tar(archive: Buffer, ...asked: string[]): string {
+function tar(archive: Buffer, ...wanted: string[]): string {
   const folder = folderForNow();
   writeFileSync(join(folder, 'a.tar.gz'), archive);
-  return execFileSync('tar', [...asked.slice(0, 1), 'a.tar.gz', ...asked.slice(1)], {
+  return execFileSync('tar', [...wanted.slice(0, 1), 'a.tar.gz', ...wanted.slice(1)], {
     cwd: folder,
     encoding: 'utf8',
     maxBuffer: 1e8,

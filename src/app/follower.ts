@@ -37,13 +37,13 @@ export function followInWorker(workspace: Workspace): Follower {
       if (client) client.show(notebook);
       else started().catch(() => (workspace.complaint = didNotLoad));
     },
-    async check(formula, place) {
+    async check(formula, ref) {
       const sheet = await started().catch(() => undefined);
       if (!sheet) throw new Error(didNotLoad);
-      return sheet.check(formula, place);
+      return sheet.check(formula, ref);
     },
-    trials: async (...asked) => (await loadBackgroundTrials()).backgroundTrials(await started())(...asked),
-    followWhatIfs: async (told) => (await loadBackgroundWhatIfs()).followWhatIfs(await started(), told),
+    trials: async (...given) => (await loadBackgroundTrials()).backgroundTrials(await started())(...given),
+    followWhatIfs: async (events) => (await loadBackgroundWhatIfs()).followWhatIfs(await started(), events),
     get settled() {
       return client?.settled ?? false;
     },

@@ -71,7 +71,7 @@ export { fitBands, type FitBand } from './fit-bands';
 export { dropSleeveLength } from './drop-sleeve';
 export { armholeDepthFor } from './armhole-depth';
 export { frontWidth, neckWidth } from './bands';
-export { seamedWidth, seamsTake } from './seams';
+export { seamedWidth, seamAllowance } from './seams';
 
 // Repeats
 export { fitCount } from './fit-count';
@@ -94,7 +94,7 @@ export { buttonholes } from './buttonholes';
 export { armholeFit, joinArmhole } from './join-armhole';
 export { checkJoins } from './joins';
 export { pickUp } from './pick-up';
-export { pickUpBesideConvention, pickUpConventions, type EdgeFabric } from './pick-up-conventions';
+export { pickUpAgainstConvention, pickUpConventions, type EdgeFabric } from './pick-up-conventions';
 export { pickUpEdge } from './pick-up-edge';
 export { pickUpRatio } from './pick-up-ratio';
 export { sidewaysRib } from './sideways-rib';

@@ -29,12 +29,12 @@ export const pickUpConventions: Readonly<Record<EdgeFabric, { readonly pick: num
  * fabric without a convention and for gauges that are not more than 0.
  *
  * @example
- * pickUpBesideConvention({ fabric: 'stockinette', rowsPerCm: 2.6, stitchesPerCm: 2, most: 13 })
+ * pickUpAgainstConvention({ fabric: 'stockinette', rowsPerCm: 2.6, stitchesPerCm: 2, most: 13 })
  * // { worked: { pick: 10, of: 13, off: 0 }, convention: { pick: 3, of: 4 }, difference: -0.025 }
  *
  * Source: common practice.
  */
-export function pickUpBesideConvention(o: {
+export function pickUpAgainstConvention(o: {
   fabric: EdgeFabric;
   rowsPerCm: number;
   stitchesPerCm: number;

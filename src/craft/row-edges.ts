@@ -51,13 +51,13 @@ export class RowEdges {
     return { edges: edges.left === 0 && edges.right === 0 ? unchanged : edges };
   }
 
-  #taper(edges: Record<Side, number>, own: number, told: Side | undefined): void {
+  #taper(edges: Record<Side, number>, own: number, ownSide: Side | undefined): void {
     const each = Math.trunc(own / 2);
     const odd = own - 2 * each;
     edges.left += each;
     edges.right += each;
     if (odd === 0) return;
-    const edge = told ?? this.#edgeOfOne();
+    const edge = ownSide ?? this.#edgeOfOne();
     edges[edge] += odd;
     this.#oneSided = edge;
     this.#plainSince = false;

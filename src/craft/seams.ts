@@ -41,11 +41,11 @@ export function seamedWidth(o: {
  * The width that seams cost, in cm.
  *
  * @example
- * seamsTake({ seams: 2, taken: 1, stitchesPerCm: 1.4 }) // 2.86: two seams, a stitch from each side, 14 sts to 10 cm
+ * seamAllowance({ seams: 2, taken: 1, stitchesPerCm: 1.4 }) // 2.86: two seams, a stitch from each side, 14 sts to 10 cm
  *
  * Source: common practice.
  */
-export function seamsTake(o: { seams: number; taken: number; stitchesPerCm: number }): Cm {
+export function seamAllowance(o: { seams: number; taken: number; stitchesPerCm: number }): Cm {
   const [lost, gauge] = lostTo(o);
   return widthOf(lost, gauge);
 }

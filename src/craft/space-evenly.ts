@@ -65,11 +65,15 @@ export function spaceEvenly(o: {
   const plain: number[] = [];
   let carried = 0;
   for (const segment of evenParts(from, shapings)) {
-    const beside = segment - uses;
+    const neighbours = segment - uses;
     const before =
-      worked === 'round' ? beside : kind === 'decrease' ? Math.floor(beside / 2) : Math.ceil(beside / 2);
+      worked === 'round'
+        ? neighbours
+        : kind === 'decrease'
+          ? Math.floor(neighbours / 2)
+          : Math.ceil(neighbours / 2);
     plain.push(carried + before);
-    carried = beside - before;
+    carried = neighbours - before;
   }
   plain.push(carried);
   return { kind, shapings, plain };
@@ -79,14 +83,23 @@ function tooMany(
   kind: 'decrease' | 'increase',
   from: number,
   to: number,
-  asked: number,
+  wanted: number,
   room: number,
 ): CraftError {
-  const rest = asked - room;
-  const otherwise = kind === 'decrease' ? 'work 3 or more together' : 'make 2 or more in one place';
+  const rest = wanted - room;
+  const alternative = kind === 'decrease' ? 'work 3 or more together' : 'make 2 or more in one place';
   return new CraftError(
     'no-room',
-    'One row of {from, plural, one {# stitch} other {# stitches}} has room for {room, plural, one {# {kind}} other {# {kind}s}}, which {room, plural, one {ends} other {end}} it on {end}; going from {from} to {to} takes {asked}. Put the other {rest} into another row, or {otherwise}.',
-    { from, room, kind, end: kind === 'decrease' ? from - room : from + room, to, asked, rest, otherwise },
+    'One row of {from, plural, one {# stitch} other {# stitches}} has room for {room, plural, one {# {kind}} other {# {kind}s}}, which {room, plural, one {ends} other {end}} it on {end}; going from {from} to {to} takes {wanted}. Put the other {rest} into another row, or {instead}.',
+    {
+      from,
+      room,
+      kind,
+      end: kind === 'decrease' ? from - room : from + room,
+      to,
+      wanted,
+      rest,
+      instead: alternative,
+    },
   );
 }

@@ -127,7 +127,7 @@ function tooFewRows(o: TaperPlan & { from: number }, shapings: number, spared: n
     plain > 0
       ? message('plain', ' of which {plain, plural, one {# stays} other {# stay}} plain', { plain })
       : '';
-  const waysOut = [
+  const alternatives = [
     o.every === 2 ? 'shape on every row instead of every second' : '',
     plain > 0 ? 'leave fewer plain rows' : '',
     'shape more stitches on a row',
@@ -136,7 +136,7 @@ function tooFewRows(o: TaperPlan & { from: number }, shapings: number, spared: n
   return new CraftError(
     'too-few-rows',
     'From {from} to {to} takes {shapings, plural, one {# shaping row} other {# shaping rows}}, too many for {over, plural, one {# row} other {# rows}}{stayPlain}: {least, plural, one {# row} other {# rows}} would do. Or {ways}.',
-    { from: o.from, to: o.to, shapings, over: o.over, stayPlain, least, ways: waysOut.join(', ') },
+    { from: o.from, to: o.to, shapings, over: o.over, stayPlain, least, ways: alternatives.join(', ') },
   );
 }
 

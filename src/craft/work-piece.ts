@@ -61,13 +61,13 @@ export function workPiece(piece: Piece): Row[] {
   let waiting: Param | null = null;
 
   piece.stretches.forEach((stretch, index) => {
-    const place = placeOf(stretch, index);
+    const label = stretchName(stretch, index);
     try {
       const fabric = fabricOf(stretch?.fabric);
       if (stretch.kind === 'leave' || stretch.kind === 'add') {
         count = leftOrAdded(count, stretch);
         edges.step(stretch, index, sideOf(done.length + 1));
-        waiting = place;
+        waiting = label;
         return;
       }
       if (stretch.kind === 'taper' && stretch.edge !== undefined)
@@ -95,7 +95,7 @@ export function workPiece(piece: Piece): Row[] {
     } catch (error) {
       // A person with eight stretches in front of them has to be told which one it is.
       throw error instanceof CraftError
-        ? new CraftError(error.code, 'Stretch {place}: {why}', { place, why: messageOf(error) })
+        ? new CraftError(error.code, 'Stretch {label}: {why}', { label, why: messageOf(error) })
         : error;
     }
   });
@@ -173,7 +173,7 @@ function fabricOf(fabric: Fabric): { stitches: PerCm; heights: readonly number[]
   return { stitches: gauge, heights };
 }
 
-function placeOf(stretch: Stretch, index: number): Param {
+function stretchName(stretch: Stretch, index: number): Param {
   return { stretch: index + 1, ...(stretch?.label ? { label: stretch.label } : {}) };
 }
 

@@ -24,13 +24,13 @@ export class AnswerBuilder {
     gone: readonly number[],
     units: ReadonlySet<Slot>,
   ) {
-    const places: CellRef[] = slots.slice(firstSlot).map((slot) => slot!.plan.place);
-    const told = new Set([...units, ...(slots.slice(firstSlot) as Slot[])]);
+    const refs: CellRef[] = slots.slice(firstSlot).map((slot) => slot!.plan.ref);
+    const reported = new Set([...units, ...(slots.slice(firstSlot) as Slot[])]);
     this.#start = {
       firstSlot,
-      slots: places,
+      slots: refs,
       gone,
-      units: [...told].map((slot) => [slot.row, slot.unit] as const),
+      units: [...reported].map((slot) => [slot.row, slot.unit] as const),
     };
   }
 

@@ -37,7 +37,7 @@ export interface Answer {
   readonly numbers: Float64Array;
   readonly texts: readonly (readonly [size: number, slot: number, text: string])[];
   readonly truths: readonly (readonly [size: number, slot: number, truth: boolean])[];
-  readonly errors: readonly (readonly [size: number, slot: number, trouble: CellError])[];
+  readonly errors: readonly (readonly [size: number, slot: number, error: CellError])[];
   readonly units: readonly (readonly [slot: number, unit: Unit | null])[];
 }
 
@@ -50,5 +50,5 @@ export interface Sheet {
   /** Brings the sheet to another state of the notebook and tells what that changed. */
   update(changes: Changes): Promise<Answer>;
   /** Reads, but does not keep, a stored formula as if it stood at `place` (circles are told too). */
-  check(formula: string, place: CellRef): Promise<Checked>;
+  check(formula: string, ref: CellRef): Promise<Checked>;
 }

@@ -24,7 +24,7 @@ export function nextCell(): void {
 }
 
 /** Has all engines of this thread tell of each formula before they work it. Gives whether they do. */
-export function tellOfCells(settings: Partial<ConfigParams>): boolean {
+export function reportCells(settings: Partial<ConfigParams>): boolean {
   const { evaluator } = HyperFormula.buildEmpty(settings) as unknown as { evaluator?: unknown };
   const prototype: unknown = Object.getPrototypeOf(evaluator ?? {});
   if (!isEvaluator(prototype)) return false;

@@ -9,18 +9,18 @@ import {
   circular,
   emptyValue,
   followsNoChart,
-  setAside,
+  quarantinedSentence,
   stillCalculating,
   unknownToChart,
-  valueSetAside,
+  quarantinedValueSentence,
 } from './sentences';
 import { misfit } from './units/derive';
 
 /** What is wrong with a slot whatever the size; undefined where nothing is. */
-export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): Message | undefined {
+export function problemOf(slot: Slot, slots: readonly (Slot | undefined)[]): Message | undefined {
   const { formula, quarantined: held, plan } = slot;
   if (held === 'later') return stillCalculating;
-  if (held) return formula ? setAside : valueSetAside;
+  if (held) return formula ? quarantinedSentence : quarantinedValueSentence;
   if (!formula) return undefined;
   if (isProblem(formula.link)) return sentence(formula.link.problem);
   if (formula.cycle) return circular(formula.cycle, (row) => slots[row]!.plan.name);
@@ -32,12 +32,12 @@ export function troubleOf(slot: Slot, slots: readonly (Slot | undefined)[]): Mes
 /**
  * What goes into the row of a slot in one size.
  *
- * @param trouble what is wrong with the slot whatever the size
+ * @param problem what is wrong with the slot whatever the size
  */
-export function contentOf(slot: Slot, size: Size, trouble: PackedMessage | undefined): Content {
+export function contentOf(slot: Slot, size: Size, problem: PackedMessage | undefined): Content {
   const fixed = slot.fixed?.values.get(size.id);
   if (fixed !== undefined) return fixed;
-  if (trouble !== undefined) return { reason: trouble };
+  if (problem !== undefined) return { reason: problem };
   const { formula, plan } = slot;
   if (formula && !isProblem(formula.link)) return formulaContent(slot, formula.link.text);
   const value = valueOf(plan.entry, plan.label, size);
@@ -47,10 +47,10 @@ export function contentOf(slot: Slot, size: Size, trouble: PackedMessage | undef
   return plan.constraint?.whole ? Math.round(value) : value;
 }
 
-function formulaContent({ plan: { constraint: must } }: Slot, text: string): string {
-  if (!must) return `=${text}`;
+function formulaContent({ plan: { constraint } }: Slot, text: string): string {
+  if (!constraint) return `=${text}`;
   const limit = (value: number | undefined): string => (value === undefined ? '""' : String(value));
-  return `=${own.checked}(${text};${must.whole ? 1 : 0};${limit(must.above)};${limit(must.least)})`;
+  return `=${own.checked}(${text};${constraint.whole ? 1 : 0};${limit(constraint.above)};${limit(constraint.least)})`;
 }
 
 function valueOf(entry: Entry, label: string, size: Size): number | Reason {

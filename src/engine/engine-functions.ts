@@ -6,7 +6,7 @@ import {
   type FunctionPluginDefinition,
 } from 'hyperformula';
 import { CraftError, message, sentence, type Message } from '../craft';
-import { tellOfCells } from './between-cells';
+import { reportCells } from './between-cells';
 import {
   functionNamed,
   functions,
@@ -48,8 +48,8 @@ function errorValue(text: string): CellError {
 }
 
 /** An error value that carries a message, packed. */
-function trouble(told: Message): CellError {
-  return errorValue(packedMessage(told));
+function errorOf(shown: Message): CellError {
+  return errorValue(packedMessage(shown));
 }
 
 const valueMissing = message('missing', 'A value is missing here.');
@@ -65,7 +65,7 @@ export function evaluated(plugin: FunctionPlugin, ast: Ast, state: State): Evalu
   // A per cent is a number that remembers how it is written.
   const raw = typeof value === 'object' && value !== null && 'val' in value ? value.val : value;
   if (typeof raw === 'number' || typeof raw === 'string' || typeof raw === 'boolean') return raw;
-  return trouble(valueMissing);
+  return errorOf(valueMissing);
 }
 
 function kindOf(argument: Argument): 'number' | 'string' | 'boolean' {
@@ -89,7 +89,7 @@ function tradeMethod(name: string) {
       const kind = wanted[i] ?? last;
       if (typeof value !== kind) {
         const label = (entry.arguments[i] ?? entry.arguments.at(-1)!).label;
-        return trouble(
+        return errorOf(
           message('wrong-kind', 'The argument "{label}" of {name} has to be {kind}.', {
             label,
             name,
@@ -102,9 +102,9 @@ function tradeMethod(name: string) {
     try {
       return work(...values);
     } catch (error) {
-      if (error instanceof CraftError) return trouble(error);
+      if (error instanceof CraftError) return errorOf(error);
       const why = error instanceof Error ? error.message : `${name} cannot be worked on these values.`;
-      return trouble(sentence(why));
+      return errorOf(sentence(why));
     }
   };
 }
@@ -180,7 +180,7 @@ export const engineSettings = {
 } as const;
 
 /** Whether engines say when they come to the next cell. */
-export const cellsAreTold = tellOfCells(engineSettings);
+export const cellsAreReported = reportCells(engineSettings);
 
 /** How many formulas have been read in this thread. */
 export const formulasRead = shareParses(engineSettings);

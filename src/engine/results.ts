@@ -18,7 +18,7 @@ export interface Move extends CellRef {
  */
 export class Results {
   #slots = new Map<string, Map<string, number>>();
-  #places: (CellRef | undefined)[] = [];
+  #refs: (CellRef | undefined)[] = [];
   #units: (Unit | null)[] = [];
   #sizes = new Map<string, (Result | undefined)[]>();
 
@@ -33,18 +33,18 @@ export class Results {
     const changed = new Set<CellRef>();
     // A sheet that begins with its first slot knows nothing of what an earlier one told.
     if (answer.firstSlot === 0) this.#forget(changed);
-    answer.slots.forEach((place, index) => this.#add(place, answer.firstSlot + index));
+    answer.slots.forEach((ref, index) => this.#add(ref, answer.firstSlot + index));
     for (const slot of answer.gone) this.#remove(slot, changed);
     this.#sizes = new Map(answer.sizes.map((size) => [size, this.#sizes.get(size) ?? []]));
     const columns = [...this.#sizes.values()];
     const put = (size: number, slot: number, result: Result): void => {
-      const place = this.#places[slot];
-      if (!place) return;
+      const ref = this.#refs[slot];
+      if (!ref) return;
       const before = columns[size]![slot];
       columns[size]![slot] = result;
-      changed.add(place);
+      changed.add(ref);
       if (moved && typeof before === 'number' && typeof result === 'number' && before !== result) {
-        moved({ ...place, size: answer.sizes[size]!, before, after: result });
+        moved({ ...ref, size: answer.sizes[size]!, before, after: result });
       }
     };
     const { numbers } = answer;
@@ -54,8 +54,8 @@ export class Results {
     }
     for (const [slot, unit] of answer.units) {
       this.#units[slot] = unit;
-      const place = this.#places[slot];
-      if (place) changed.add(place);
+      const ref = this.#refs[slot];
+      if (ref) changed.add(ref);
     }
     return [...changed];
   }
@@ -109,31 +109,31 @@ export class Results {
     return slot === undefined ? undefined : this.#sizes.get(size)?.[slot];
   }
 
-  #add(place: CellRef, slot: number): void {
-    this.#places[slot] = place;
-    const keys = this.#slots.get(place.cell);
-    if (keys) keys.set(place.key, slot);
-    else this.#slots.set(place.cell, new Map([[place.key, slot]]));
+  #add(ref: CellRef, slot: number): void {
+    this.#refs[slot] = ref;
+    const keys = this.#slots.get(ref.cell);
+    if (keys) keys.set(ref.key, slot);
+    else this.#slots.set(ref.cell, new Map([[ref.key, slot]]));
   }
 
   #remove(slot: number, changed: Set<CellRef>): void {
-    const place = this.#places[slot];
-    if (!place) return;
-    changed.add(place);
-    this.#places[slot] = undefined;
+    const ref = this.#refs[slot];
+    if (!ref) return;
+    changed.add(ref);
+    this.#refs[slot] = undefined;
     this.#units[slot] = null;
     for (const column of this.#sizes.values()) column[slot] = undefined;
-    const keys = this.#slots.get(place.cell);
+    const keys = this.#slots.get(ref.cell);
     // The cell may have come back meanwhile, on another slot.
-    if (keys?.get(place.key) !== slot) return;
-    keys.delete(place.key);
-    if (keys.size === 0) this.#slots.delete(place.cell);
+    if (keys?.get(ref.key) !== slot) return;
+    keys.delete(ref.key);
+    if (keys.size === 0) this.#slots.delete(ref.cell);
   }
 
   #forget(changed: Set<CellRef>): void {
-    for (const place of this.#places) if (place) changed.add(place);
+    for (const ref of this.#refs) if (ref) changed.add(ref);
     this.#slots = new Map();
-    this.#places = [];
+    this.#refs = [];
     this.#units = [];
     this.#sizes = new Map();
   }

@@ -7,9 +7,9 @@ import type { Cycle } from './cycles';
 
 export const tookTooLongToTry = 'This takes too long. Shorten the formula, or try again.';
 
-export const setAside = message('too-long', tookTooLongToTry);
+export const quarantinedSentence = message('too-long', tookTooLongToTry);
 
-export const valueSetAside = message(
+export const quarantinedValueSentence = message(
   'too-long',
   'With this value a formula takes too long. Try another value.',
 );

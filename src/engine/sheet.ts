@@ -4,7 +4,7 @@ import { sameName, plain, sameUnit, type FormulaProblem, type Unit } from '../fo
 import { AnswerBuilder } from './answer-being-made';
 import type { Answer, Checked, CellRef, Sheet } from './answers';
 import { cycles, shortestCycle, type Cycle } from './cycles';
-import { contentOf, troubleOf } from './content';
+import { contentOf, problemOf } from './content';
 import type { Content } from './engine';
 import { linked, reading } from './resolve-names';
 import { Names } from './names';
@@ -133,12 +133,12 @@ export class WorkedSheet implements Sheet {
     return held;
   }
 
-  async check(formula: string, place: CellRef): Promise<Checked> {
+  async check(formula: string, ref: CellRef): Promise<Checked> {
     const read = reading(formula);
     if (isProblem(read)) return asChecked(read);
     const link = linked(read, this.#names);
     if (isProblem(link)) return asChecked(link);
-    const slot = this.#cells.get(place.cell)?.slots.get(place.key);
+    const slot = this.#cells.get(ref.cell)?.slots.get(ref.key);
     if (slot) {
       const way = shortestCycle(slot.row, (row) =>
         row === slot.row ? link.uses : usesOf(this.#slots[row]!),
@@ -199,7 +199,7 @@ export class WorkedSheet implements Sheet {
     if (before?.cell === cell) return;
     const slots = new Map<string, Slot>();
     for (const plan of plansOf(cell)) {
-      const key = plan.place.key;
+      const key = plan.ref.key;
       const known = before?.slots.get(key);
       const slot = known ?? this.#newSlot(plan, update);
       if (known) this.#replan(known, plan, update);
@@ -410,7 +410,7 @@ export class WorkedSheet implements Sheet {
   }
 
   *#work(sizes: readonly Size[] | undefined, update: Update, answer: AnswerBuilder): Generator<void> {
-    const stale = [...update.stale].map((slot) => ({ slot, trouble: this.#troubleOf(slot) }));
+    const stale = [...update.stale].map((slot) => ({ slot, problem: this.#problemOf(slot) }));
     const before = this.#sizes;
     if (sizes) this.#sizes = sizes;
     const results = new Map<string, SizeResults>();
@@ -420,7 +420,7 @@ export class WorkedSheet implements Sheet {
       const again = known && before.includes(size) ? stale : this.#everything();
       const contents = new Map<number, Content>();
       for (const row of update.gone) contents.set(row, null);
-      for (const { slot, trouble: error } of again) {
+      for (const { slot, problem: error } of again) {
         contents.set(slot.row, this.#isNeeded(slot) ? contentOf(slot, size, error) : null);
       }
       const worked = known ?? new SizeResults(this.#slots);
@@ -431,13 +431,13 @@ export class WorkedSheet implements Sheet {
     this.#results = results;
   }
 
-  #everything(): { slot: Slot; trouble: PackedMessage | undefined }[] {
-    return this.#slots.flatMap((slot) => (slot ? [{ slot, trouble: this.#troubleOf(slot) }] : []));
+  #everything(): { slot: Slot; problem: PackedMessage | undefined }[] {
+    return this.#slots.flatMap((slot) => (slot ? [{ slot, problem: this.#problemOf(slot) }] : []));
   }
 
-  #troubleOf(slot: Slot): PackedMessage | undefined {
-    const trouble = troubleOf(slot, this.#slots);
-    return trouble && packedMessage(trouble);
+  #problemOf(slot: Slot): PackedMessage | undefined {
+    const problem = problemOf(slot, this.#slots);
+    return problem && packedMessage(problem);
   }
 
   /** The same changes for a sheet that knows nothing yet, once rows that stand for nothing outnumber the others. */
@@ -477,8 +477,8 @@ export class WorkedSheet implements Sheet {
 }
 
 /** What cannot be read or found in a formula, as a check tells it. */
-function asChecked({ problem, ...place }: FormulaProblem): Checked {
-  return { problem: sentence(problem), ...place };
+function asChecked({ problem, ...index }: FormulaProblem): Checked {
+  return { problem: sentence(problem), ...index };
 }
 
 /** Ids of the cells whose formulas are left out, and why they are. */

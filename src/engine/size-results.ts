@@ -61,8 +61,8 @@ export class SizeResults {
   #error(row: number): CellError {
     const origin = this.#origin(row);
     if (origin !== row) {
-      const { calledElsewhere, place } = this.#slots[origin]!.plan;
-      return { message: packedMessage(waitsFor(calledElsewhere)), from: place };
+      const { calledElsewhere, ref } = this.#slots[origin]!.plan;
+      return { message: packedMessage(waitsFor(calledElsewhere)), from: ref };
     }
     const reason = this.#reasonOf(row);
     if (reason !== undefined) return { message: reason };

@@ -8,7 +8,7 @@ import type { Syntax } from './units/syntax';
 
 /** What a cell declares of one of its inputs or outputs. */
 export interface SlotPlan {
-  readonly place: CellRef;
+  readonly ref: CellRef;
   readonly name: string;
   /** As the cell calls it, and as other cells call it. */
   readonly label: string;
@@ -51,7 +51,7 @@ export function plansOf(cell: Cell): SlotPlan[] {
   for (const part of parts) {
     if (plans.has(part.key)) continue;
     plans.set(part.key, {
-      place: { cell: cell.id, key: part.key },
+      ref: { cell: cell.id, key: part.key },
       name: part.name,
       label: part.label,
       calledElsewhere: called.get(part.key) ?? cell.label,

@@ -20,9 +20,9 @@ export interface TrialsWatch {
 }
 
 /** Works trials one after another. In a worker, or directly. */
-export type WorkTrials = (asked: TrialsRequest, watch?: TrialsWatch) => Promise<TrialResults>;
+export type WorkTrials = (request: TrialsRequest, watch?: TrialsWatch) => Promise<TrialResults>;
 
-type TrialValue<T> = readonly [trial: number, size: number, place: number, told: T];
+type TrialValue<T> = readonly [trial: number, size: number, index: number, value: T];
 
 /** What trials gave; of those that were not reached, nothing. Read with `trialResult`. */
 export interface TrialResults extends Omit<TrialsRequest, 'trials'> {
@@ -45,9 +45,9 @@ export function trialNumber(
   { numbers, sizes, wanted }: TrialResults,
   trial: number,
   size: number,
-  place: number,
+  index: number,
 ): number | undefined {
-  const number = numbers[(trial * sizes.length + size) * wanted.length + place];
+  const number = numbers[(trial * sizes.length + size) * wanted.length + index];
   return number === undefined || Number.isNaN(number) ? undefined : number;
 }
 
@@ -70,18 +70,18 @@ export function trialResult(
   results: TrialResults,
   trial: number,
   size: number,
-  place: number,
+  index: number,
 ): number | string | boolean | CellError | undefined {
-  const number = trialNumber(results, trial, size, place);
+  const number = trialNumber(results, trial, size, index);
   if (number !== undefined) return number;
   const at = (of: readonly [number, number, number, unknown]): number =>
     (of[0] * results.sizes.length + of[1]) * results.wanted.length + of[2];
   let others = found.get(results);
   if (!others) {
     others = new Map();
-    for (const told of [...results.texts, ...results.truths, ...results.errors])
-      others.set(at(told), told[3]);
+    for (const value of [...results.texts, ...results.truths, ...results.errors])
+      others.set(at(value), value[3]);
     found.set(results, others);
   }
-  return others.get(at([trial, size, place, undefined]));
+  return others.get(at([trial, size, index, undefined]));
 }

@@ -7,13 +7,13 @@ import { Trials } from './trials';
 /** Trials that wait for each other, and let the thread answer others in between. */
 export function inTurn(trials: Trials): WorkTrials {
   let turn: Promise<unknown> = Promise.resolve();
-  return (asked, { progress, signal } = {}) => {
-    const all = asked.trials.length;
+  return (request, { progress, signal } = {}) => {
+    const all = request.trials.length;
     const goesOn = (done: number): boolean => {
       progress?.(done, all);
       return !signal?.aborted;
     };
-    const mine = turn.then(() => inSlices(trials.steps(asked, goesOn)));
+    const mine = turn.then(() => inSlices(trials.steps(request, goesOn)));
     turn = mine.catch(() => {});
     return mine;
   };

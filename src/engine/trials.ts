@@ -62,7 +62,7 @@ export class Trials {
     const truths: [number, number, number, boolean][] = [];
     const errors: [number, number, number, CellError][] = [];
     const numbers = new Float64Array(trials.length * sizeIds.length * wanted.length).fill(NaN);
-    const missing = new Map(wanted.flatMap((place, at) => (this.#has(place) ? [] : [[at, resultGone]])));
+    const missing = new Map(wanted.flatMap((ref, at) => (this.#has(ref) ? [] : [[at, resultGone]])));
     const cells = new Map([...this.#base.cells].map(([id, { cell }]) => [id, cell]));
     const sizes = this.#base.sizes.filter(({ id }) => sizeIds.includes(id));
     const held = new Set(this.#base.quarantinedCells);
@@ -77,19 +77,19 @@ export class Trials {
       if (!('refused' in trial)) yield* this.#work(scratch, cells, sizes, held, trial);
       let at = done * sizeIds.length * wanted.length;
       for (const [sizeAt, size] of sizeIds.entries()) {
-        for (const [placeAt, { cell, key }] of wanted.entries()) {
+        for (const [wantedAt, { cell, key }] of wanted.entries()) {
           const { results } = scratch;
           const number = 'refused' in trial ? undefined : results.number(size, cell, key);
           if (number !== undefined) numbers[at] = number;
           else {
             const [text, truth] = [results.text(size, cell, key), results.truth(size, cell, key)];
-            const wrong = 'refused' in trial ? trial.refused : missing.get(placeAt);
-            if (wrong !== undefined) errors.push([done, sizeAt, placeAt, { message: packedMessage(wrong) }]);
-            else if (text !== undefined) texts.push([done, sizeAt, placeAt, text]);
-            else if (truth !== undefined) truths.push([done, sizeAt, placeAt, truth]);
+            const wrong = 'refused' in trial ? trial.refused : missing.get(wantedAt);
+            if (wrong !== undefined) errors.push([done, sizeAt, wantedAt, { message: packedMessage(wrong) }]);
+            else if (text !== undefined) texts.push([done, sizeAt, wantedAt, text]);
+            else if (truth !== undefined) truths.push([done, sizeAt, wantedAt, truth]);
             else {
               const error = results.cellError(size, cell, key) ?? { message: packedMessage(sizeGone) };
-              errors.push([done, sizeAt, placeAt, error]);
+              errors.push([done, sizeAt, wantedAt, error]);
             }
           }
           at++;
@@ -111,8 +111,8 @@ export class Trials {
   }
 
   /** Works all trials at one go. */
-  run(asked: TrialsRequest): TrialResults {
-    const steps = this.steps(asked);
+  run(request: TrialsRequest): TrialResults {
+    const steps = this.steps(request);
     for (;;) {
       const step = steps.next();
       if (step.done) return step.value;

@@ -25,7 +25,7 @@ interface Worked {
   readonly amount: Amount;
   readonly shown: Shown;
   /** It is read as one number: its own step, if it has one, is written down already. */
-  readonly said: boolean;
+  readonly shownAlready: boolean;
 }
 
 /** What a name stands for in the size that is worked. */
@@ -38,7 +38,7 @@ export type Lookup = (name: string) => { readonly amount: Amount; readonly of: R
  */
 export function workFormula(tree: Syntax, work: Work, lookup: Lookup): Amount {
   const worked = workPart(tree, work, lookup);
-  if (!worked.said) say(work, worked);
+  if (!worked.shownAlready) say(work, worked);
   else if (work.steps.length === 0) work.say(worked.amount.of?.label ?? 'as given', worked.amount);
   return worked.amount;
 }
@@ -56,7 +56,7 @@ function workPart(tree: Syntax, work: Work, lookup: Lookup): Worked {
   const one = (found: Amount): Worked => ({
     amount: found,
     shown: shownAmount(found, work.settings),
-    said: true,
+    shownAlready: true,
   });
   switch (tree.is) {
     case 'number':
@@ -74,7 +74,7 @@ function workPart(tree: Syntax, work: Work, lookup: Lookup): Worked {
     case 'minus': {
       const of = workPart(tree.of, work, lookup);
       const found = { ...of.amount, value: -numberIn(of.amount) };
-      return of.said ? one(found) : { amount: found, shown: negative(of.shown), said: false };
+      return of.shownAlready ? one(found) : { amount: found, shown: negative(of.shown), shownAlready: false };
     }
     case 'two':
       return workTwo(
@@ -92,14 +92,14 @@ function workCall(tree: Syntax & { is: 'call' }, work: Work, lookup: Lookup): Am
   /** What is given to a function stands in its steps as one number, so what is worked for it is said before. */
   const given = (part: Syntax): Amount => {
     const worked = workPart(part, work, lookup);
-    if (!worked.said) say(work, worked);
+    if (!worked.shownAlready) say(work, worked);
     return worked.amount;
   };
   if (tree.name === 'IF') {
-    const [condition, then, otherwise] = tree.given;
+    const [condition, then, alternative] = tree.given;
     const holds = given(condition!).value === true;
     const decided = work.steps.at(-1);
-    const branch = workPart(holds ? then! : otherwise!, work, lookup);
+    const branch = workPart(holds ? then! : alternative!, work, lookup);
     const so: TextRun = holds
       ? { text: 'so ' }
       : { text: 'so, otherwise, ', ...(decided ? { tells: { step: decided, untold: 'so ' } } : {}) };
@@ -111,9 +111,9 @@ function workCall(tree: Syntax & { is: 'call' }, work: Work, lookup: Lookup): Am
   const worked = tree.given.map((part) => workPart(part, work, lookup));
   const found = shows(work, ...worked.map((part) => part.amount));
   // ROWS(2 * a): what stands in the brackets is a step, and it comes to rows.
-  for (const part of worked) if (!part.said) work.say(partsOf(part.shown), found);
+  for (const part of worked) if (!part.shownAlready) work.say(partsOf(part.shown), found);
   const [only] = worked;
-  return only?.said ? { ...found, ...source(only) } : found;
+  return only?.shownAlready ? { ...found, ...source(only) } : found;
 }
 
 const comparisons: Partial<Record<Operator, { shown: string; holds(a: Amount, b: Amount): boolean }>> = {
@@ -137,17 +137,17 @@ function less(a: Amount, b: Amount): boolean {
 const counted = ({ unit }: Amount): boolean =>
   isDimension(unit) && (sameUnit(unit, stitches) || sameUnit(unit, rows));
 
-const bare = ({ amount, said: message }: Worked): boolean =>
+const bare = ({ amount, shownAlready: message }: Worked): boolean =>
   message && isDimension(amount.unit) && sameUnit(amount.unit, plain) && !amount.written;
 
 /** A bare number that is added to a count, or taken from it, counts the same: "24 rows − 1 row". */
-function besideCount(one: Worked, other: Amount, settings: Settings): Shown {
+function withCount(one: Worked, other: Amount, settings: Settings): Shown {
   if (!bare(one) || !counted(other)) return one.shown;
   return shownAmount({ ...one.amount, unit: other.unit, counts: one.amount.unit }, settings);
 }
 
 /** A bare number that is held against a share is told as one: "3.7% ≤ 8%". */
-function besideShare(one: Worked, other: Amount, settings: Settings): Shown {
+function withShare(one: Worked, other: Amount, settings: Settings): Shown {
   if (!bare(one) || other.written !== 'percent') return one.shown;
   return shownAmount({ ...one.amount, written: 'percent' }, settings);
 }
@@ -158,8 +158,8 @@ function workTwo(operator: Operator, left: Worked, right: Worked, settings: Sett
   if (comparison) {
     return {
       amount: truthOf(comparison.holds(a, b)),
-      shown: compared(besideShare(left, b, settings), comparison.shown, besideShare(right, a, settings)),
-      said: false,
+      shown: compared(withShare(left, b, settings), comparison.shown, withShare(right, a, settings)),
+      shownAlready: false,
     };
   }
   switch (operator) {
@@ -167,7 +167,7 @@ function workTwo(operator: Operator, left: Worked, right: Worked, settings: Sett
       return {
         amount: textOf(`${a.value}${b.value}`),
         shown: { parts: [...left.shown.parts, ...right.shown.parts], close: closeness.one, units: [] },
-        said: false,
+        shownAlready: false,
       };
     case '*':
     case '/': {
@@ -178,7 +178,7 @@ function workTwo(operator: Operator, left: Worked, right: Worked, settings: Sett
       return {
         amount: amount(value, productUnit(a, by, b)),
         shown: product(left.shown, by, right.shown, b),
-        said: false,
+        shownAlready: false,
       };
     }
     case '^': {
@@ -187,7 +187,7 @@ function workTwo(operator: Operator, left: Worked, right: Worked, settings: Sett
       return {
         amount: amount(numberIn(a) ** exponent, unit),
         shown: power(left.shown, right.shown),
-        said: false,
+        shownAlready: false,
       };
     }
     default: {
@@ -198,12 +198,12 @@ function workTwo(operator: Operator, left: Worked, right: Worked, settings: Sett
       return {
         amount: { ...amount(value, unit), ...written },
         shown: sum(
-          besideCount(left, b, settings),
+          withCount(left, b, settings),
           by,
-          besideCount(right, a, settings),
+          withCount(right, a, settings),
           dimensionOf({ ...a, unit }),
         ),
-        said: false,
+        shownAlready: false,
       };
     }
   }

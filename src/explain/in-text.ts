@@ -8,11 +8,11 @@ import type { Working } from './working';
  */
 export function inText({ lines }: Pick<Working, 'lines'>): string {
   let before = '';
-  const told: string[] = [];
+  const texts: string[] = [];
   for (const { from, says, answer } of lines.flatMap(({ steps }) => steps)) {
     const text = `${says.map(({ text }) => text).join('')} = ${answer}`;
-    told.push(from !== undefined && from.text !== before ? `${from.text} → ${text}` : text);
+    texts.push(from !== undefined && from.text !== before ? `${from.text} → ${text}` : text);
     before = answer;
   }
-  return told.join(' → ');
+  return texts.join(' → ');
 }

@@ -34,13 +34,13 @@ export function shownAmount(given: Amount, settings: Settings): Shown {
   const { number, units } = writtenApart(given, settings);
   const of = knownBy(given);
   const parts: MarkedPart[] = [{ text: number, ...of }];
-  const standing: UnitFactor[] = [];
+  const remaining: UnitFactor[] = [];
   for (const { base, power, before, symbol } of units) {
     const unit: MarkedPart = { text: symbol, ...of };
     parts.push({ text: before, ...of }, unit);
-    standing.push({ base, power, parts: [unit] });
+    remaining.push({ base, power, parts: [unit] });
   }
-  return { parts, close: number.startsWith('−') ? closeness.sum : closeness.one, units: standing };
+  return { parts, close: number.startsWith('−') ? closeness.sum : closeness.one, units: remaining };
 }
 
 /** "to 10 cm" among the factors of a product reads by itself, but not behind ÷. */

@@ -31,5 +31,5 @@ export interface Step {
   /** The stretch of a piece that it works. */
   readonly stretch?: Heading;
   /** What stands beside the answer and would give it away: "139 is below, 147 above". */
-  readonly beside?: string;
+  readonly hint?: string;
 }

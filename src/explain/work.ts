@@ -42,7 +42,7 @@ export class Work {
    *
    * @example work.tell`${body} − 2 × ${band}`
    */
-  tell(
+  words(
     texts: TemplateStringsArray,
     ...put: readonly (Amount | readonly TextRun[] | string | number)[]
   ): TextRun[] {
@@ -83,7 +83,7 @@ export class Work {
 
   /** A list in one: "24 sts, 25 sts". */
   joined(given: readonly (Amount | readonly TextRun[])[], between: string): TextRun[] {
-    return given.flatMap((one, at) => this.tell`${at === 0 ? '' : between}${one}`);
+    return given.flatMap((one, at) => this.words`${at === 0 ? '' : between}${one}`);
   }
 
   /**

@@ -24,7 +24,7 @@ import type { Step } from './step';
 import type { Working, WorkingLine } from './working';
 import { writeResult } from './write-amount';
 
-export type WorkingRead = Working | { readonly trouble: string };
+export type WorkingRead = Working | { readonly problem: string };
 
 /**
  * The working of a result in a size: the formulas of its own cell that lead to it, each with its numbers put in, step by
@@ -36,12 +36,12 @@ export type WorkingRead = Working | { readonly trouble: string };
  * @example workingOf(source, { cell: 'back-sts', key: 'count' }, 'm')
  * // 114 cm ÷ 2 × 14 sts / 10 cm = 79.8 sts; nearest multiple of 8 + 3 = 83 sts
  */
-export function workingOf(source: WorkingSource, place: CellRef, size: string, back = 0): WorkingRead {
-  const trouble = source.errorAt(size, place.cell, place.key);
-  if (trouble) return { trouble };
+export function workingOf(source: WorkingSource, ref: CellRef, size: string, back = 0): WorkingRead {
+  const problem = source.errorAt(size, ref.cell, ref.key);
+  if (problem) return { problem };
   const names = nameTable(source.notebook);
   const lines = new Map<string, WorkingLine>();
-  const told = new Set<string>();
+  const seen = new Set<string>();
   const firstWorked = new Map<string, CellRef>();
   const sameAs = new Map<string, CellRef>();
   let further = false;
@@ -66,7 +66,7 @@ export function workingOf(source: WorkingSource, place: CellRef, size: string, b
     }
     const alike = `${at.cell} ${formula}`;
     const first = firstWorked.get(alike);
-    if (first && at !== place) {
+    if (first && at !== ref) {
       sameAs.set(id, first);
       return;
     }
@@ -75,27 +75,27 @@ export function workingOf(source: WorkingSource, place: CellRef, size: string, b
       const from = takenOver(source, names, at, named) ?? named;
       return sameAs.get(`${from.cell} ${from.key}`) ?? from;
     });
-    lines.set(id, { ...worked, steps: notYetTold(worked.steps, told) });
+    lines.set(id, { ...worked, steps: notYetShown(worked.steps, seen) });
   };
 
   try {
-    add(place, back);
+    add(ref, back);
   } catch (error) {
-    if (!(error instanceof CraftError)) return { trouble: 'The working of this cannot be shown.' };
+    if (!(error instanceof CraftError)) return { problem: 'The working of this cannot be shown.' };
     const { notebook } = source;
-    const labelOf = (stretch: number) => stretchLabel(cellById(notebook, place.cell), stretch);
-    return { trouble: formatMessage(error, notebook.settings, labelOf) };
+    const labelOf = (stretch: number) => stretchLabel(cellById(notebook, ref.cell), stretch);
+    return { problem: formatMessage(error, notebook.settings, labelOf) };
   }
-  if (lines.size === 0) return { trouble: 'This is given and not worked: there is no working to show.' };
+  if (lines.size === 0) return { problem: 'This is given and not worked: there is no working to show.' };
   return { lines: [...lines.values()], further };
 }
 
 /** What two functions work in the same way is told once; what a line ends on is always told. */
-function notYetTold(steps: readonly Step[], told: Set<string>): Step[] {
+function notYetShown(steps: readonly Step[], seen: Set<string>): Step[] {
   return steps.filter((step, at) => {
     const text = JSON.stringify(step);
-    const known = told.has(text);
-    told.add(text);
+    const known = seen.has(text);
+    seen.add(text);
     return !known || at === steps.length - 1;
   });
 }
@@ -130,18 +130,18 @@ function takenOver(
   return over ? takenOver(source, names, at, over) : named;
 }
 
-function unitAt(source: WorkingSource, place: CellRef, part: FormulaPart): Unit {
-  return part.unit === 'any' ? (source.unit(place.cell, place.key) ?? plain) : part.unit;
+function unitAt(source: WorkingSource, ref: CellRef, part: FormulaPart): Unit {
+  return part.unit === 'any' ? (source.unit(ref.cell, ref.key) ?? plain) : part.unit;
 }
 
-function isNumber(source: WorkingSource, place: CellRef, part: FormulaPart): boolean {
-  const unit = unitAt(source, place, part);
+function isNumber(source: WorkingSource, ref: CellRef, part: FormulaPart): boolean {
+  const unit = unitAt(source, ref, part);
   return isDimension(unit) || unit === 'truth' || unit === 'text';
 }
 
 function line(
   source: WorkingSource,
-  place: CellRef,
+  ref: CellRef,
   part: FormulaPart,
   formula: string,
   size: string,
@@ -152,7 +152,7 @@ function line(
   if ('problem' in read) throw new CraftError('not-read', '{problem}', { problem: read.problem });
   const { settings } = source.notebook;
   const work = new Work(settings, (piece) => {
-    const cell = cellById(source.notebook, piece?.of?.cell ?? place.cell);
+    const cell = cellById(source.notebook, piece?.of?.cell ?? ref.cell);
     return cell?.kind === 'piece' ? cell.stretches.map(({ label }) => label) : [];
   });
   const worked = workFormula(read.tree, work, (name) => {
@@ -173,7 +173,7 @@ function line(
       : step,
   );
   return {
-    of: resultAt(source, place, part, names),
+    of: resultAt(source, ref, part, names),
     formula: shownFormula(formula, settings.decimal),
     steps,
     result,
@@ -208,13 +208,13 @@ function overOf(source: WorkingSource, part: FormulaPart, names: ReadonlyMap<str
   return over;
 }
 
-function amountAt(source: WorkingSource, place: CellRef, part: FormulaPart, size: string): Amount {
-  const { cell, key } = place;
+function amountAt(source: WorkingSource, ref: CellRef, part: FormulaPart, size: string): Amount {
+  const { cell, key } = ref;
   const value =
     source.number(size, cell, key) ?? source.truth(size, cell, key) ?? source.text(size, cell, key);
   if (value === undefined) {
-    const trouble = source.errorAt(size, cell, key);
-    throw new CraftError('not-worked', '{why}', { why: trouble ?? `${part.label} is not worked yet.` });
+    const problem = source.errorAt(size, cell, key);
+    throw new CraftError('not-worked', '{why}', { why: problem ?? `${part.label} is not worked yet.` });
   }
-  return { value, unit: unitAt(source, place, part), ...(part.written ? { written: part.written } : {}) };
+  return { value, unit: unitAt(source, ref, part), ...(part.written ? { written: part.written } : {}) };
 }

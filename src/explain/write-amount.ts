@@ -39,16 +39,16 @@ export function writtenApart(given: Amount, settings: Settings): Written {
   const { value, unit } = given;
   if (typeof value !== 'number' || !isDimension(unit)) return { number: inWords(given), units: [] };
   const { decimal } = settings;
-  const write = (number: number, places: number): string =>
-    writeNumber(number, { decimal, places, trailingZero: false });
+  const write = (number: number, decimals: number): string =>
+    writeNumber(number, { decimal, decimals, trailingZero: false });
   if (given.written === 'percent')
-    return { number: `${writePercent(value, { decimal, places: 2 })}%`, units: [] };
+    return { number: `${writePercent(value, { decimal, decimals: 2 })}%`, units: [] };
   if (given.written === 'metres') {
     const [cm, symbol] = settings.length === 'in' ? [36 * cmInInch, 'yd'] : [100, 'm'];
     return { number: write(value / cm, 2), units: [{ base: 'length', power: 1, before: ' ', symbol }] };
   }
   if (sameUnit(unit, stitchGauge) || sameUnit(unit, rowGauge)) {
-    const number = writeGauge(value, settings.gaugeOver, { decimal, places: 3 });
+    const number = writeGauge(value, settings.gaugeOver, { decimal, decimals: 3 });
     const base = unit.stitch ? 'stitch' : 'row';
     const [over, symbol] = settings.gaugeOver.split(' ') as [string, string];
     return {
@@ -86,7 +86,7 @@ function inches(cm: number, settings: Settings): string {
   const eighths = (cm / cmInInch) * 8;
   const { decimal } = settings;
   if (Math.abs(eighths - Math.round(eighths)) < 1e-6) return writeLength(cm, { unit: 'in', decimal });
-  return writeNumber(cm / cmInInch, { decimal, places: 3, trailingZero: false });
+  return writeNumber(cm / cmInInch, { decimal, decimals: 3, trailingZero: false });
 }
 
 function symbols(base: keyof Dimension, number: string): string {
@@ -130,7 +130,7 @@ export function writeResult(given: Amount, settings: Settings): string {
   const behind = units.map(({ before, symbol }) => before + symbol).join('');
   if (given.written === 'metres') {
     const cm = settings.length === 'in' ? 36 * cmInInch : 100;
-    return writeNumber(value / cm, { decimal, places: 0 }) + behind;
+    return writeNumber(value / cm, { decimal, decimals: 0 }) + behind;
   }
   if (sameUnit(unit, length)) return writeFineLength(value, { unit: settings.length, decimal }) + behind;
   if (sameUnit(unit, stitchGauge) || sameUnit(unit, rowGauge))
@@ -138,7 +138,7 @@ export function writeResult(given: Amount, settings: Settings): string {
   const lengths = unit.length ?? 0;
   if (lengths >= 2) {
     const converted = settings.length === 'in' ? value / cmInInch ** lengths : value;
-    return `${writeNumber(converted, { decimal, places: 0 })} ${unitSymbol(unit, settings.length)}`;
+    return `${writeNumber(converted, { decimal, decimals: 0 })} ${unitSymbol(unit, settings.length)}`;
   }
   return writeAmount(given, settings);
 }

@@ -76,7 +76,7 @@ export function writeLength(
   const { decimal, cmStep = 0.1, trailingZero = cmStep === 0.1 } = written;
   if (written.unit === 'cm') {
     const shown = cmStep === 0.5 ? (Math.sign(cm) * roundNearest(Math.abs(cm) * 2)) / 2 : cm;
-    return writeNumber(shown, { decimal, places: 1, trailingZero });
+    return writeNumber(shown, { decimal, decimals: 1, trailingZero });
   }
   const count = roundNearest((Math.abs(cm) / 2.54) * 8);
   const whole = Math.floor(count / 8);
@@ -96,11 +96,11 @@ export function writeFineLength(cm: number, written: WrittenLength): string {
   const inUnit = written.unit === 'in' ? cm / 2.54 : cm;
   const steps = written.unit === 'in' ? 8 : 10;
   const shown = roundNearest(Math.abs(inUnit) * steps) / steps;
-  const places = written.unit === 'in' ? 3 : 2;
+  const decimals = written.unit === 'in' ? 3 : 2;
   const near = Math.abs(shown - Math.abs(inUnit)) <= Math.abs(inUnit) / 20;
   // What even more places would not tell is nothing.
-  if (near || !isShown(cm) || Math.abs(inUnit) < 0.5 / 10 ** places) return writeLength(cm, written);
-  return writeNumber(inUnit, { decimal: written.decimal, places, trailingZero: false });
+  if (near || !isShown(cm) || Math.abs(inUnit) < 0.5 / 10 ** decimals) return writeLength(cm, written);
+  return writeNumber(inUnit, { decimal: written.decimal, decimals, trailingZero: false });
 }
 
 const eighths = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'];
@@ -118,19 +118,19 @@ export function readNumber(text: string, { decimal }: Written): { value: number 
 /**
  * A number to so many decimal places, halves away from 0, with a true minus sign.
  *
- * @example writeNumber(-1.005, { decimal: ',', places: 2 })                     // '−1,01'
- * @example writeNumber(4, { decimal: '.', places: 2, trailingZero: false })     // '4'
+ * @example writeNumber(-1.005, { decimal: ',', decimals: 2 })                     // '−1,01'
+ * @example writeNumber(4, { decimal: '.', decimals: 2, trailingZero: false })     // '4'
  */
 export function writeNumber(
   value: number,
-  written: Written & { readonly places: number; readonly trailingZero?: boolean },
+  written: Written & { readonly decimals: number; readonly trailingZero?: boolean },
 ): string {
   if (!isShown(value)) return noNumber;
-  const { decimal, places, trailingZero = true } = written;
-  const steps = roundNearest(Math.abs(value) * 10 ** places);
-  const digits = String(steps).padStart(places + 1, '0');
-  const whole = digits.slice(0, digits.length - places);
-  const after = digits.slice(digits.length - places);
+  const { decimal, decimals: fractionDigits, trailingZero = true } = written;
+  const steps = roundNearest(Math.abs(value) * 10 ** fractionDigits);
+  const digits = String(steps).padStart(fractionDigits + 1, '0');
+  const whole = digits.slice(0, digits.length - fractionDigits);
+  const after = digits.slice(digits.length - fractionDigits);
   const decimals = trailingZero ? after : after.replace(/0+$/, '');
   return signed(value, steps, decimals === '' ? whole : whole + decimal + decimals);
 }
@@ -177,10 +177,10 @@ export function readPercent(text: string, { decimal }: Written): { value: number
  * @example writePercent(0.1, { decimal: '.' })   // '10'
  * @example writePercent(0.125, { decimal: ',' }) // '12,5'
  */
-export function writePercent(fraction: number, written: Written & { readonly places?: number }): string {
+export function writePercent(fraction: number, written: Written & { readonly decimals?: number }): string {
   return writeNumber(fraction * 100, {
     decimal: written.decimal,
-    places: written.places ?? 1,
+    decimals: written.decimals ?? 1,
     trailingZero: false,
   });
 }
@@ -215,10 +215,10 @@ export function readGauge(text: string, over: GaugeOver, { decimal }: Written): 
 export function writeGauge(
   perCm: number,
   over: GaugeOver,
-  written: Written & { readonly places?: number; readonly trailingZero?: boolean },
+  written: Written & { readonly decimals?: number; readonly trailingZero?: boolean },
 ): string {
-  const { decimal, places = 1, trailingZero = false } = written;
-  return writeNumber((perCm * hundredthsOfCmIn[over]) / 100, { decimal, places, trailingZero });
+  const { decimal, decimals = 1, trailingZero = false } = written;
+  return writeNumber((perCm * hundredthsOfCmIn[over]) / 100, { decimal, decimals, trailingZero });
 }
 
 /** A number as it was typed, not yet divided: units are applied to whole numbers and round only once. */
@@ -258,18 +258,18 @@ function readRatio(text: string, decimal: '.' | ','): Ratio | Problem | undefine
 function readDecimal(text: string, decimal: '.' | ','): Ratio | Problem | undefined {
   const simple = /^(\d*)(?:([.,])(\d*))?$/.exec(text);
   if (simple) {
-    const [, whole = '', mark, places = ''] = simple;
-    if (whole + places === '') return undefined;
+    const [, whole = '', mark, decimals = ''] = simple;
+    if (whole + decimals === '') return undefined;
     // 1,250 in a notebook that writes 1.25: one and a quarter, or twelve hundred and fifty?
-    if (mark && mark !== decimal && /^[1-9]\d{0,2}$/.test(whole) && places.length === 3) {
+    if (mark && mark !== decimal && /^[1-9]\d{0,2}$/.test(whole) && decimals.length === 3) {
       return {
-        problem: `${text} could be two numbers: type ${whole}${places}, or ${whole}${decimal}${places} for the smaller one.`,
+        problem: `${text} could be two numbers: type ${whole}${decimals}, or ${whole}${decimal}${decimals} for the smaller one.`,
       };
     }
-    const digits = (whole + places).replace(/^0+/, '');
-    return digits.length + places.length > 15
-      ? { top: Number(`${whole}.${places}`), bottom: 1 }
-      : { top: Number(digits), bottom: 10 ** places.length };
+    const digits = (whole + decimals).replace(/^0+/, '');
+    return digits.length + decimals.length > 15
+      ? { top: Number(`${whole}.${decimals}`), bottom: 1 }
+      : { top: Number(digits), bottom: 10 ** decimals.length };
   }
   const grouped = /^\d{1,3}(?:[.,'’\s]\d{3})+(?:[.,]\d+)?$/u.test(text);
   return grouped

@@ -14,7 +14,7 @@ export interface AsMadeSuggested {
   /** Of the measurement that is wanted: "Finished bust". */
   readonly of: string;
   /** What it is added up from: "Back + 2 × Front". */
-  readonly said: string;
+  readonly text: string;
   readonly cell: Pick<AsMadeCell, 'label' | 'of' | 'closes' | 'less' | 'wish' | 'within'>;
 }
 
@@ -232,7 +232,7 @@ function suggested(cells: readonly Cell[], wish: Cell, parts: readonly Part[]): 
   const called = isFinished(wish) ? wish.label.slice(0, 180) : 'Sleeve from the middle of the back';
   return {
     of: called,
-    said: parts
+    text: parts
       .map(({ piece, times }) => `${times === 1 ? '' : `${times === 0.5 ? '½' : times} × `}${piece.label}`)
       .join(' + '),
     cell: {

@@ -17,10 +17,10 @@ export interface ValueRef {
  */
 export function clearValues(
   notebook: Notebook,
-  places: readonly ValueRef[],
+  refs: readonly ValueRef[],
 ): { edit: Edit | undefined; count: number } {
-  const edits = places.flatMap((place): Edit[] =>
-    isGiven(notebook, place) ? [{ do: 'give', ...place, value: null }] : [],
+  const edits = refs.flatMap((ref): Edit[] =>
+    isGiven(notebook, ref) ? [{ do: 'give', ...ref, value: null }] : [],
   );
   const count = edits.length;
   const what = count === 1 ? 'emptying a value' : `emptying ${count} values`;

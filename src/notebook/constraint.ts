@@ -15,25 +15,25 @@ export function wrongValue(
   const { whole, above, least } = input.constraint ?? {};
   // "Must" goes with a measure and with rows alike.
   const label = capital(input.label);
-  const must = (code: string, pattern: string, more?: Params): Message =>
+  const about = (code: string, pattern: string, more?: Params): Message =>
     message(code, pattern, { label, ...more });
-  if (!Number.isFinite(value)) return must('not-a-number', '{label} must be a number.');
+  if (!Number.isFinite(value)) return about('not-a-number', '{label} must be a number.');
   if (above !== undefined && value <= above) {
-    return must('not-more', '{label} must be more than {above}.', { above });
+    return about('not-more', '{label} must be more than {above}.', { above });
   }
   if (least !== undefined && value < least) {
-    return must('too-little', '{label} must be at least {least}.', { least });
+    return about('too-little', '{label} must be at least {least}.', { least });
   }
   if (input.within) {
     const [lowest, most] = input.within;
     if (value < lowest || value > most) {
-      return must('not-within', '{label} must be between {lowest} and {most}: is the unit right?', {
+      return about('not-within', '{label} must be between {lowest} and {most}: is the unit right?', {
         lowest: { cm: lowest },
         most: { cm: most },
       });
     }
   }
-  if (whole && !isWhole(value)) return must('not-whole', '{label} must be a whole number.');
+  if (whole && !isWhole(value)) return about('not-whole', '{label} must be a whole number.');
   return undefined;
 }
 

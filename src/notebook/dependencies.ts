@@ -20,7 +20,7 @@ export interface Dependencies {
 }
 
 /** The last notebooks that were asked about, the latest first; the history of edits keeps hundreds more. */
-let cache: (readonly [of: Notebook['sections'], feeds: Dependencies])[] = [];
+let cache: (readonly [of: Notebook['sections'], dependencies: Dependencies])[] = [];
 const mostLinks = 4;
 
 export function dependenciesOf(notebook: Notebook): Dependencies {
@@ -36,8 +36,8 @@ export function dependenciesOf(notebook: Notebook): Dependencies {
       const source = table.get(sameName(name))?.cell;
       if (source === undefined || source === cell.id) continue;
       sources.add(source);
-      const fed = dependents.get(source) ?? new Set<string>();
-      dependents.set(source, fed.add(cell.id));
+      const reached = dependents.get(source) ?? new Set<string>();
+      dependents.set(source, reached.add(cell.id));
     }
     precedents.set(cell.id, sources);
   }

@@ -1,5 +1,5 @@
 import { mostCells, mostSizes } from './edits';
-import { mostPlaces } from './limits';
+import { mostValues } from './limits';
 
 /** Levels of lists and objects in one another; a notebook has ten. */
 const deepest = 24;
@@ -65,6 +65,6 @@ function tooManyCells(data: unknown): string | undefined {
   }
   if (cells > mostCells) return `more than ${mostCells} cells`;
   if (sizes > mostSizes) return `more than ${mostSizes} sizes`;
-  if (cells * sizes > mostPlaces) return `${cells} cells in ${sizes} sizes, more than a page can show`;
+  if (cells * sizes > mostValues) return `${cells} cells in ${sizes} sizes, more than a page can show`;
   return undefined;
 }

@@ -67,7 +67,7 @@ export function filled(entry: Entry, from: Size, to: readonly Size[]): Entry {
  * An entry that follows a measure of the body charts. Values of a size's own stay where it followed that measure
  * before, at another point of its range.
  */
-export function followed(entry: Entry, chart: BodyMeasure, point: ChartPoint): Entry {
+export function onChart(entry: Entry, chart: BodyMeasure, point: ChartPoint): Entry {
   return 'chart' in entry && entry.chart === chart ? { ...entry, point } : { chart, point };
 }
 
@@ -80,14 +80,14 @@ export function sizesAfter(notebook: Notebook, size: string): readonly Size[] {
 /** The edit that puts a changed entry in an input; undefined where the entry stays as it is, or is gone. */
 export function entering(
   notebook: Notebook,
-  place: { readonly cell: string; readonly key: string },
+  ref: { readonly cell: string; readonly key: string },
   change: (entry: Entry) => Entry,
 ): Extract<Edit, { do: 'enter' }> | undefined {
-  const cell = cellById(notebook, place.cell);
-  const entry = cell && inputsOf(cell).find((input) => input.key === place.key)?.entry;
+  const cell = cellById(notebook, ref.cell);
+  const entry = cell && inputsOf(cell).find((input) => input.key === ref.key)?.entry;
   if (!entry) return undefined;
   const next = change(entry);
-  return next === entry ? undefined : { do: 'enter', cell: place.cell, key: place.key, entry: next };
+  return next === entry ? undefined : { do: 'enter', cell: ref.cell, key: ref.key, entry: next };
 }
 
 /**
@@ -96,13 +96,11 @@ export function entering(
  */
 export function fillValues(
   notebook: Notebook,
-  places: readonly { readonly cell: string; readonly key: string }[],
+  refs: readonly { readonly cell: string; readonly key: string }[],
   from: Size,
   to: readonly Size[],
 ): Edit | undefined {
-  const edits = places.flatMap(
-    (place) => entering(notebook, place, (entry) => filled(entry, from, to)) ?? [],
-  );
+  const edits = refs.flatMap((ref) => entering(notebook, ref, (entry) => filled(entry, from, to)) ?? []);
   if (edits.length === 0) return undefined;
   const lines = edits.length === 1 ? 'a value' : `${edits.length} lines`;
   return { do: 'several', edits, what: `filling ${lines} along the sizes` };

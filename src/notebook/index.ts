@@ -1,4 +1,4 @@
-export type { MeasureQuestion } from './asked-of-measures';
+export type { MeasureQuestion } from './measure-questions';
 export { called } from './called';
 export * from './changes';
 export * from './check-results';
@@ -13,7 +13,7 @@ export * from './fresh-cell';
 export * from './history';
 export type * from './kind';
 export { inputsOf, kindOf, kinds, outputsOf } from './kinds';
-export { largestFile, mostPlaces } from './limits';
+export { largestFile, mostValues } from './limits';
 export * from './migrations';
 export * from './constraint';
 export * from './names';
@@ -60,7 +60,15 @@ export {
 } from './document';
 export { fileFormat, fileVersion } from './file-head';
 export { fileVersionOf } from './file-version-of';
-export { entering, fillValues, followed, forAll, givenIn, perSize, sizesAfter } from './fill-values';
+export {
+  entering,
+  fillValues,
+  onChart as followed,
+  forAll,
+  givenIn,
+  perSize,
+  sizesAfter,
+} from './fill-values';
 export { frontsMessage } from './fronts-message';
 export { joinsOf, usesMainly, type JoinEdge, type NotebookJoin } from './joins';
 export type { Constraint, Input } from './kind';

@@ -2,4 +2,4 @@
 export const largestFile = 10e6;
 
 /** Cells times sizes of the largest notebook that is opened: more than that no page can work and draw. */
-export const mostPlaces = 120_000;
+export const mostValues = 120_000;

@@ -80,7 +80,7 @@ function called(notebook: Notebook, name: string): string {
 }
 
 /** What was chosen for a need; a name that is missing shows in the formula, where the cell says so. */
-const told = (chosen: Readonly<Record<string, string>>, key: string): string => chosen[key] || key;
+const inWords = (chosen: Readonly<Record<string, string>>, key: string): string => chosen[key] || key;
 
 /** Ready-made checks, in the order they are offered. */
 export const readyChecks: readonly ReadyCheck[] = [
@@ -91,10 +91,10 @@ export const readyChecks: readonly ReadyCheck[] = [
       'A wide repeat can bring two sizes to the same count, so that one of them is graded in name only. Fails in a size with the count of the size before it.',
     needs: [{ key: 'count', label: 'Which count', from: 'counts' }],
     make: (notebook, id, chosen) => {
-      const what = called(notebook, told(chosen, 'count'));
+      const what = called(notebook, inWords(chosen, 'count'));
       return made(notebook, id, {
         label: `${what} from size to size`,
-        condition: told(chosen, 'count'),
+        condition: inWords(chosen, 'count'),
         message: `${what}: the same as in the size before, so the two come out as one size here. Change the ease, the repeat or its rule.`,
         across: 'differ',
       });
@@ -107,10 +107,10 @@ export const readyChecks: readonly ReadyCheck[] = [
       'A slip in one column, or rounding down, can leave a size no larger than the smaller one beside it. Fails in a size that does not grow.',
     needs: [{ key: 'value', label: 'What has to grow', from: 'measured' }],
     make: (notebook, id, chosen) => {
-      const what = called(notebook, told(chosen, 'value'));
+      const what = called(notebook, inWords(chosen, 'value'));
       return made(notebook, id, {
         label: `${what} grows with the size`,
-        condition: told(chosen, 'value'),
+        condition: inWords(chosen, 'value'),
         message: `${what}: no more than in the size before. Look at what was typed for these two sizes, and at what was rounded.`,
         across: 'grow',
       });
@@ -131,7 +131,7 @@ export const readyChecks: readonly ReadyCheck[] = [
       },
     ],
     make: (notebook, id, chosen) => {
-      const name = told(chosen, 'made');
+      const name = inWords(chosen, 'made');
       const what = measureLabel(called(notebook, name));
       return made(notebook, id, {
         label: `${what} grows in even steps`,
@@ -153,10 +153,10 @@ export const readyChecks: readonly ReadyCheck[] = [
       lengths('most', 'At most', [20, 18, 22, 24, 26]),
     ],
     make: (notebook, id, chosen) => {
-      const what = called(notebook, told(chosen, 'width'));
+      const what = called(notebook, inWords(chosen, 'width'));
       return made(notebook, id, {
         label: `${what} stays in bounds`,
-        condition: `IF(${told(chosen, 'width')} < ${told(chosen, 'least')}; FALSE(); ${told(chosen, 'width')} <= ${told(chosen, 'most')})`,
+        condition: `IF(${inWords(chosen, 'width')} < ${inWords(chosen, 'least')}; FALSE(); ${inWords(chosen, 'width')} <= ${inWords(chosen, 'most')})`,
         message: `${what} is outside its bounds in this size. Move stitches between it and what lies beside it, in pairs.`,
       });
     },
@@ -186,11 +186,11 @@ export const readyChecks: readonly ReadyCheck[] = [
       lengths('within', 'Apart at most', [5, 2.5, 7.5, 10]),
     ],
     make: (notebook, id, chosen) => {
-      const band = `${chosen['bands'] === '2' ? '2 * ' : ''}${told(chosen, 'band')}`;
-      const beyond = `2 * ${told(chosen, 'front')} + ${band} - ${told(chosen, 'back')}`;
+      const band = `${chosen['bands'] === '2' ? '2 * ' : ''}${inWords(chosen, 'band')}`;
+      const beyond = `2 * ${inWords(chosen, 'front')} + ${band} - ${inWords(chosen, 'back')}`;
       return made(notebook, id, {
         label: 'The fronts meet',
-        condition: `IF(ABS(${beyond}) <= ${told(chosen, 'within')}; CM(0); ${beyond})`,
+        condition: `IF(ABS(${beyond}) <= ${inWords(chosen, 'within')}; CM(0); ${beyond})`,
         message: 'Fit back and fronts together, or change the band.',
         note: 'How much wider than the back the fronts are, closed; less than 0 where they are narrower, and 0 where they meet as nearly as is allowed.',
         across: 'meet',
@@ -223,7 +223,7 @@ export const readyChecks: readonly ReadyCheck[] = [
     make: (notebook, id, chosen) =>
       made(notebook, id, {
         label: 'Upper arm in the sleeve',
-        condition: `${told(chosen, 'sleeve')} >= ${told(chosen, 'arm')} + ${told(chosen, 'ease')}`,
+        condition: `${inWords(chosen, 'sleeve')} >= ${inWords(chosen, 'arm')} + ${inWords(chosen, 'ease')}`,
         message:
           'The sleeve leaves the upper arm less room than its ease asks for, so it will bind. Make its top wider, or its gauge looser.',
       }),
@@ -276,11 +276,11 @@ export const readyChecks: readonly ReadyCheck[] = [
       { key: 'other', label: 'The other edge', from: 'counts', unitOf: 'one' },
     ],
     make: (notebook, id, chosen) => {
-      const one = called(notebook, told(chosen, 'one'));
-      const other = called(notebook, told(chosen, 'other'));
+      const one = called(notebook, inWords(chosen, 'one'));
+      const other = called(notebook, inWords(chosen, 'other'));
       return made(notebook, id, {
         label: `${one} joined to ${other.toLowerCase()}`,
-        condition: `JOINS(${told(chosen, 'one')}; ${told(chosen, 'other')})`,
+        condition: `JOINS(${inWords(chosen, 'one')}; ${inWords(chosen, 'other')})`,
         message: `${one} and ${other.toLowerCase()} do not have the same count, so they cannot be joined one to one. Correct one of them, or space the difference evenly along the join.`,
       });
     },
@@ -313,17 +313,18 @@ export const readyChecks: readonly ReadyCheck[] = [
         label: 'Apart by no more than',
         offers: ({ decimal }) =>
           [8, 5, 10, 12].map((share) => ({
-            label: `${writeNumber(share, { decimal, places: 0 })} %`,
+            label: `${writeNumber(share, { decimal, decimals: 0 })} %`,
             formula: `${share}%`,
           })),
       },
     ],
     make: (notebook, id, chosen) => {
-      const round = chosen['sides'] === '1' ? told(chosen, 'armhole') : `2 * ${told(chosen, 'armhole')}`;
-      const fabric = told(chosen, 'fabric');
+      const round =
+        chosen['sides'] === '1' ? inWords(chosen, 'armhole') : `2 * ${inWords(chosen, 'armhole')}`;
+      const fabric = inWords(chosen, 'fabric');
       return made(notebook, id, {
         label: 'Sleeve and armhole',
-        condition: `ABS(ARMHOLEFIT(${told(chosen, 'count')}; ${fabric}_sts; ${round})) <= ${told(chosen, 'within')}`,
+        condition: `ABS(ARMHOLEFIT(${inWords(chosen, 'count')}; ${fabric}_sts; ${round})) <= ${inWords(chosen, 'within')}`,
         message:
           'The sleeve and its armhole are too far apart: wider, it flares; narrower, it puckers. Pick up fewer or more stitches, or change the depth of the armhole.',
         note: 'Where stitches lie across the underarm, add their width to the length of the armhole in the formula.',
@@ -344,10 +345,10 @@ export const readyChecks: readonly ReadyCheck[] = [
       },
     ],
     make: (notebook, id, chosen) => {
-      const what = called(notebook, told(chosen, 'notions'));
+      const what = called(notebook, inWords(chosen, 'notions'));
       return made(notebook, id, {
         label: `${what}, and children`,
-        condition: told(chosen, 'notions'),
+        condition: inWords(chosen, 'notions'),
         message:
           'This size is a child’s: cords, ties, buttons and glued-on parts can strangle or choke. Keep them off, or follow the safety rules for children’s clothing where the garment is worn or sold; many countries restrict cords at neck and hem.',
         across: 'no child',
@@ -357,6 +358,6 @@ export const readyChecks: readonly ReadyCheck[] = [
 ];
 
 function passing(chosen: Readonly<Record<string, string>>, body: 'hand' | 'head'): string {
-  const rib = told(chosen, 'rib');
-  return `PASSES(${told(chosen, 'count')}; ${rib}_sts; ${rib}_stretch; ${told(chosen, body)})`;
+  const rib = inWords(chosen, 'rib');
+  return `PASSES(${inWords(chosen, 'count')}; ${rib}_sts; ${rib}_stretch; ${inWords(chosen, body)})`;
 }

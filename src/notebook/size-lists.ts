@@ -72,7 +72,7 @@ export interface Ask {
   readonly measure?: BodyMeasure;
   /** The first of the inputs: its unit and what its value must be. */
   readonly input: Input;
-  readonly places: readonly { readonly cell: string; readonly key: string }[];
+  readonly refs: readonly { readonly cell: string; readonly key: string }[];
 }
 
 /**
@@ -83,16 +83,16 @@ export function asksOf(notebook: Notebook): Ask[] {
   const charted = new Map<BodyMeasure, Ask>();
   const each: Ask[] = [];
   for (const { cell, label, input } of allInputs(notebook)) {
-    const place = { cell, key: input.key };
-    if ('each' in input.entry) each.push({ label, input, places: [place] });
+    const ref = { cell, key: input.key };
+    if ('each' in input.entry) each.push({ label, input, refs: [ref] });
     if (!('chart' in input.entry)) continue;
     const measure = input.entry.chart;
     const before = charted.get(measure);
     charted.set(
       measure,
       before
-        ? { ...before, label: `${before.label}; ${label}`, places: [...before.places, place] }
-        : { label, measure, input, places: [place] },
+        ? { ...before, label: `${before.label}; ${label}`, refs: [...before.refs, ref] }
+        : { label, measure, input, refs: [ref] },
     );
   }
   return [...charted.values(), ...each];
@@ -101,10 +101,10 @@ export function asksOf(notebook: Notebook): Ask[] {
 /** The edits that give a size what was told for it; nothing told leaves what stands there. */
 export function givingTo(
   size: string,
-  told: readonly { readonly ask: Ask; readonly value: number }[],
+  answers: readonly { readonly ask: Ask; readonly value: number }[],
 ): Edit[] {
-  return told.flatMap(({ ask, value }) =>
-    ask.places.map((place): Edit => ({ do: 'give', ...place, size, value })),
+  return answers.flatMap(({ ask, value }) =>
+    ask.refs.map((ref): Edit => ({ do: 'give', ...ref, size, value })),
   );
 }
 

@@ -134,7 +134,7 @@ function readAgain(part: PatternPart, printed: PrintedPart, sizes: readonly stri
       ? {
           kind: 'piece',
           cell: part.cell ?? '',
-          bySize: sizes.map((_size, place) => verifyPiece(lines, { sizes, place })),
+          bySize: sizes.map((_size, sizeIndex) => verifyPiece(lines, { sizes, sizeIndex })),
         }
       : { kind: 'other', read: readPart(printed) };
   readParts.set(part, { labels, read });

@@ -14,5 +14,5 @@ export interface PatternSource {
   /** Why there is no result, as a sentence. */
   errorAt(size: string, cell: string, key: string): string | undefined;
   /** The plan of a piece in a size, or why there is none. */
-  plan(size: string, cell: string): Piece | { readonly trouble: string };
+  plan(size: string, cell: string): Piece | { readonly problem: string };
 }

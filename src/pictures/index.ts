@@ -12,7 +12,7 @@ export {
   offsTable,
   legendFor,
   overlaysIn,
-  ordersBeside,
+  otherOrders,
   sizeStyle,
   goesInSteps,
   tableFor,

@@ -93,7 +93,7 @@ const inches: Cell[] = [
   formula('What the difference comes to', 'inch_bust - planned', { name: 'inch_costs' }),
 ];
 
-const place = (cell: string, key = 'value'): ClassResult => ({ cell, key });
+const refTo = (cell: string, key = 'value'): ClassResult => ({ cell, key });
 
 /** Three short lessons on gauge, with a class sheet ready to be shown or handed out. */
 export function lessons(): Notebook {
@@ -109,19 +109,19 @@ export function lessons(): Notebook {
     classSheet: {
       size: 'm',
       results: [
-        place('swatch', 'sts'),
-        place('scarf-sts'),
-        place('scarf-made'),
-        place('scarf-rows'),
-        place('body-sts', 'count'),
-        place('planned'),
-        place('loose'),
-        place('loose-bust'),
-        place('half-costs'),
-        place('longer'),
-        place('over-inches'),
-        place('inch-bust'),
-        place('inch-costs'),
+        refTo('swatch', 'sts'),
+        refTo('scarf-sts'),
+        refTo('scarf-made'),
+        refTo('scarf-rows'),
+        refTo('body-sts', 'count'),
+        refTo('planned'),
+        refTo('loose'),
+        refTo('loose-bust'),
+        refTo('half-costs'),
+        refTo('longer'),
+        refTo('over-inches'),
+        refTo('inch-bust'),
+        refTo('inch-costs'),
       ],
     },
   };

@@ -13,7 +13,7 @@ export type SaveStatus =
   | { readonly is: 'kept'; readonly at: number }
   /** Changed, and soon kept. */
   | { readonly is: 'keeping' }
-  | { readonly is: 'not kept'; readonly trouble: StorageError };
+  | { readonly is: 'not kept'; readonly error: StorageError };
 
 /** What is known of a notebook on the shelf. */
 export interface Known {
@@ -24,7 +24,7 @@ export interface Known {
 
 /** What a pen tells. */
 export interface AutosaveEvents {
-  statusChanged(standing: SaveStatus): void;
+  statusChanged(status: SaveStatus): void;
   /** Somebody else has written the notebook meanwhile: what is here was not written, and has to stand apart. */
   apart(notebook: Notebook): void;
 }
@@ -76,18 +76,18 @@ export class Autosaver {
     notebook: Notebook,
     known: Known | null,
     store: NotebookStore,
-    told: AutosaveEvents,
+    events: AutosaveEvents,
     journal?: Journal,
   ) {
     this.id = id;
     this.#store = store;
-    this.#events = told;
+    this.#events = events;
     this.#known = known ?? { revision: 0, changed: 0 };
     this.#journal = journal;
     this.#newest = notebook;
     this.#written = notebook;
     this.#status = known ? { is: 'kept', at: known.changed } : { is: 'as it was' };
-    told.statusChanged(this.#status);
+    events.statusChanged(this.#status);
   }
 
   get notebook(): Notebook {
@@ -192,7 +192,7 @@ export class Autosaver {
   }
 
   /** Begins anew from what is on the shelf, which another window wrote. */
-  takeIn(notebook: Notebook, known: Known, journal?: Journal): void {
+  adopt(notebook: Notebook, known: Known, journal?: Journal): void {
     this.#newest = notebook;
     this.#written = notebook;
     this.#known = known;
@@ -232,7 +232,7 @@ export class Autosaver {
     const upTo = this.#journal?.number ?? 0;
     const remember = this.#remember || beginsSpan(this.#known.changed, now);
     const edits = this.#edits(upTo);
-    const hangs = setTimeout(() => this.#setStatus({ is: 'not kept', trouble: 'silent' }), silentAfter);
+    const hangs = setTimeout(() => this.#setStatus({ is: 'not kept', error: 'silent' }), silentAfter);
     this.#writing = true;
     try {
       const written = { ...writtenOf(notebook), ...(edits ? { edits } : {}) };
@@ -255,7 +255,7 @@ export class Autosaver {
     } catch (error) {
       clearTimeout(hangs);
       this.#writing = false;
-      this.#setStatus({ is: 'not kept', trouble: storageErrorOf(error) });
+      this.#setStatus({ is: 'not kept', error: storageErrorOf(error) });
       if (!this.#down) this.#timer ??= setTimeout(() => void this.keep(), again);
       return;
     }
@@ -281,9 +281,9 @@ export class Autosaver {
     return revision === 0 ? { is: 'as it was' } : { is: 'kept', at: changed };
   }
 
-  #setStatus(standing: SaveStatus): void {
-    this.#status = standing;
-    this.#events.statusChanged(standing);
+  #setStatus(status: SaveStatus): void {
+    this.#status = status;
+    this.#events.statusChanged(status);
   }
 
   /** The notebook is kept, whatever becomes of this: what is not thinned now is with the next write. */

@@ -16,10 +16,10 @@ const hour = 3_600_000;
  * @param worker the address of the worker that does it
  * @param version a text that is another in each version
  */
-export async function workOffline(worker: string, version: string, told: Versions): Promise<void> {
+export async function workOffline(worker: string, version: string, versions: Versions): Promise<void> {
   try {
     const before = localStorage.getItem(usedLast);
-    if (before !== null && before !== version) told.isNewer();
+    if (before !== null && before !== version) versions.isNewer();
     localStorage.setItem(usedLast, version);
   } catch {
     // Where the browser keeps nothing there is no version before.
@@ -30,12 +30,12 @@ export async function workOffline(worker: string, version: string, told: Version
     .catch(() => undefined);
   if (!registration) return;
 
-  const look = (): void => {
-    if (registration.waiting && navigator.serviceWorker.controller) told.newerIsReady();
+  const check = (): void => {
+    if (registration.waiting && navigator.serviceWorker.controller) versions.newerIsReady();
   };
-  look();
+  check();
   registration.addEventListener('updatefound', () => {
-    registration.installing?.addEventListener('statechange', look);
+    registration.installing?.addEventListener('statechange', check);
   });
   let lookedAt = Date.now();
   document.addEventListener('visibilitychange', () => {

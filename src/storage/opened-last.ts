@@ -54,24 +54,24 @@ export function openedLast(journalled?: Journalled): Promise<OpenedLast | undefi
           });
         };
         /** Takes the first that has a text and is not deleted. */
-        const take = ([kept, ...others]: readonly KeptNotebook[], none: () => void): void => {
+        const accept = ([kept, ...others]: readonly KeptNotebook[], none: () => void): void => {
           if (!kept) none();
-          else if (kept.deleted !== undefined) take(others, none);
+          else if (kept.deleted !== undefined) accept(others, none);
           else
             whatever(texts.get(kept.id), (found) => {
               const text = textFrom(found);
-              if (text === undefined) return take(others, none);
+              if (text === undefined) return accept(others, none);
               last = { id: kept.id, kept, text };
               edited();
             });
         };
         const newest = (): void =>
           after(notebooks.getAll(), (all: { id: string }[]) => {
-            take(lastWrittenFirst(all.map((record) => keptFrom(record.id, record))), edited);
+            accept(lastWrittenFirst(all.map((record) => keptFrom(record.id, record))), edited);
           });
         after(read.objectStore('page').get('last'), (id) => {
           if (typeof id !== 'string') newest();
-          else whatever(notebooks.get(id), (record) => take([keptFrom(id, record)], newest));
+          else whatever(notebooks.get(id), (record) => accept([keptFrom(id, record)], newest));
         });
       } catch (error) {
         database.close();

@@ -83,19 +83,19 @@ function sectionsBetween(before: readonly Section[], after: readonly Section[]):
   const known = alone
     ? undefined
     : new Set(before.filter((section) => !after.includes(section)).flatMap(({ cells }) => cells));
-  let listed = !sameList;
+  let isArray = !sameList;
   const cells: Cell[] = [];
   const sections = new Map<string, SectionPatch>();
   for (const section of touched) {
     const was = old.get(section.id);
     cells.push(...newIn(was?.cells ?? [], section.cells, known));
     const patch = sectionBetween(was, section);
-    listed ||= patch.label !== undefined || patch.cells !== undefined;
+    isArray ||= patch.label !== undefined || patch.cells !== undefined;
     sections.set(section.id, patch);
   }
   return {
     ...(cells.length > 0 ? { cells } : {}),
-    ...(listed ? { sections: after.map(({ id }) => sections.get(id) ?? { id }) } : {}),
+    ...(isArray ? { sections: after.map(({ id }) => sections.get(id) ?? { id }) } : {}),
   };
 }
 

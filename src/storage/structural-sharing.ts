@@ -5,7 +5,7 @@ import { allCells, type Notebook } from '../notebook';
  * A notebook that was read anew, with every part that is as it was taken from the one before: so only what differs is
  * worked and drawn again.
  */
-export function sharingStructure(before: Notebook, after: Notebook): Notebook {
+export function shareStructure(before: Notebook, after: Notebook): Notebook {
   const cells = new Map(allCells(before).map((cell) => [cell.id, cell]));
   const sizes = new Map(before.sizes.map((size) => [size.id, size]));
   const sections = new Map(before.sections.map((section) => [section.id, section]));

@@ -46,7 +46,7 @@ export class WriteLock {
   readonly #channel: BroadcastChannel | undefined;
   readonly #locks: LockManager | undefined = navigator.locks;
   #role: Role | undefined;
-  #followed = false;
+  #isFollowed = false;
   #release: (() => void) | undefined;
   #queue: AbortController | undefined;
   #goOn: (() => void) | undefined;
@@ -71,13 +71,13 @@ export class WriteLock {
   }
 
   /** Whether others follow, so that they are to be told. */
-  get followed(): boolean {
-    return this.#followed;
+  get isFollowed(): boolean {
+    return this.#isFollowed;
   }
 
   /** Tells those that follow what is on the desk. */
   broadcast(): void {
-    if (this.#role === 'writing' && this.#followed) this.#say({ say: 'now', text: this.#window.now() });
+    if (this.#role === 'writing' && this.#isFollowed) this.#say({ say: 'now', text: this.#window.now() });
   }
 
   /** Takes the turn: the window that has it keeps what it did and hands over; one that does not answer is not waited for. */
@@ -111,7 +111,7 @@ export class WriteLock {
         this.#follow();
         return undefined;
       }
-      this.#followed = !how.ifAvailable;
+      this.#isFollowed = !how.ifAvailable;
       this.#setRole('writing');
       return new Promise<void>((resolve) => (this.#release = resolve));
     }).catch(() => {
@@ -127,28 +127,28 @@ export class WriteLock {
     this.#request({});
   }
 
-  async #onMessage(told: WindowMessage): Promise<void> {
+  async #onMessage(message: WindowMessage): Promise<void> {
     if (this.#closed) return;
-    switch (told.say) {
+    switch (message.say) {
       case 'here':
-        this.#followed = true;
+        this.#isFollowed = true;
         this.broadcast();
         return;
       case 'now':
-        if (this.#role === 'following') this.#window.received(told.text);
+        if (this.#role === 'following') this.#window.received(message.text);
         return;
       case 'may I':
         if (this.#role !== 'writing') return;
         this.#setRole('following');
         await this.#window.finish();
-        this.#say({ say: 'go on', window: told.window });
+        this.#say({ say: 'go on', window: message.window });
         // Should that window be gone, nobody takes the lock away, and the turn is still here.
         setTimeout(() => {
           if (!this.#closed && this.#release && this.#role === 'following') this.#setRole('writing');
         }, 2 * answersWithin);
         return;
       case 'go on':
-        if (told.window === this.#own) this.#goOn?.();
+        if (message.window === this.#own) this.#goOn?.();
     }
   }
 
@@ -158,7 +158,7 @@ export class WriteLock {
     this.#window.became(part);
   }
 
-  #say(told: WindowMessage): void {
-    if (!this.#closed) this.#channel?.postMessage(told);
+  #say(message: WindowMessage): void {
+    if (!this.#closed) this.#channel?.postMessage(message);
   }
 }

@@ -11,7 +11,7 @@ import {
 
 interface Waiting {
   readonly number: number;
-  readonly asked: TrialsRequest;
+  readonly request: TrialsRequest;
   readonly watch: TrialsWatch;
   answered(results: TrialResults): void;
   dropped(error: Error): void;
@@ -41,10 +41,10 @@ function trialsOf(client: SheetClient): WorkTrials {
     };
     return begun(trials, state);
   });
-  return (asked, watch = {}) => {
-    if (!client.working || watch.signal?.aborted) return Promise.resolve(noTrialResults(asked, 'stopped'));
+  return (request, watch = {}) => {
+    if (!client.working || watch.signal?.aborted) return Promise.resolve(noTrialResults(request, 'stopped'));
     return new Promise((answered, dropped) => {
-      const trials = { number: ++last, asked, watch, answered, dropped };
+      const trials = { number: ++last, request, watch, answered, dropped };
       waiting.push(trials);
       watch.signal?.addEventListener(
         'abort',
@@ -54,7 +54,7 @@ function trialsOf(client: SheetClient): WorkTrials {
             return;
           }
           waiting = waiting.filter((other) => other !== trials);
-          answered(noTrialResults(asked, 'stopped'));
+          answered(noTrialResults(request, 'stopped'));
         },
         { once: true },
       );
@@ -64,16 +64,16 @@ function trialsOf(client: SheetClient): WorkTrials {
 }
 
 function begun(
-  { number, asked, watch, answered, dropped }: Waiting,
+  { number, request, watch, answered, dropped }: Waiting,
   { sheet }: BackgroundState,
 ): BackgroundJob {
-  const results = sheet.trials(number, asked) as Promise<TrialResults>;
+  const results = sheet.trials(number, request) as Promise<TrialResults>;
   return {
     done: results.then(answered, dropped),
     sign(data) {
-      if (isTrialsSign(data) && data.trials === number) watch.progress?.(data.done, asked.trials.length);
+      if (isTrialsSign(data) && data.trials === number) watch.progress?.(data.done, request.trials.length);
     },
-    ended: (why) => answered(noTrialResults(asked, why)),
+    ended: (why) => answered(noTrialResults(request, why)),
   };
 }
 

@@ -18,7 +18,7 @@ export interface WhatIfEvents {
  *
  * @returns ends it
  */
-export function followWhatIfs(client: BackgroundQueue, told: WhatIfEvents): () => void {
+export function followWhatIfs(client: BackgroundQueue, events: WhatIfEvents): () => void {
   let thread: object | undefined;
   const shown = new Map<string, Notebook>();
   /** What-ifs that are not tried again as they are. */
@@ -45,7 +45,7 @@ export function followWhatIfs(client: BackgroundQueue, told: WhatIfEvents): () =
       if (on.some((whatIf) => whatIf.id === id)) continue;
       shown.delete(id);
       void sheet.dropWhatIf(id);
-      told.gone(id);
+      events.gone(id);
     }
     for (const whatIf of on) {
       if (hung.get(whatIf.id) === whatIf) continue;
@@ -60,7 +60,7 @@ export function followWhatIfs(client: BackgroundQueue, told: WhatIfEvents): () =
         shown.delete(whatIf.id);
         if (broken.get(whatIf.id) === whatIf) {
           hung.set(whatIf.id, whatIf);
-          told.failed(whatIf.id, whatIfBrokeDown(whatIf.name));
+          events.failed(whatIf.id, whatIfBrokeDown(whatIf.name));
         }
         broken.set(whatIf.id, whatIf);
       };
@@ -68,7 +68,7 @@ export function followWhatIfs(client: BackgroundQueue, told: WhatIfEvents): () =
         done: answered.then(
           (answer) => {
             broken.delete(whatIf.id);
-            told.answer(whatIf.id, answer);
+            events.answer(whatIf.id, answer);
           },
           () => {
             // Half of what changed may be in it: it is built anew, and not brought on from there.
@@ -80,7 +80,7 @@ export function followWhatIfs(client: BackgroundQueue, told: WhatIfEvents): () =
           if (why === 'broke down') broke();
           if (why !== 'took too long') return;
           hung.set(whatIf.id, whatIf);
-          told.failed(whatIf.id, whatIfTookTooLong(whatIf.name));
+          events.failed(whatIf.id, whatIfTookTooLong(whatIf.name));
         },
       };
     }

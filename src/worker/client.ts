@@ -40,7 +40,7 @@ export interface SheetEvents {
 
 interface Question {
   readonly formula: string;
-  readonly place: CellRef;
+  readonly ref: CellRef;
   answered(checked: Checked): void;
   dropped(error: Error): void;
 }
@@ -84,7 +84,7 @@ export class SheetClient implements BackgroundQueue {
   /** Threads that broke down since everything was last worked. */
   #faults = 0;
   #questions: Question[] = [];
-  #asked: Question | undefined;
+  #pending: Question | undefined;
   #background: BackgroundJob | undefined;
   readonly jobs: JobSource[] = [];
   /** Cells that hung, as they were when they did. */
@@ -115,10 +115,10 @@ export class SheetClient implements BackgroundQueue {
    *
    * @throws Error with a sentence, where the formula takes too long or the sheet does not work
    */
-  check(formula: string, place: CellRef): Promise<Checked> {
+  check(formula: string, ref: CellRef): Promise<Checked> {
     if (!this.#running) return Promise.reject(new Error(notWorking));
     return new Promise((answered, dropped) => {
-      this.#questions.push({ formula, place, answered, dropped });
+      this.#questions.push({ formula, ref, answered, dropped });
       this.#next();
     });
   }
@@ -155,9 +155,9 @@ export class SheetClient implements BackgroundQueue {
     if (running === this.#running) {
       if (this.#standby) {
         this.#dismissStandby();
-        if (this.#busy || this.#background) running.patience.begin();
+        if (this.#busy || this.#background) running.watchdog.begin();
       }
-      if (data === 'updating') running.told = running.sent;
+      if (data === 'updating') running.updating = running.sent;
       else this.#background?.sign?.(data);
     }
     if (data !== 'ready') return;
@@ -171,14 +171,14 @@ export class SheetClient implements BackgroundQueue {
     this.#running?.end();
     this.#running = undefined;
     this.#busy = false;
-    const asked = this.#asked;
-    if (asked) {
-      this.#answered(asked);
-      asked.dropped(new Error(sentence));
+    const question = this.#pending;
+    if (question) {
+      this.#answered(question);
+      question.dropped(new Error(sentence));
     }
-    const beside = this.#background;
+    const job = this.#background;
     this.#background = undefined;
-    beside?.ended?.(why);
+    job?.ended?.(why);
   }
 
   #dropQuestions(sentence: string): void {
@@ -215,12 +215,12 @@ export class SheetClient implements BackgroundQueue {
     else this.#next();
   }
 
-  #work(running: Running, changes: Changes, told: readonly Cell[] | null): void {
+  #work(running: Running, changes: Changes, updating: readonly Cell[] | null): void {
     const waiting = new Set(this.#waiting);
     const hold = changes.put.filter((cell) => waiting.has(cell.id) || this.#hung.get(cell.id) === cell);
     // A thread that hangs before it takes this up hangs by what goes on beside.
-    running.sent = told;
-    running.told = this.#background ? [] : told;
+    running.sent = updating;
+    running.updating = this.#background ? [] : updating;
     this.#call(
       running,
       () =>
@@ -237,12 +237,12 @@ export class SheetClient implements BackgroundQueue {
   }
 
   #ask(running: Running, question: Question): void {
-    running.told = [];
-    this.#asked = question;
+    running.updating = [];
+    this.#pending = question;
     this.#call(
       running,
       () =>
-        (running.sheet.check(question.formula, question.place) as Promise<Checked>).then(
+        (running.sheet.check(question.formula, question.ref) as Promise<Checked>).then(
           (checked) => () => question.answered(checked),
           // It only reads: the thread is as it was.
           (error: unknown) => () => question.dropped(new Error(brokeDown(messageOf(error)))),
@@ -255,21 +255,21 @@ export class SheetClient implements BackgroundQueue {
   }
 
   #answered(question: Question): void {
-    this.#asked = undefined;
+    this.#pending = undefined;
     this.#questions = this.#questions.filter((other) => other !== question);
   }
 
   /** One call at a time; what a thread that was stopped meanwhile still has to say is not listened to. */
-  #call<Reply>(running: Running, call: () => Promise<Reply>, take: (reply: Reply) => void): void {
+  #call<Reply>(running: Running, call: () => Promise<Reply>, accept: (reply: Reply) => void): void {
     this.#busy = true;
-    running.patience.begin();
+    running.watchdog.begin();
     call().then(
       (reply) => {
         if (this.#running !== running) return;
-        running.patience.end();
+        running.watchdog.end();
         this.#busy = false;
         if (this.#background) this.#awaitBackground(running);
-        this.#hand(() => take(reply));
+        this.#hand(() => accept(reply));
       },
       (error: unknown) => this.#broke(running, messageOf(error)),
     );
@@ -290,7 +290,7 @@ export class SheetClient implements BackgroundQueue {
       const done = (): void => {
         if (this.#background !== work) return;
         this.#background = undefined;
-        if (!this.#busy) running.patience.end();
+        if (!this.#busy) running.watchdog.end();
         this.#next();
       };
       work.done.then(done, done);
@@ -300,8 +300,8 @@ export class SheetClient implements BackgroundQueue {
 
   #awaitBackground(running: Running): void {
     // No cell of the notebook is to blame for it.
-    running.told = [];
-    running.patience.begin();
+    running.updating = [];
+    running.watchdog.begin();
   }
 
   /** A thread has not beaten for a while. */
@@ -309,7 +309,7 @@ export class SheetClient implements BackgroundQueue {
     const standby = this.#standby;
     if (running === this.#running) {
       // On opening, every formula is told at once: none of them is the one to leave out.
-      this.#standBy(running.told);
+      this.#standBy(running.updating);
     } else if (running === standby?.running && standby.without !== null) {
       this.#dismissStandby();
       this.#standBy(null);
@@ -338,12 +338,12 @@ export class SheetClient implements BackgroundQueue {
     );
     const changes = changesBetween(null, notebook);
     running.shown = notebook;
-    running.patience.begin();
+    running.watchdog.begin();
     const ids = hold.map((cell) => cell.id);
     const answered = running.sheet.update(changes, ids, [...later]) as Promise<Answer>;
     answered.then(
       (answer) => {
-        running.patience.end();
+        running.watchdog.end();
         if (this.#standby !== standby) return;
         // A beat of the other may have been on its way here all the time.
         standby.verdict = setTimeout(() => this.#takeOver(standby, answer), this.#limit / 8);
@@ -366,10 +366,10 @@ export class SheetClient implements BackgroundQueue {
     // What was changed meanwhile is not what hung.
     const now = new Set(allCells(this.#newest!));
     const hung = without?.filter((cell) => now.has(cell)) ?? [];
-    const told = hung.map((cell) => cell.label);
+    const labels = hung.map((cell) => cell.label);
     this.#hand(() => {
       this.#on.answer(answer);
-      if (told.length > 0) this.#on.quarantined(idsOf(hung), tookTooLong(told));
+      if (labels.length > 0) this.#on.quarantined(idsOf(hung), tookTooLong(labels));
     });
   }
 
@@ -395,7 +395,7 @@ export class SheetClient implements BackgroundQueue {
     // Of a silent thread and a broken one, the silent one may still come to something.
     if (running === this.#standby?.running) {
       this.#dismissStandby();
-      this.#running?.patience.begin();
+      this.#running?.watchdog.begin();
     }
     if (running !== this.#running) return;
     const sentence = running.ready ? brokeDown(message) : didNotStart;

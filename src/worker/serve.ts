@@ -14,9 +14,9 @@ import { inTurn, Trials, WorkedSheet } from '../engine/lazy';
 /** The sheet as it is called from another thread. */
 export interface ServedSheet {
   update(changes: Changes, hold: readonly string[], later?: readonly string[]): Answer;
-  check(formula: string, place: CellRef): Checked;
+  check(formula: string, ref: CellRef): Checked;
   /** Works trials beside everything else; how far they are is told by messages with their number. */
-  trials(number: number, asked: TrialsRequest): TrialResults;
+  trials(number: number, request: TrialsRequest): TrialResults;
   stopTrials(number: number): void;
   /** Brings a what-if to another state of itself, beside everything else. */
   updateWhatIf(id: string, changes: Changes, hold: readonly string[]): Answer;
@@ -50,23 +50,23 @@ export function serve(endpoint: Endpoint): void {
   const workTrials = inTurn(new Trials(sheet, progress));
   const whatIfs = new Map<string, WorkedSheet>();
   const underWay = new Map<number, AbortController>();
-  let beside = 0;
+  let jobs = 0;
   expose(
     {
       async update(changes: Changes, hold: readonly string[], later: readonly string[] = []) {
-        if (beside > 0) endpoint.postMessage('updating');
+        if (jobs > 0) endpoint.postMessage('updating');
         lastSign = performance.now();
         const answer = await sheet.update(changes, hold, later);
         return transfer(answer, [answer.numbers.buffer as ArrayBuffer]);
       },
-      check: (formula: string, place: CellRef) => sheet.check(formula, place),
-      async trials(number: number, asked: TrialsRequest) {
+      check: (formula: string, ref: CellRef) => sheet.check(formula, ref),
+      async trials(number: number, request: TrialsRequest) {
         const stop = new AbortController();
-        beside++;
+        jobs++;
         underWay.set(number, stop);
         let message = performance.now();
         try {
-          const results = await workTrials(asked, {
+          const results = await workTrials(request, {
             signal: stop.signal,
             progress(done) {
               const now = performance.now();
@@ -77,7 +77,7 @@ export function serve(endpoint: Endpoint): void {
           });
           return transfer(results, [results.numbers.buffer as ArrayBuffer]);
         } finally {
-          beside--;
+          jobs--;
           underWay.delete(number);
         }
       },
@@ -85,12 +85,12 @@ export function serve(endpoint: Endpoint): void {
       async updateWhatIf(id: string, changes: Changes, hold: readonly string[]) {
         const whatIf = whatIfs.get(id) ?? new WorkedSheet(progress);
         whatIfs.set(id, whatIf);
-        beside++;
+        jobs++;
         try {
           const answer = await inSlices(whatIf.updating(changes, hold));
           return transfer(answer, [answer.numbers.buffer as ArrayBuffer]);
         } finally {
-          beside--;
+          jobs--;
         }
       },
       dropWhatIf: (id: string) => void whatIfs.delete(id),

@@ -20,12 +20,12 @@ export interface ThreadEvents {
 export class Running {
   readonly thread: SheetThread;
   readonly sheet: Remote<ServedSheet>;
-  readonly patience: Watchdog;
+  readonly watchdog: Watchdog;
   ready = false;
   /** The notebook it holds; null where it holds none yet. */
   shown: Notebook | null = null;
   /** The cells it is told at the moment; null where no one cell is to blame for what happens. */
-  told: readonly Cell[] | null = null;
+  updating: readonly Cell[] | null = null;
   /** Cells it has been sent in the midst of other work, and has not said yet that it took up. */
   sent: readonly Cell[] | null = null;
 
@@ -33,10 +33,10 @@ export class Running {
   constructor(thread: SheetThread, limit: number, on: ThreadEvents) {
     this.thread = thread;
     this.sheet = wrap<ServedSheet>(thread);
-    this.patience = new Watchdog(limit, () => on.silent(this));
+    this.watchdog = new Watchdog(limit, () => on.silent(this));
     thread.addEventListener('message', (event) => {
       const { data } = event as MessageEvent<unknown>;
-      this.patience.sign();
+      this.watchdog.sign();
       this.ready ||= data === 'ready';
       on.message(this, data);
     });
@@ -46,7 +46,7 @@ export class Running {
   }
 
   end(): void {
-    this.patience.end();
+    this.watchdog.end();
     this.thread.terminate();
   }
 }

@@ -136,7 +136,7 @@ export class Calculation {
   }
 
   /** Works the notebook with some changes, many times over, without making them. */
-  readonly trials: WorkTrials = (...asked) => this.#follower.trials(...asked);
+  readonly trials: WorkTrials = (...given) => this.#follower.trials(...given);
 
   followWhatIfs(events: WhatIfEvents): Promise<() => void> {
     return this.#follower.followWhatIfs(events);

@@ -34,17 +34,17 @@ export function showNumber(value: number, unit: Unit, settings: Settings, writte
   if (!isDimension(unit)) return '';
   const { decimal } = settings;
   if (written === 'percent') return writePercent(value, { decimal });
-  if (written === 'metres') return writeNumber(value / yarnUnit(settings).cm, { decimal, places: 0 });
+  if (written === 'metres') return writeNumber(value / yarnUnit(settings).cm, { decimal, decimals: 0 });
   if (sameUnit(unit, length)) return writeFineLength(value, { unit: settings.length, decimal });
   if (isGauge(unit)) return writeGauge(value, settings.gaugeOver, { decimal });
   // Endless degrees of freedom, as the sheet holds them.
   if (sameUnit(unit, plain) && value >= 1e9) return '∞';
   if (isCount(unit) || sameUnit(unit, mass))
-    return writeNumber(value, { decimal, places: isWhole(value) ? 0 : 1 });
+    return writeNumber(value, { decimal, decimals: isWhole(value) ? 0 : 1 });
   const lengths = unit.length ?? 0;
   const converted = settings.length === 'in' ? value / cmPerInch ** lengths : value;
-  if (lengths >= 2) return writeNumber(converted, { decimal, places: 0 });
-  return writeNumber(converted, { decimal, places: isWhole(converted) ? 0 : 2 });
+  if (lengths >= 2) return writeNumber(converted, { decimal, decimals: 0 });
+  return writeNumber(converted, { decimal, decimals: isWhole(converted) ? 0 : 2 });
 }
 
 /** A stored number as it stands in an editor: whole, so that leaving it untouched loses nothing. */
@@ -210,12 +210,12 @@ export function fromWhere(entry: Entry, sizes: readonly Size[]): string {
 /** The texts of a place, each once with the sizes it is for. */
 export function textsOf(workspace: Workspace, cell: string, key: string): { text: string; sizes: string }[] {
   const results = workspace.results(cell);
-  const told = new Map<string, string[]>();
+  const grouped = new Map<string, string[]>();
   for (const size of workspace.sizes) {
     const text = results.text(size.id, cell, key);
-    if (text !== undefined) told.set(text, [...(told.get(text) ?? []), size.label]);
+    if (text !== undefined) grouped.set(text, [...(grouped.get(text) ?? []), size.label]);
   }
-  return [...told].map(([text, sizes]) => ({
+  return [...grouped].map(([text, sizes]) => ({
     text,
     sizes: sizes.length === workspace.sizes.length ? '' : sizes.join(', '),
   }));
@@ -231,16 +231,16 @@ export interface ShownError {
 /** The troubles of a place, each told once with the sizes it concerns. */
 export function errorsOf(workspace: Workspace, cell: string, key: string): ShownError[] {
   const results = workspace.results(cell);
-  const told = new Map<string, { sizes: string[]; from?: CellRef }>();
+  const grouped = new Map<string, { sizes: string[]; from?: CellRef }>();
   for (const size of workspace.sizes) {
     const error = results.error(size.id, cell, key);
     // Where the trouble starts in the same cell, it is told there, a few lines above.
     if (!error || error.from?.cell === cell) continue;
-    const same = told.get(error.message) ?? { sizes: [], ...(error.from ? { from: error.from } : {}) };
+    const same = grouped.get(error.message) ?? { sizes: [], ...(error.from ? { from: error.from } : {}) };
     same.sizes.push(size.label);
-    told.set(error.message, same);
+    grouped.set(error.message, same);
   }
-  return [...told].map(([message, { sizes, ...rest }]) => ({
+  return [...grouped].map(([message, { sizes, ...rest }]) => ({
     message,
     sizes: sizes.length === workspace.sizes.length ? '' : sizes.join(', '),
     ...rest,

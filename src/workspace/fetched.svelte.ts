@@ -5,7 +5,7 @@ import { fetched } from './fetching';
  * again then. Where it does not come, the next reader tries again.
  *
  * @example
- * const asked = new FetchedPart(() => import('../notebook/asked-of-measures'));
+ * const asked = new FetchedPart(() => import('../notebook/measure-questions'));
  * asked.part?.questionsAbout(cell, sizes, settings)
  */
 export class FetchedPart<Part> {

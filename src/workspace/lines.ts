@@ -73,7 +73,7 @@ function bodyOf(cell: Cell, opened: boolean): Line[] {
     (output) => output.shown === 'line' || (opened && output.shown === 'detail'),
   );
   const all = (parts: readonly (Input | Output)[]): ValueLine[] => parts.map((part) => valueLine(part));
-  const lined = all(inputs.filter((input) => !isAside(input)));
+  const lined = all(inputs.filter((input) => !isSecondary(input)));
   switch (cell.kind) {
     case 'formula':
       return [valueLine(inputs[0]!, 'own')];
@@ -139,7 +139,7 @@ const asides = new Set([
 ]);
 
 /** Whether an input stands in the sentence of its cell, stretch or edge rather than on a line of its own. */
-function isAside(input: Input): boolean {
+function isSecondary(input: Input): boolean {
   if (input.shared) return true;
   const field = input.key.split('.').at(-1) ?? '';
   return asides.has(field) && 'value' in input.entry;
@@ -150,6 +150,6 @@ export function asidesOf(cell: Cell, part?: string): Input[] {
   return inputsOf(cell).filter((input) => {
     const own =
       part === undefined ? cell.kind === 'fit' || !input.key.includes('.') : input.key.startsWith(`${part}.`);
-    return own && isAside(input);
+    return own && isSecondary(input);
   });
 }

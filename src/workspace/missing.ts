@@ -14,9 +14,9 @@ export interface Missing {
  * @example missingAt(workspace, places)
  * // [{ from: the stitches of the swatch, message: 'Stitches counted is empty: type a value, …', sizes: '' }]
  */
-export function missingAt(workspace: Workspace, places: readonly CellRef[]): Missing[] {
+export function missingAt(workspace: Workspace, refs: readonly CellRef[]): Missing[] {
   const found = new Map<string, { from: CellRef; message: string; sizes: Set<string> }>();
-  for (const { cell, key } of places) {
+  for (const { cell, key } of refs) {
     const results = workspace.results(cell);
     for (const size of workspace.sizes) {
       const error = results.error(size.id, cell, key);

@@ -13,10 +13,10 @@ export function wordsSource(workspace: Workspace): PatternSource & WorkingSource
     truth: (size, cell, key) => workspace.results(cell).truth(size, cell, key),
     errorAt: (size, cell, key) => workspace.results(cell).error(size, cell, key)?.message,
     unit: (cell, key) => workspace.results(cell).unit(cell, key),
-    plan(size, cell): Piece | { readonly trouble: string } {
+    plan(size, cell): Piece | { readonly problem: string } {
       const worked = workedPiece(workspace, cell, size);
       if ('plan' in worked) return worked.plan;
-      return { trouble: worked.error ?? 'This piece is not worked yet.' };
+      return { problem: worked.error ?? 'This piece is not worked yet.' };
     },
   };
 }

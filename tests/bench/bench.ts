@@ -37,7 +37,7 @@ function ratio({ ours, theirs }: { ours: readonly number[]; theirs: readonly num
  */
 export async function bench(measure: Measure, thread: string, dist: string): Promise<boolean> {
   const figures: Figure[] = [];
-  const tell = (name: string, value: number, unit: Figure['unit'], budget?: number): void => {
+  const report = (name: string, value: number, unit: Figure['unit'], budget?: number): void => {
     figures.push({
       name,
       value: Number(value.toPrecision(4)),
@@ -48,39 +48,43 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
     console.log(`${name}: ${value.toFixed(2)}${unit && ` ${unit}`}${against}`);
   };
 
-  const tellPainted = (name: string, times: readonly number[], budget?: number): void => {
-    tell(`key press to painted result, ${name}, median`, median(times), 'ms');
-    tell(`key press to painted result, ${name}, 95th percentile`, quantile(times, 0.95), 'ms', budget);
-    tell(`key press to painted result, ${name}, longest`, Math.max(...times), 'ms');
+  const reportPainted = (name: string, times: readonly number[], budget?: number): void => {
+    report(`key press to painted result, ${name}, median`, median(times), 'ms');
+    report(`key press to painted result, ${name}, 95th percentile`, quantile(times, 0.95), 'ms', budget);
+    report(`key press to painted result, ${name}, longest`, Math.max(...times), 'ms');
   };
 
   const opened = await measure.opening(thread, 300, 5);
-  tell('opening 12 × 300, first size', median(opened.first), 'ms');
-  tell('opening 12 × 300, all sizes', median(opened.all), 'ms', 1000);
+  report('opening 12 × 300, first size', median(opened.first), 'ms');
+  report('opening 12 × 300, all sizes', median(opened.all), 'ms', 1000);
   const raw300 = await measure.againstRaw(300, 120);
-  tell('edit of a swatch, 12 × 300, ours ÷ raw', ratio(raw300), '', 1.5);
-  tell('edit of a swatch, 12 × 1000, ours ÷ raw', ratio(await measure.againstRaw(1000, 40)), '', 1.5);
-  tell(
+  report('edit of a swatch, 12 × 300, ours ÷ raw', ratio(raw300), '', 1.5);
+  report('edit of a swatch, 12 × 1000, ours ÷ raw', ratio(await measure.againstRaw(1000, 40)), '', 1.5);
+  report(
     'edit of a swatch, 12 × 300, with 3000 unrelated ÷ without',
     ratio(await measure.withUnrelated(300, 3000, 60)),
     '',
     1.5,
   );
-  tell(
+  report(
     'edit of a swatch, 12 × 300, thread to results',
     median(await measure.throughThread(thread, 300, 120)),
     'ms',
     16.7,
   );
-  tell('edit of a swatch, 12 × 300, raw', median(raw300.theirs), 'ms');
-  tell('edit of a swatch, 12 × 300, ours ÷ plain TypeScript', ratio(await measure.againstPlain(300, 60)), '');
+  report('edit of a swatch, 12 × 300, raw', median(raw300.theirs), 'ms');
+  report(
+    'edit of a swatch, 12 × 300, ours ÷ plain TypeScript',
+    ratio(await measure.againstPlain(300, 60)),
+    '',
+  );
   const [near, far] = [await measure.byDependents(40), await measure.byUnrelated(40)];
   const grown = near.at(-1)!;
-  tell('edit, a dependent’s cost among 9990 ÷ among 999, ours', grown.ours / near.at(-2)!.ours / 10, '');
-  tell('edit, a dependent’s cost among 9990 ÷ among 999, raw', grown.raw / near.at(-2)!.raw / 10, '');
-  tell('edit with 9990 dependents, ours ÷ raw', grown.ours / grown.raw, '', 2);
-  tell('edit beside 9890 unrelated cells − beside none, ours', far.at(-1)!.ours - far[0]!.ours, 'ms');
-  tell('edit beside 9890 unrelated cells − beside none, raw', far.at(-1)!.raw - far[0]!.raw, 'ms');
+  report('edit, a dependent’s cost among 9990 ÷ among 999, ours', grown.ours / near.at(-2)!.ours / 10, '');
+  report('edit, a dependent’s cost among 9990 ÷ among 999, raw', grown.raw / near.at(-2)!.raw / 10, '');
+  report('edit with 9990 dependents, ours ÷ raw', grown.ours / grown.raw, '', 2);
+  report('edit beside 9890 unrelated cells − beside none, ours', far.at(-1)!.ours - far[0]!.ours, 'ms');
+  report('edit beside 9890 unrelated cells − beside none, raw', far.at(-1)!.raw - far[0]!.raw, 'ms');
   await mkdir('reports', { recursive: true });
   await writeFile(
     'reports/growth.svg',
@@ -90,55 +94,60 @@ export async function bench(measure: Measure, thread: string, dist: string): Pro
     ]),
   );
   const whatIfs = await measure.whatIfTimes(thread, 300, 60);
-  tell('opening a what-if, 12 × 300, all sizes', median(whatIfs.opening), 'ms', 300);
-  tell('edit of a swatch under a what-if, 12 × 300, ÷ the edit itself', ratio(whatIfs.later), '', 2);
-  tell(
+  report('opening a what-if, 12 × 300, all sizes', median(whatIfs.opening), 'ms', 300);
+  report('edit of a swatch under a what-if, 12 × 300, ÷ the edit itself', ratio(whatIfs.later), '', 2);
+  report(
     'edit of a swatch with four what-ifs, thread to results of the notebook',
     median(whatIfs.four),
     'ms',
     16.7,
   );
-  tell('the same while what-ifs are being worked', median(whatIfs.typing), 'ms');
+  report('the same while what-ifs are being worked', median(whatIfs.typing), 'ms');
   const range = await measure.rangeTimes(thread, 200, 5);
-  tell('a range of 200 steps × 9 sizes, first notebook', median(range), 'ms', 1000);
-  const doubt = await measure.doubtAgainstPlain(300, 8);
-  tell('give or take of every result, 12 × 300, ours ÷ plain TypeScript', ratio(doubt), '');
-  tell('give or take of every result, 12 × 300', median(doubt.ours), 'ms');
+  report('a range of 200 steps × 9 sizes, first notebook', median(range), 'ms', 1000);
+  const uncertainty = await measure.uncertaintyAgainstPlain(300, 8);
+  report('give or take of every result, 12 × 300, ours ÷ plain TypeScript', ratio(uncertainty), '');
+  report('give or take of every result, 12 × 300', median(uncertainty.ours), 'ms');
   for (const [name, { ours, raw, plain }] of [
     ['a range of 1000 steps, 12 × 100', await measure.bulkRange(100, 1000)],
     ['four what-ifs after an edit, 12 × 300', await measure.bulkWhatIfs(300, 20)],
   ] as const) {
-    tell(`${name}, ours ÷ plain TypeScript`, ours / plain, '');
-    tell(`${name}, raw ÷ plain TypeScript: no sheet on HyperFormula gets below it`, raw / plain, '');
-    tell(`${name}, ours ÷ raw`, ours / raw, '');
+    report(`${name}, ours ÷ plain TypeScript`, ours / plain, '');
+    report(`${name}, raw ÷ plain TypeScript: no sheet on HyperFormula gets below it`, raw / plain, '');
+    report(`${name}, ours ÷ raw`, ours / raw, '');
   }
   const painted = await keyToPaint(100);
-  tellPainted('first notebook', painted, 50);
+  reportPainted('first notebook', painted, 50);
   for (const cells of [300, 1000]) {
     const page = await inGarment(cells, 30);
     const called = `12 × ${cells}`;
-    tell(`opening ${called} in the page, to readable`, page.readable, 'ms', cells === 300 ? 1000 : undefined);
-    tell(`opening ${called} in the page, to all results`, page.worked, 'ms');
-    tellPainted(called, page.painted);
-    tell(`scrolling through ${called}, long tasks`, page.scrolled.long, '', 0);
-    tell(`scrolling through ${called}, longest of them`, page.scrolled.longest, 'ms');
+    report(
+      `opening ${called} in the page, to readable`,
+      page.readable,
+      'ms',
+      cells === 300 ? 1000 : undefined,
+    );
+    report(`opening ${called} in the page, to all results`, page.worked, 'ms');
+    reportPainted(called, page.painted);
+    report(`scrolling through ${called}, long tasks`, page.scrolled.long, '', 0);
+    report(`scrolling through ${called}, longest of them`, page.scrolled.longest, 'ms');
   }
   const visit = await firstVisit(4);
-  tell('first visit, processor 4 × as slow, to readable cells', visit.readable, 'ms');
-  tell('first visit, processor 4 × as slow, to first results', visit.worked, 'ms');
+  report('first visit, processor 4 × as slow, to readable cells', visit.readable, 'ms');
+  report('first visit, processor 4 × as slow, to first results', visit.worked, 'ms');
   const picture = await resultsToPicture(50);
-  tell('results to picture drawn, 9 sizes × 200 rows, median', median(picture.drawn), 'ms', 16.7);
-  tell('results to picture on the screen, 9 sizes × 200 rows, median', median(picture.painted), 'ms');
+  report('results to picture drawn, 9 sizes × 200 rows, median', median(picture.drawn), 'ms', 16.7);
+  report('results to picture on the screen, 9 sizes × 200 rows, median', median(picture.painted), 'ms');
   const { early, late } = await heldAfterEdits();
-  tell('heap after 600 edits', late.bytes / 1e6, 'MB');
-  tell('heap, edit 600 ÷ edit 100', late.bytes / early.bytes, '', 1.05);
+  report('heap after 600 edits', late.bytes / 1e6, 'MB');
+  report('heap, edit 600 ÷ edit 100', late.bytes / early.bytes, '', 1.05);
   // Told, not promised: what was shown last stays with the framework until something else is shown.
-  tell('listeners, edit 600 less edit 100', late.listeners - early.listeners, '');
-  tell('canvases, edit 600 less edit 100', late.canvases - early.canvases, '');
+  report('listeners, edit 600 less edit 100', late.listeners - early.listeners, '');
+  report('canvases, edit 600 less edit 100', late.canvases - early.canvases, '');
   const { first, later } = await loads(dist);
-  tell('JavaScript and CSS before the first cells can be read, gzip', first / 1000, 'kB', 90);
-  tell('loaded later, gzip', later / 1000, 'kB', 300);
-  for (const { file, bytes } of await parts(dist)) tell(`${file}, gzip`, bytes / 1000, 'kB');
+  report('JavaScript and CSS before the first cells can be read, gzip', first / 1000, 'kB', 90);
+  report('loaded later, gzip', later / 1000, 'kB', 300);
+  for (const { file, bytes } of await parts(dist)) report(`${file}, gzip`, bytes / 1000, 'kB');
 
   const held = figures.map(({ name, value, budget }) => ({
     name,

@@ -69,9 +69,9 @@ function watchOpening(): { opened: Promise<{ readable: number; worked: number }>
     await painted();
     return performance.now() - given;
   };
-  const leaf = (): HTMLElement | null => document.querySelector('main [aria-label="Bench"]');
+  const grid = (): HTMLElement | null => document.querySelector('main [aria-label="Bench"]');
   const opened = (async () => ({
-    readable: await until(() => leaf() !== null),
+    readable: await until(() => grid() !== null),
     worked: await until(() => document.querySelector('main')!.ariaBusy === 'false'),
   }))();
   return { opened };

@@ -16,14 +16,14 @@ export function firstVisit(slower: number): Promise<FirstVisit> {
     await page.addInitScript(() => {
       const times = { readable: 0, worked: 0 };
       Object.assign(globalThis, { firstVisit: times });
-      const look = (): void => {
-        const place = document.querySelector('main [data-place][data-key="start_width"][data-size]');
-        if (place && times.readable === 0) times.readable = performance.now();
-        if (/\d/.test(place?.textContent ?? '')) times.worked = performance.now();
-        else requestAnimationFrame(look);
+      const check = (): void => {
+        const element = document.querySelector('main [data-place][data-key="start_width"][data-size]');
+        if (element && times.readable === 0) times.readable = performance.now();
+        if (/\d/.test(element?.textContent ?? '')) times.worked = performance.now();
+        else requestAnimationFrame(check);
       };
       // A frame is asked for in the one before it: what is found in it has been painted once already.
-      requestAnimationFrame(look);
+      requestAnimationFrame(check);
     });
     await page.goto(address);
     const times = await page.waitForFunction(

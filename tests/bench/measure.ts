@@ -31,24 +31,24 @@ const warmUp = 15;
 
 /** An edit of the swatch in a notebook of so many cells: our sheet, and HyperFormula alone. */
 export async function againstRaw(cells: number, turns: number): Promise<Pairs> {
-  const following = await followed(garment(cells));
+  const following = await signalsOf(garment(cells));
   const { engines, rowOf } = rawEngines(garment(cells));
   const row = rowOf('body', 'sts.0.count');
-  let told = 0;
+  let stated = 0;
   return pairs(
     turns,
     (turn) => following.reswatch(gaugeAt(turn)),
     (turn) => {
       for (const engine of engines)
-        told += engine.setCellContents({ sheet: 0, col: 0, row }, gaugeAt(turn)).length;
-      if (told === 0) throw new Error('Nothing was worked.');
+        stated += engine.setCellContents({ sheet: 0, col: 0, row }, gaugeAt(turn)).length;
+      if (stated === 0) throw new Error('Nothing was worked.');
     },
   );
 }
 
 /** The same edit with cells beside it that have nothing to do with it, and without. */
 export async function withUnrelated(cells: number, unrelated: number, turns: number): Promise<Pairs> {
-  const [beside, alone] = [await followed(garment(cells, unrelated)), await followed(garment(cells))];
+  const [beside, alone] = [await signalsOf(garment(cells, unrelated)), await signalsOf(garment(cells))];
   return pairs(
     turns,
     (turn) => beside.reswatch(gaugeAt(turn)),
@@ -58,7 +58,7 @@ export async function withUnrelated(cells: number, unrelated: number, turns: num
 
 /** The same edit, and the arithmetic of it written out in TypeScript. */
 export async function againstPlain(cells: number, turns: number): Promise<Pairs> {
-  const following = await followed(garment(cells));
+  const following = await signalsOf(garment(cells));
   const { sizes } = following.notebook;
   let sum = 0;
   const result = await pairs(
@@ -85,7 +85,7 @@ export async function againstPlain(cells: number, turns: number): Promise<Pairs>
  * The give or take of every number of a notebook in every size, after an edit of its swatch; and in plain TypeScript
  * the arithmetic that it takes: the garment as it is, and with each of its three sources a little to either side.
  */
-export async function doubtAgainstPlain(cells: number, turns: number): Promise<Pairs> {
+export async function uncertaintyAgainstPlain(cells: number, turns: number): Promise<Pairs> {
   const sheet = new WorkedSheet();
   const trials = inTurn(new Trials(sheet));
   let notebook = garment(cells);
@@ -186,7 +186,7 @@ export async function opening(
 }
 
 /** A sheet in this thread that follows a notebook, results and all. */
-async function followed(first: Notebook) {
+async function signalsOf(first: Notebook) {
   const sheet = new WorkedSheet();
   const results = new Results();
   const opened = await sheet.update(changesBetween(null, first));

@@ -86,11 +86,11 @@ function arrival(): { all: Promise<Watched> } {
     const observer = new MutationObserver(() => {
       observer.disconnect();
       const { arrived } = watched;
-      const look = (): void => {
+      const check = (): void => {
         if (watched.drawn > arrived && watched.painted >= watched.drawn) resolve({ ...watched, arrived });
-        else setTimeout(look, 4);
+        else setTimeout(check, 4);
       };
-      look();
+      check();
     });
     observer.observe(row, { childList: true, characterData: true, subtree: true });
   });

@@ -27,6 +27,6 @@ export function rawEngines(notebook: Notebook): {
   });
   return {
     engines,
-    rowOf: (cell, key) => plans.findIndex(({ place }) => place.cell === cell && place.key === key),
+    rowOf: (cell, key) => plans.findIndex(({ ref }) => ref.cell === cell && ref.key === key),
   };
 }

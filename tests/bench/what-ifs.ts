@@ -14,10 +14,10 @@ const warmUp = 10;
 function following(file: string) {
   const results = new Results();
   const whatIfs = new Map<string, Results>();
-  const heard: { what: string; at: number }[] = [];
+  const received: { what: string; at: number }[] = [];
   let wake = (): void => {};
   const hear = (what: string): void => {
-    heard.push({ what, at: performance.now() });
+    received.push({ what, at: performance.now() });
     wake();
   };
   const client = new SheetClient(() => threadInNode(file), {
@@ -44,12 +44,12 @@ function following(file: string) {
   /** When so many of a kind have been heard since a place in what was heard. */
   async function until(from: number, what: string, times = 1): Promise<number> {
     for (;;) {
-      const found = heard.slice(from).filter((one) => one.what === what)[times - 1];
+      const found = received.slice(from).filter((one) => one.what === what)[times - 1];
       if (found) return found.at;
       await new Promise<void>((resolve) => (wake = resolve));
     }
   }
-  return { client, results, whatIfs, heard, until };
+  return { client, results, whatIfs, received, until };
 }
 
 function whatIf(id: string, bust: number): WhatIf {
@@ -74,7 +74,7 @@ export interface WhatIfTimes {
 
 /** What-ifs of a notebook of so many cells in twelve sizes, all of which depend on its swatch. */
 export async function whatIfTimes(file: string, cells: number, turns: number): Promise<WhatIfTimes> {
-  const { client, results, whatIfs, heard, until } = following(file);
+  const { client, results, whatIfs, received, until } = following(file);
   const last = lastWidthOf(cells);
   let notebook: Notebook = garment(cells);
   let gauge = 13;
@@ -89,9 +89,9 @@ export async function whatIfTimes(file: string, cells: number, turns: number): P
   for (let turn = 0; turn < 5; turn++) {
     const { whatIfs: _off, ...off } = notebook;
     client.show(off);
-    await until(heard.length, 'notebook');
+    await until(received.length, 'notebook');
     notebook = { ...off, whatIfs: [whatIf(`w${turn}`, 97)] };
-    const from = heard.length;
+    const from = received.length;
     const start = performance.now();
     client.show(notebook);
     opening.push((await until(from, `w${turn}`)) - start);
@@ -100,26 +100,26 @@ export async function whatIfTimes(file: string, cells: number, turns: number): P
   const later = { ours: [] as number[], theirs: [] as number[] };
   for (let turn = 0; turn < turns + warmUp; turn++) {
     notebook = edited();
-    const from = heard.length;
+    const from = received.length;
     const start = performance.now();
     client.show(notebook);
     const own = await until(from, 'notebook');
-    const beside = await until(from, 'w4');
+    const answered = await until(from, 'w4');
     if (turn < warmUp) continue;
-    later.ours.push(beside - own);
+    later.ours.push(answered - own);
     later.theirs.push(own - start);
   }
   if (whatIfs.get('w4')!.number('s11', last, 'value') === undefined) throw new Error('Nothing was worked.');
 
   async function quiet(): Promise<void> {
-    for (let before = -1; before !== heard.length;) {
-      before = heard.length;
+    for (let before = -1; before !== received.length;) {
+      before = received.length;
       await new Promise((resolve) => setTimeout(resolve, 80));
     }
   }
   const ids = ['a', 'b', 'c', 'd'];
   notebook = { ...notebook, whatIfs: ids.map((id, at) => whatIf(id, 85 + at)) };
-  let from = heard.length;
+  let from = received.length;
   client.show(notebook);
   for (const id of ids) await until(from, id);
   await quiet();
@@ -128,7 +128,7 @@ export async function whatIfTimes(file: string, cells: number, turns: number): P
   for (let turn = 0; turn < turns + warmUp; turn++) {
     for (const times of [four, typing]) {
       notebook = edited();
-      from = heard.length;
+      from = received.length;
       const start = performance.now();
       client.show(notebook);
       const own = await until(from, 'notebook');

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright';
 import { beforeAll, expect, it } from 'vitest';
 import { begin, settled, type } from './workspace';
-import { wrong } from './looks';
+import { wrong } from './appearances';
 import { day, ownColours, under } from './settings';
 import { visiting } from './visiting';
 

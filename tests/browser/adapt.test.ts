@@ -24,7 +24,7 @@ async function typeOwn(group: string, label: string, value: string): Promise<voi
 }
 
 /** A row of the comparison: the pattern's number, mine, and the difference, as shown. */
-async function beside(group: string, label: string): Promise<string[]> {
+async function sideBySide(group: string, label: string): Promise<string[]> {
   return page.$$eval(
     'section[aria-labelledby="adapt-beside"] tbody',
     (bodies, [wanted, row]) =>
@@ -80,8 +80,8 @@ describe('a printed pattern in nine sizes, put in by pasting', () => {
     await settled(page);
     // At the pattern's own gauge every number is the pattern's.
     await page.getByLabel('Shown for').selectOption({ label: '5X' });
-    expect(await beside('Back', 'Start')).toEqual(['182', '182', '0']);
-    expect(await beside('Sleeves', 'Stitches picked up')).toEqual(['138', '138', '0']);
+    expect(await sideBySide('Back', 'Start')).toEqual(['182', '182', '0']);
+    expect(await sideBySide('Sleeves', 'Stitches picked up')).toEqual(['138', '138', '0']);
   });
 
   it('with another swatch and a larger upper arm, is fitted to that body and its joins match', async () => {
@@ -95,9 +95,9 @@ describe('a printed pattern in nine sizes, put in by pasting', () => {
     await settled(page);
     await page.getByText('The joins are proven in every column', { exact: false }).waitFor();
     // 111 cm is nearest to 114.5 (L), 51 cm of arm are XL: 126 ÷ 2.2 × 111 ÷ 114.5 × 2 = 111.04, of 4 plus 2: 110.
-    expect(await beside('Back', 'Start')).toEqual(['126', '110', '−16']);
+    expect(await sideBySide('Back', 'Start')).toEqual(['126', '110', '−16']);
     // XL picks up 112: 112 ÷ 2.2 × 2 = 101.8; the underarm has 6 × 0.88 = 5 twice, and each side 46.
-    expect(await beside('Sleeves', 'Stitches picked up')).toEqual(['112', '102', '−10']);
+    expect(await sideBySide('Sleeves', 'Stitches picked up')).toEqual(['112', '102', '−10']);
     expect(await page.getByLabel('At the upper arm').locator('option:checked').textContent()).toBe(
       'nearest: XL',
     );
@@ -123,7 +123,7 @@ describe('a printed pattern in nine sizes, put in by pasting', () => {
       allCells(notebook).flatMap((cell) => {
         if (cell.kind !== 'piece' || cell.aside) return [];
         const plan = source.plan('mine', cell.id);
-        if ('trouble' in plan) throw new Error(plan.trouble);
+        if ('problem' in plan) throw new Error(plan.problem);
         return [[cell.label, workPiece(plan).map(({ count }) => count)]];
       }),
     );

@@ -47,8 +47,8 @@ function foundBrowser(): string | undefined {
 }
 
 function whereIs(command: string): string | undefined {
-  const asked = spawnSync(platform() === 'win32' ? 'where' : 'which', [command], { encoding: 'utf8' });
-  return asked.status === 0 ? asked.stdout.split('\n')[0]?.trim() : undefined;
+  const answer = spawnSync(platform() === 'win32' ? 'where' : 'which', [command], { encoding: 'utf8' });
+  return answer.status === 0 ? answer.stdout.split('\n')[0]?.trim() : undefined;
 }
 
 /** Debian as root: its own package, which brings the libraries too. Elsewhere: Playwright's installer. */

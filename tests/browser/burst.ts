@@ -12,7 +12,7 @@ export interface Burst {
   readonly held: number;
 }
 
-const place = '[data-place][data-cell="hand"][data-key="value"]:not([data-size])';
+const valueSelector = '[data-place][data-cell="hand"][data-key="value"]:not([data-size])';
 
 /**
  * Edits a measure again and again, each time to a number of its own, kills the browser in the midst of it, starts it on the
@@ -36,7 +36,7 @@ export async function killedInABurst(
 
   const next = await startOn(at.profile);
   await opened(next.page, at.address);
-  const shown = next.page.locator(place).first();
+  const shown = next.page.locator(valueSelector).first();
   await shown.filter({ hasText: /\d/ }).waitFor();
   // What lies out of sight is not laid out, and has no inner text.
   const held = Number(((await shown.textContent()) ?? '').trim());
@@ -52,7 +52,7 @@ export async function opened(page: Page, address: string): Promise<void> {
 
 /** An edit as a person makes it by keyboard. */
 async function edit(page: Page, number: number): Promise<void> {
-  await page.locator(place).first().focus();
+  await page.locator(valueSelector).first().focus();
   await page.keyboard.press('Enter');
   await page.locator('main input:focus').waitFor();
   await page.keyboard.press('ControlOrMeta+a');

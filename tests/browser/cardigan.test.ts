@@ -209,8 +209,8 @@ describe('what cannot be', () => {
   it('a taper too steep for its rows says so on the sleeve, in the sizes it concerns, and the others are drawn', async () => {
     await type(page, 'cuff', 'value', '160', 'xs');
     await settled(page);
-    const said = page.locator('[data-cell-rows="sleeve"]').getByText('XS:');
-    await said.first().waitFor();
+    const message = page.locator('[data-cell-rows="sleeve"]').getByText('XS:');
+    await message.first().waitFor();
     expect((await shown(page, 'sleeve', 'rows'))[0]).toBe('–');
     expect(await numbers(page, 'sleeve', 'rows')).toHaveLength(9);
     await page.locator('[data-place][data-cell="sleeve"]').first().focus();

@@ -69,7 +69,7 @@ describe.each(['light', 'dark'] as const)('in the %s', (name) => {
 
   it('the border or the ground of every control stands out, and the ring of every one in focus', async () => {
     const found: string[] = [];
-    for (const bring of places) {
+    for (const bring of steps) {
       await under(page, day);
       await bring(page);
       await under(page, setting);
@@ -93,16 +93,16 @@ function figures(name: ThemeName): Figure[] {
     theme[ground],
   ];
   const grounds = ['paper', 'leaf', 'wash'] as const;
-  const sizes = Array.from({ length: distinctSizes }, (_, place) => sizeStyle(place, name).colour);
+  const sizes = Array.from({ length: distinctSizes }, (_, index) => sizeStyle(index, name).colour);
   return [
     ...grounds.flatMap((ground) =>
       (['ink', 'soft', 'accent', 'trouble'] as const).map((what) => on(ground, what, ofText)),
     ),
     // Fields, buttons and the lines under typed values; the line of what was before a change; where a fabric changes.
     ...grounds.map((ground) => on(ground, 'edge', ofParts)),
-    ...sizes.flatMap((colour, place) =>
+    ...sizes.flatMap((colour, index) =>
       (['paper', 'leaf'] as const).map((ground): Figure => [
-        `line and mark of size ${place + 1}`,
+        `line and mark of size ${index + 1}`,
         ground,
         ofParts,
         colour,
@@ -117,7 +117,7 @@ function figures(name: ThemeName): Figure[] {
 const dialogs = ['Units and terms', 'Sizes', 'Add a check', 'Notebooks', 'Share', 'Starters'];
 
 /** Where there are controls to look at. */
-const places: readonly ((page: Page) => Promise<unknown>)[] = [
+const steps: readonly ((page: Page) => Promise<unknown>)[] = [
   async () => {},
   ...dialogs.map((name) => async (page: Page) => {
     await page.getByRole('button', { name, exact: true }).click();

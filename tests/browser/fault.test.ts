@@ -35,17 +35,17 @@ describe('a fault in the page', () => {
 
   it('that nobody would see is said, and the page goes on', async () => {
     const page = await own.open();
-    const said = page.getByRole('alert');
+    const message = page.getByRole('alert');
     await page.evaluate(() => {
       void Promise.reject(new TypeError('Failed to fetch dynamically imported module: x.js'));
     });
-    await said.filter({ hasText: 'could not be fetched' }).waitFor();
+    await message.filter({ hasText: 'could not be fetched' }).waitFor();
     await page.evaluate(() => {
       setTimeout(() => {
         throw new Error('broken on purpose');
       });
     });
-    await said.filter({ hasText: 'went wrong (broken on purpose)' }).waitFor();
+    await message.filter({ hasText: 'went wrong (broken on purpose)' }).waitFor();
     await type(page, 'hand', 'value', '22');
     expect(await hand(page)).toBe('22.0');
   });

@@ -38,8 +38,8 @@ export async function kept(page: Page): Promise<void> {
 /** What is shown of the hand, once the page has worked what it was told. */
 export async function hand(page: Page): Promise<string> {
   await settled(page);
-  const place = page.locator('[data-place][data-cell="hand"][data-key="value"]:not([data-size])').first();
-  const text = async (): Promise<string> => ((await place.textContent()) ?? '').trim();
+  const element = page.locator('[data-place][data-cell="hand"][data-key="value"]:not([data-size])').first();
+  const text = async (): Promise<string> => ((await element.textContent()) ?? '').trim();
   await expect.poll(text).toMatch(/\d/);
   return text();
 }
@@ -48,7 +48,7 @@ export const title = (page: Page): Promise<string> => page.getByRole('heading', 
 export const notice = (page: Page, words: string) => page.locator('.notice').filter({ hasText: words });
 
 /** Opens the list of notebooks, and reads it. */
-export async function listed(page: Page): Promise<string[]> {
+export async function titlesInList(page: Page): Promise<string[]> {
   const folded = page.getByRole('button', { name: 'More tools' });
   if (await folded.isVisible()) await folded.click();
   await page.getByRole('button', { name: 'Notebooks', exact: true }).click();

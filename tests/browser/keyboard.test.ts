@@ -51,7 +51,7 @@ async function enter(text: string): Promise<void> {
     .waitForFunction(() => document.activeElement?.tagName !== 'INPUT', undefined)
     .catch(async () => {
       const why = await page.locator('main [role=alert]').allInnerTexts();
-      throw new Error(`${text} was not taken at ${await heard()}: ${why.join(' ')}`);
+      throw new Error(`${text} was not taken at ${await announced()}: ${why.join(' ')}`);
     });
   await settled(page);
 }
@@ -167,20 +167,20 @@ it('all of it can be undone, step by step, and redone to the same notebook', asy
 });
 
 /** What a screen reader says of where the focus is: role and name, as the browser works them out. */
-const heard = async (): Promise<string> => {
-  const told = await page.locator(':focus').ariaSnapshot();
-  return /^- '?(\w+(?: "[^"]*")?(?: \[[^\]]*\])*)/.exec(told)?.[1] ?? told;
+const announced = async (): Promise<string> => {
+  const text = await page.locator(':focus').ariaSnapshot();
+  return /^- '?(\w+(?: "[^"]*")?(?: \[[^\]]*\])*)/.exec(text)?.[1] ?? text;
 };
 /** What it is told without being asked. */
-const told = (): Promise<string> => page.locator('.said[role=status]').innerText();
+const announcementNow = (): Promise<string> => page.locator('.said[role=status]').innerText();
 
 /** Waits for what a screen reader is told without being asked. */
 async function hears(sentence: RegExp): Promise<void> {
-  await expect.poll(told).toMatch(sentence);
+  await expect.poll(announcementNow).toMatch(sentence);
 }
 
 /** Into the leaf, which is one stop: to the place that was in focus last. */
-async function leaf(): Promise<void> {
+async function gridText(): Promise<void> {
   for (let stops = 0; stops < 80; stops++) {
     if (await page.evaluate(() => document.activeElement?.matches('[data-place]'))) return;
     await page.keyboard.press('Tab');
@@ -190,7 +190,7 @@ async function leaf(): Promise<void> {
 
 /** To the label of a cell, row by row from the top of the leaf. */
 async function toCell(label: string): Promise<void> {
-  await leaf();
+  await gridText();
   await page.keyboard.press('ControlOrMeta+Home');
   for (let row = 0; row < 120; row++) {
     if ((await focused()) === `${label}: change the label`) return;
@@ -202,7 +202,7 @@ async function toCell(label: string): Promise<void> {
 
 /** On from here, row by row and each from its first place to its last, to what is called so. */
 async function onTo(name: string | RegExp): Promise<void> {
-  for (let places = 0; places < 200; places++) {
+  for (let decimals = 0; decimals < 200; decimals++) {
     const at = await focused();
     if (typeof name === 'string' ? at === name : name.test(at)) return;
     const before = await page.evaluateHandle(() => document.activeElement);
@@ -215,12 +215,12 @@ async function onTo(name: string | RegExp): Promise<void> {
 }
 
 /** Presses a key until what is heard of the focus is this. */
-async function hearing(told: RegExp, key: string): Promise<void> {
+async function hearing(pattern: RegExp, key: string): Promise<void> {
   for (let tries = 0; tries < 60; tries++) {
-    if (told.test(await heard())) return;
+    if (pattern.test(await announced())) return;
     await page.keyboard.press(key);
   }
-  throw new Error(`${key} never came to ${told}; what is heard is ${await heard()}.`);
+  throw new Error(`${key} never came to ${pattern}; what is heard is ${await announced()}.`);
 }
 
 /** Chooses from the list in focus by the first letters of an entry. */
@@ -234,35 +234,35 @@ async function choose(entry: string): Promise<void> {
 it('joins and border: a second piece, a check that both edges match, and stitches picked up for a border, each step told', async () => {
   await toCell('Back');
   await add('piece', 'Front');
-  expect.soft(await told()).toBe('Added Front. Its first value waits to be typed.');
+  expect.soft(await announcementNow()).toBe('Added Front. Its first value waits to be typed.');
   expect
-    .soft(await heard())
+    .soft(await announced())
     .toMatch(/^button "Front, start with[^"]*: no value yet"|^button "Front, start with[^"]*: no result/);
   await enter('=back_stitches');
   await onTo(/^Front, rows/);
   expect
-    .soft(await heard())
+    .soft(await announced())
     .toBe('button "Front, rows, every size: no result. Rows is empty: type a value, or = and a formula."');
   await enter('58');
-  expect.soft(await heard()).toBe('button "Front, rows, every size: 58 rows"');
+  expect.soft(await announced()).toBe('button "Front, rows, every size: 58 rows"');
   await hears(/^Front changed\./);
 
   await until('Tab', 'Add a check', 120);
   await page.keyboard.press('Enter');
   await page.getByRole('dialog').waitFor();
-  expect.soft(await heard()).toMatch(/^radio "Neighbouring sizes differ/);
+  expect.soft(await announced()).toMatch(/^radio "Neighbouring sizes differ/);
   await hearing(/^radio "Two edges that are joined match/, 'ArrowDown');
   await page.keyboard.press('Tab');
-  expect.soft(await heard()).toMatch(/^combobox "One edge"/);
+  expect.soft(await announced()).toMatch(/^combobox "One edge"/);
   await choose('Back: rows');
   await page.keyboard.press('Tab');
-  expect.soft(await heard()).toMatch(/^combobox "The other edge"/);
+  expect.soft(await announced()).toMatch(/^combobox "The other edge"/);
   await choose('Front: rows');
   await until('Tab', 'Add this check');
   await page.keyboard.press('Enter');
   await page.getByRole('dialog').waitFor({ state: 'hidden' });
   await hears(/^Added the check .*joined to/);
-  expect.soft(await heard()).toMatch(/^button "[^"]*joined to[^"]*"/);
+  expect.soft(await announced()).toMatch(/^button "[^"]*joined to[^"]*"/);
   // 60 rows against 58: the line over the leaf says so by itself, and is a live region.
   const checks = page.locator('[aria-live=polite]', { hasText: 'check' });
   await expect.poll(() => checks.innerText()).toMatch(/^The check does not hold:[\s\S]*joined to/);
@@ -274,13 +274,13 @@ it('joins and border: a second piece, a check that both edges match, and stitche
   await add('pick', 'Band');
   await onTo(/^Band, row ends/);
   await enter('60');
-  expect.soft(await heard()).toBe('button "Band, row ends, every size: 60 rows"');
+  expect.soft(await announced()).toBe('button "Band, row ends, every size: 60 rows"');
   await onTo(/^Band, multiple of/);
   await enter('2');
   // 60 row ends at 3 in every 4 are 45 stitches: to a multiple of 2, half way goes up.
   await toCell('Band');
   await onTo(/^Band, size M/);
-  expect.soft(await heard()).toBe('button "Band, size M: 46 sts"');
+  expect.soft(await announced()).toBe('button "Band, size M: 46 sts"');
   await add('piece', 'Border');
   await onTo(/^Border, start with/);
   await enter('=band');
@@ -288,13 +288,13 @@ it('joins and border: a second piece, a check that both edges match, and stitche
   await enter('6');
   await onTo(/^Border, stitches at the end, size S/);
   await until('ArrowRight', /size L/);
-  expect.soft(await heard()).toMatch(/: 46 sts"$|: \d+\.\d cm"$/);
+  expect.soft(await announced()).toMatch(/: 46 sts"$|: \d+\.\d cm"$/);
 });
 
 it('yarn, a check of one’s own, a what-if, the pattern, and a result put on the class sheet: each step told', async () => {
   await toCell('Wool');
   await until('ArrowRight', /^Wool: all that is worked out/);
-  expect.soft(await heard()).toMatch(/^button "Wool: all that is worked out[^"]*"/);
+  expect.soft(await announced()).toMatch(/^button "Wool: all that is worked out[^"]*"/);
   await page.keyboard.press('Enter');
   await onTo('add the whole swatch on the scales');
   await page.keyboard.press('Enter');
@@ -303,12 +303,12 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
   await toCell('Wool');
   await onTo(/^Wool, whole swatch, width/);
   await enter('20');
-  expect.soft(await heard()).toBe('button "Wool, whole swatch, width: 20.0 cm"');
+  expect.soft(await announced()).toBe('button "Wool, whole swatch, width: 20.0 cm"');
   await onTo(/^Wool, whole swatch, length/);
   await enter('20');
   await onTo(/^Wool, whole swatch, weight/);
   await enter('18');
-  expect.soft(await heard()).toMatch(/^button "Wool, whole swatch, weight: 18(\.0)? g"/);
+  expect.soft(await announced()).toMatch(/^button "Wool, whole swatch, weight: 18(\.0)? g"/);
 
   await toCell('Border');
   await add('yarn', 'Main yarn');
@@ -316,15 +316,15 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
   await enter('=back_piece_area * 2');
   await onTo(/^Main yarn, a ball weighs/);
   await enter('50');
-  expect.soft(await heard()).toMatch(/^button "Main yarn, a ball weighs: 50(\.0)? g"/);
+  expect.soft(await announced()).toMatch(/^button "Main yarn, a ball weighs: 50(\.0)? g"/);
   await onTo(/^Main yarn, balls, size S/);
   // 67 sts ÷ 1.4 × 30 cm × 2 = 2871 cm², at 18 g to 400 cm² 129 g, with a tenth in reserve 142 g: three balls of 50 g.
-  expect.soft(await heard()).toBe('button "Main yarn, balls, size S: 3"');
+  expect.soft(await announced()).toBe('button "Main yarn, balls, size S: 3"');
 
   await add('check', 'Long enough');
   await onTo(/^Long enough, size S/);
   await enter('=back_piece_length >= CM(29)');
-  expect.soft(await heard()).toBe('button "Formula of Long enough: = back_piece_length ≥ CM(29)"');
+  expect.soft(await announced()).toBe('button "Formula of Long enough: = back_piece_length ≥ CM(29)"');
 
   // What is deleted is told, and the focus stays among the cells.
   await toCell('Long enough');
@@ -342,13 +342,13 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
   await onTo(/^Wool, stitches counted/);
   await page.keyboard.press('w');
   await page.getByRole('dialog').waitFor();
-  expect.soft(await heard()).toMatch(/^textbox "Stitches counted/i);
+  expect.soft(await announced()).toMatch(/^textbox "Stitches counted/i);
   await page.keyboard.press('ControlOrMeta+a');
   await page.keyboard.type('16');
   await page.keyboard.press('Enter');
   await page.getByRole('dialog').waitFor({ state: 'hidden' });
   await hears(/^What if .*: its results stand in What-ifs\.$/);
-  expect.soft(await heard()).toMatch(/^button "Wool, stitches counted[^"]*: 14 sts"/);
+  expect.soft(await announced()).toMatch(/^button "Wool, stitches counted[^"]*: 14 sts"/);
 
   await view('What-ifs');
   await page
@@ -370,21 +370,21 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
   await hearing(/^combobox "Cell"/, 'Tab');
   await choose('Back stitches');
   await page.keyboard.press('Tab');
-  expect.soft(await heard()).toMatch(/^combobox "Result"/);
+  expect.soft(await announced()).toMatch(/^combobox "Result"/);
   await page.keyboard.press('Tab');
-  expect.soft(await heard()).toBe('button "Put on the sheet"');
+  expect.soft(await announced()).toBe('button "Put on the sheet"');
   await page.keyboard.press('Enter');
   await hears(/^Back stitches is on the class sheet\.$/);
   // One goes on from there: to choose another, or to its first answer and through it.
-  expect.soft(await heard()).toBe('button "It is on the sheet" [disabled]');
+  expect.soft(await announced()).toBe('button "It is on the sheet" [disabled]');
   await page.keyboard.press('ArrowDown');
-  expect.soft(await heard()).toBe('button "Back stitches, wanted, step 1: answer covered"');
+  expect.soft(await announced()).toBe('button "Back stitches, wanted, step 1: answer covered"');
   await page.keyboard.press('Space');
   // In the size in the middle: (94 + 10) ÷ 2 × 1.4.
   await hears(/^72\.8 sts$/);
   await page.keyboard.press('Space');
   await hears(/^75 sts, /);
-  expect.soft(await heard()).toBe('button "Back stitches, step 1: 75 sts, 67 is below, 75 above"');
+  expect.soft(await announced()).toBe('button "Back stitches, step 1: 75 sts, 67 is below, 75 above"');
 
   // The sheet that is printed has its answers as blanks again; the one on the screen stays as it was.
   await page.evaluate(() => {
@@ -397,7 +397,7 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
   await page.waitForFunction(() => document.documentElement.dataset['printed'] === '2');
   await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
   await page.waitForFunction(() => document.querySelectorAll('.class-sheet .blank').length === 0);
-  expect(await heard()).toBe('button "Print the sheet"');
+  expect(await announced()).toBe('button "Print the sheet"');
 });
 
 /** To the notebook of a starter, from wherever the focus is. */
@@ -426,16 +426,16 @@ it('a screen reader is told what stands at a place, what it is worth, and in one
   await until('ArrowDown', /^Body texture: change the label/);
   await page.keyboard.press('ArrowDown');
   await until('ArrowRight', /^Body texture, stitches counted/);
-  expect(await heard()).toMatch(/^button "Body texture, stitches counted[^"]*: 14 sts"/);
+  expect(await announced()).toMatch(/^button "Body texture, stitches counted[^"]*: 14 sts"/);
   await enter('15');
-  expect(await heard()).toMatch(/^button "Body texture, stitches counted[^"]*: 15 sts"/);
+  expect(await announced()).toMatch(/^button "Body texture, stitches counted[^"]*: 15 sts"/);
   await page.waitForFunction(() =>
     / and \d+ more changed\.$/.test(document.querySelector('.said')!.textContent),
   );
-  expect(await told()).toMatch(/^Body texture, Back stitches, [^,]+ and \d+ more changed\.$/);
+  expect(await announcementNow()).toMatch(/^Body texture, Back stitches, [^,]+ and \d+ more changed\.$/);
   await page.keyboard.press('ControlOrMeta+z');
   await settled(page);
-  expect(await heard()).toMatch(/^button "Body texture, stitches counted[^"]*: 14 sts"/);
+  expect(await announced()).toMatch(/^button "Body texture, stitches counted[^"]*: 14 sts"/);
 });
 
 it('every view is come to, and into, by keyboard', async () => {
@@ -457,7 +457,7 @@ it('every view is come to, and into, by keyboard', async () => {
       await page.evaluate(() => document.activeElement?.closest('main, .class-sheet, .view') !== null),
       label,
     ).toBe(true);
-    expect(await heard(), label).toMatch(/^\w+/);
+    expect(await announced(), label).toMatch(/^\w+/);
     await page.locator('nav button', { hasText: /^Leaf$/ }).focus();
   }
 });
@@ -469,22 +469,22 @@ it('a class sheet is uncovered one by one, each answer said as it is, and covere
   await page.getByRole('heading', { name: 'Three lessons on gauge', level: 2 }).waitFor();
   // The focus is on the sheet: Space goes on from answer to answer.
   await page.keyboard.press('Space');
-  expect(await heard()).toBe('button "Practice swatch, stitch gauge, step 1: 18 sts / 10 cm"');
-  expect(await told()).toBe('18 sts / 10 cm');
+  expect(await announced()).toBe('button "Practice swatch, stitch gauge, step 1: 18 sts / 10 cm"');
+  expect(await announcementNow()).toBe('18 sts / 10 cm');
   await page.keyboard.press('ArrowDown');
-  expect(await heard()).toBe('button "Stitches of the scarf, step 1: answer covered"');
+  expect(await announced()).toBe('button "Stitches of the scarf, step 1: answer covered"');
   await page.keyboard.press('Space');
   await page.keyboard.press('Space');
-  expect(await told()).toBe('59 sts, 58 is below, 59 above');
+  expect(await announcementNow()).toBe('59 sts, 58 is below, 59 above');
   await page.keyboard.press('Enter');
-  expect(await told()).toBe('Covered.');
-  expect(await heard()).toBe('button "Stitches of the scarf, step 2: answer covered"');
+  expect(await announcementNow()).toBe('Covered.');
+  expect(await announced()).toBe('button "Stitches of the scarf, step 2: answer covered"');
   // The buttons of the sheet keep their Space; the arrows lead from them to the answers.
   await page.getByRole('button', { name: 'Cover all', exact: true }).focus();
   await page.keyboard.press('Space');
-  expect(await told()).toBe('All answers are covered.');
+  expect(await announcementNow()).toBe('All answers are covered.');
   await page.keyboard.press('ArrowDown');
-  expect(await heard()).toBe('button "Practice swatch, stitch gauge, step 1: answer covered"');
+  expect(await announced()).toBe('button "Practice swatch, stitch gauge, step 1: answer covered"');
 });
 
 it('the give or take of a result is chosen by keyboard: what it comes from is read', async () => {
@@ -492,7 +492,7 @@ it('the give or take of a result is chosen by keyboard: what it comes from is re
   await page.locator('main table, table').first().waitFor();
   await until('Tab', /^Bust as planned/);
   await page.keyboard.press('Enter');
-  expect(await heard()).toMatch(/^button "Bust as planned.*" \[pressed\]/);
+  expect(await announced()).toMatch(/^button "Bust as planned.*" \[pressed\]/);
   await until('Shift+Tab', /^S\s*M\s*L$|Size/);
   await page.keyboard.press('ArrowDown');
   const from = await page.getByRole('region', { name: 'What it comes from' }).innerText();

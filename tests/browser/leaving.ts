@@ -1,6 +1,6 @@
 import type { Page } from 'playwright';
 
-const place = '[data-place][data-cell="hand"][data-key="value"]:not([data-size])';
+const valueSelector = '[data-place][data-cell="hand"][data-key="value"]:not([data-size])';
 
 /**
  * Types a number for the hand, and leaves the page in the same task in which the key that takes it is pressed: nothing that
@@ -9,7 +9,7 @@ const place = '[data-place][data-cell="hand"][data-key="value"]:not([data-size])
  * @param where to: another address, or undefined for the same page again
  */
 export async function typeAndLeave(page: Page, number: string, where?: string): Promise<void> {
-  await page.locator(place).first().dblclick();
+  await page.locator(valueSelector).first().dblclick();
   const input = page.locator('main input:focus');
   await input.waitFor();
   await input.fill(number);

@@ -1,15 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, inject, it } from 'vitest';
 import { begin, settled, type } from './workspace';
-import { closeList, hand, kept, listed, notice, ownProfile, title } from './kept';
+import { closeList, hand, kept, titlesInList, notice, ownProfile, title } from './kept';
 import { typeAndLeave } from './leaving';
 import { sickDatabase, toDatabase } from './sick-database';
 
 const own = ownProfile();
 
 /** Opens a notebook from the list by the beginning of its name. */
-async function openListed(page: Parameters<typeof listed>[0], name: RegExp): Promise<void> {
-  await listed(page);
+async function openFromList(page: Parameters<typeof titlesInList>[0], name: RegExp): Promise<void> {
+  await titlesInList(page);
   await page.getByRole('dialog').getByRole('button', { name }).first().click();
   await settled(page);
 }
@@ -23,7 +23,7 @@ describe('leaving the page in the very task of an edit', () => {
       await expect.poll(() => hand(page)).toBe(`${number}.0`);
     }
     await kept(page);
-    expect(await listed(page)).toEqual(['Saltmarsh cardigan']);
+    expect(await titlesInList(page)).toEqual(['Saltmarsh cardigan']);
     await closeList(page);
     // What was undone stays undone.
     await type(page, 'hand', 'value', '30');
@@ -41,11 +41,11 @@ describe('leaving the page in the very task of an edit', () => {
     await kept(page);
     await begin(page, 'Hat crown');
     await kept(page);
-    await openListed(page, /^Saltmarsh cardigan/);
+    await openFromList(page, /^Saltmarsh cardigan/);
     await typeAndLeave(page, '22', 'about:blank');
     const next = await own.open();
     await expect.poll(() => hand(next)).toBe('22.0');
-    expect((await listed(next)).sort()).toEqual(['A hat with eight wedges', 'Saltmarsh cardigan']);
+    expect((await titlesInList(next)).sort()).toEqual(['A hat with eight wedges', 'Saltmarsh cardigan']);
   });
 });
 
@@ -92,7 +92,7 @@ describe('where the device is full', () => {
     await toDatabase.fill(page, false);
     await notice(page, 'is not saved yet').waitFor({ state: 'detached' });
     await kept(page);
-    expect((await listed(page)).sort()).toEqual(['A hat with eight wedges', 'Saltmarsh cardigan']);
+    expect((await titlesInList(page)).sort()).toEqual(['A hat with eight wedges', 'Saltmarsh cardigan']);
     await page.reload();
     await expect.poll(() => hand(page)).toBe('23.0');
   });
@@ -133,7 +133,7 @@ describe('a database that does not answer', () => {
     await page.getByRole('alert').waitFor({ state: 'detached' });
     await notice(page, 'Your notebooks are here again').getByRole('button', { name: 'Open' }).click();
     await expect.poll(() => hand(page)).toBe('21.0');
-    expect(await listed(page)).toEqual(['Saltmarsh cardigan', 'Saltmarsh cardigan']);
+    expect(await titlesInList(page)).toEqual(['Saltmarsh cardigan', 'Saltmarsh cardigan']);
   });
 
   it('to a write: it is said not to be saved, and once it answers, that it is', async () => {

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright';
 import { describe, expect, it } from 'vitest';
 import { begin, settled, type } from './workspace';
-import { wrong } from './looks';
+import { wrong } from './appearances';
 import { vNeck } from '../notebooks/v-neck';
 import { openNotebook } from './open-notebook';
 import { visiting } from './visiting';

@@ -88,8 +88,10 @@ describe('the plots', () => {
         expect(lines.map((line) => line.id).sort(), `${id}, ${view}`).toEqual([...bySize.keys()].sort());
         for (const { id: size, points } of lines) {
           const own = bySize.get(size)!;
-          const told = readStair(points, own.map(along));
-          own.forEach((row, i) => expect(told[i], `${id} ${size} row ${i + 1}`).toBeCloseTo(across(row), 9));
+          const stated = readStair(points, own.map(along));
+          own.forEach((row, i) =>
+            expect(stated[i], `${id} ${size} row ${i + 1}`).toBeCloseTo(across(row), 9),
+          );
         }
       }
     }

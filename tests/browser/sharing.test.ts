@@ -8,7 +8,7 @@ import { handMade, hostileFile } from '../notebook/hostile';
 import { opened } from './burst';
 import { settled, shown, type } from './workspace';
 import { answered, given, watch } from './hostile-files';
-import { hand, kept, listed, notice, ownProfile } from './kept';
+import { hand, kept, titlesInList, notice, ownProfile } from './kept';
 
 const own = ownProfile();
 
@@ -38,7 +38,7 @@ describe('a file from outside', () => {
     expect(openedOnes).toBeLessThan(60);
     expect(await page.evaluate(() => 'ran' in window || 'polluted' in {})).toBe(false);
     expect(wrong).toEqual([]);
-    await listed(page);
+    await titlesInList(page);
     await page
       .getByRole('dialog')
       .getByRole('button', { name: /^Saltmarsh cardigan.*61|^Saltmarsh cardigan/ })
@@ -73,15 +73,15 @@ describe('a notebook goes from one to another', () => {
 
     await theirs.goto('about:blank');
     const { wrong } = watch(theirs, inject('address'));
-    const asked: string[] = [];
-    theirs.on('request', (request) => asked.push(request.url()));
+    const wanted: string[] = [];
+    theirs.on('request', (request) => wanted.push(request.url()));
     await opened(theirs, link);
     await notice(theirs, 'came in a link').waitFor();
     expect(await hand(theirs)).toBe('21.5');
     await type(theirs, 'hand', 'value', '30');
     await theirs.getByText('This notebook came in a link').first().waitFor();
     await theirs.keyboard.press('Escape');
-    expect(asked.filter((url) => url.includes(link.slice(-40)) && !url.includes('#'))).toEqual([]);
+    expect(wanted.filter((url) => url.includes(link.slice(-40)) && !url.includes('#'))).toEqual([]);
     await theirs.getByRole('button', { name: 'Go to my own notebook' }).click();
     expect(await hand(theirs)).toBe('19.0');
     expect(theirs.url()).toBe(inject('address'));
@@ -94,7 +94,7 @@ describe('a notebook goes from one to another', () => {
     await theirs.reload();
     await settled(theirs);
     expect(await hand(theirs)).toBe('22.0');
-    expect(await listed(theirs)).toHaveLength(2);
+    expect(await titlesInList(theirs)).toHaveLength(2);
     expect(wrong).toEqual([]);
   });
 

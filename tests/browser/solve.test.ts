@@ -41,9 +41,9 @@ describe('the V-neck worked back', () => {
     const eases = Array.from({ length: 4001 }, (_ease, at) => at / 100);
     const serves = (ease: number) => inches.filter((bust) => back(bust, ease) === 91).length;
     const most = Math.max(...eases.map(serves));
-    const take = page.getByRole('button', { name: /^Take [\d.]+ cm/ });
-    await take.waitFor();
-    const taken = Number((await take.textContent())!.match(/[\d.]+/)![0]);
+    const choose = page.getByRole('button', { name: /^Take [\d.]+ cm/ });
+    await choose.waitFor();
+    const taken = Number((await choose.textContent())!.match(/[\d.]+/)![0]);
     expect(serves(taken)).toBe(most);
     const failed = labels.filter((_label, at) => back(inches[at]!, taken) !== 91);
     expect(await page.locator('.sum').textContent()).toContain(`It fails ${failed.join(', ')}.`);
@@ -57,7 +57,7 @@ describe('the V-neck worked back', () => {
     expect(Math.abs(Number(medium[1]) - inM[0]!)).toBeLessThanOrEqual(0.01);
     expect(Math.abs(Number(medium[2]) - inM.at(-1)!)).toBeLessThanOrEqual(0.01);
 
-    await take.click();
+    await choose.click();
     await settled(page);
     await page.getByRole('button', { name: 'Leaf', exact: true }).click();
     await settled(page);
@@ -83,9 +83,13 @@ describe('the V-neck worked back', () => {
     await page.keyboard.press('ControlOrMeta+a');
     await page.keyboard.type('83');
     await worked(page);
-    const take = page.getByRole('button', { name: /^Take/ });
-    await take.waitFor();
-    for (let tab = 0; tab < 12 && !(await take.evaluate((node) => node === document.activeElement)); tab++) {
+    const choose = page.getByRole('button', { name: /^Take/ });
+    await choose.waitFor();
+    for (
+      let tab = 0;
+      tab < 12 && !(await choose.evaluate((node) => node === document.activeElement));
+      tab++
+    ) {
       await page.keyboard.press('Tab');
     }
     await page.keyboard.press('Enter');
@@ -101,7 +105,7 @@ describe('the give or take of the V-neck', () => {
     await worked(page);
     await page.getByRole('button', { name: 'Bust as worked' }).click();
     await page.getByRole('combobox', { name: 'Size' }).selectOption({ label: 'M' });
-    const told = (await page.getByRole('region', { name: 'What it comes from' }).textContent())!;
+    const text = (await page.getByRole('region', { name: 'What it comes from' }).textContent())!;
     // Two fronts of 35 and a back of 83 at 1.4 to the cm, two bands of 5 rows at 1.3; each gauge one reading.
     const count = 83 + 2 * 35;
     const u = Math.hypot(
@@ -110,9 +114,9 @@ describe('the give or take of the V-neck', () => {
       0.5 / Math.sqrt(3),
     );
     const value = count / 1.4 + 10 / 1.3;
-    expect(told).toContain(`${value.toFixed(1)} ± ${(1.959964 * u).toFixed(1)} cm (about 19 times in 20)`);
-    expect(told).toMatch(/Body fabric, stitch gauge/);
-    expect(told).toMatch(/To halve it, count \d+ more stitches/);
+    expect(text).toContain(`${value.toFixed(1)} ± ${(1.959964 * u).toFixed(1)} cm (about 19 times in 20)`);
+    expect(text).toMatch(/Body fabric, stitch gauge/);
+    expect(text).toMatch(/To halve it, count \d+ more stitches/);
   });
 
   it('stands under a cell of the leaf as well, in the size in focus', async () => {

@@ -3,7 +3,7 @@ import type { Page } from 'playwright';
 import { describe, expect, inject, it, onTestFinished } from 'vitest';
 import { killedInABurst, opened } from './burst';
 import { begin, settled, type } from './workspace';
-import { closeList, hand, kept, listed, notice, title, ownProfile } from './kept';
+import { closeList, hand, kept, titlesInList, notice, title, ownProfile } from './kept';
 import { newProfile, removeProfile, startOn } from './profile';
 
 const own = ownProfile();
@@ -29,7 +29,7 @@ describe('every edit is kept', () => {
   it('a first visit begins with the cardigan, the next with what was open last', async () => {
     const page = await own.open();
     expect(await title(page)).toBe('Saltmarsh cardigan');
-    expect(await listed(page)).toEqual([]);
+    expect(await titlesInList(page)).toEqual([]);
     await closeList(page);
     await type(page, 'hand', 'value', '21.5');
     await kept(page);
@@ -52,7 +52,7 @@ describe('the list of notebooks', () => {
     await begin(page, 'Blank');
     await kept(page);
     const dialog = page.getByRole('dialog');
-    expect(await listed(page)).toEqual(['Untitled', 'Saltmarsh cardigan']);
+    expect(await titlesInList(page)).toEqual(['Untitled', 'Saltmarsh cardigan']);
 
     await dialog.getByRole('button', { name: 'Duplicate Saltmarsh cardigan' }).click();
     await dialog.getByText('Made a copy of Saltmarsh cardigan.').waitFor();
@@ -74,7 +74,7 @@ describe('the list of notebooks', () => {
     await settled(page);
     await expect.poll(() => title(page)).toBe('Saltmarsh cardigan');
     expect(await hand(page)).toBe('21.5');
-    expect((await listed(page)).sort()).toEqual(['Harbour cardigan', 'Saltmarsh cardigan', 'Untitled']);
+    expect((await titlesInList(page)).sort()).toEqual(['Harbour cardigan', 'Saltmarsh cardigan', 'Untitled']);
   });
 
   it('keeps earlier states, to look at and to bring back, which undo takes back too', async () => {
@@ -132,7 +132,7 @@ async function goesOnInMemory(page: Page, says: RegExp): Promise<void> {
   expect(readFileSync(await file.path(), 'utf8')).toContain('"value": 21.5');
   // Another notebook is begun: the one before is still there, in memory.
   await begin(page, 'Blank');
-  expect(await listed(page)).toContain('Saltmarsh cardigan');
+  expect(await titlesInList(page)).toContain('Saltmarsh cardigan');
   await page
     .getByRole('dialog')
     .getByRole('button', { name: /^Saltmarsh cardigan/ })
@@ -225,6 +225,6 @@ describe('where the browser does not keep', () => {
     expect(readFileSync(await file.path(), 'utf8')).toContain('"title":3');
     await type(page, 'hand', 'value', '24');
     await kept(page);
-    expect(await listed(page)).toHaveLength(2);
+    expect(await titlesInList(page)).toHaveLength(2);
   });
 });

@@ -5,7 +5,7 @@ import { settled, toolsWithDialogs } from './workspace';
 import { visiting } from './visiting';
 
 /** A stand-in for the device's own ways to send something on. */
-interface Told {
+interface Seen {
   readonly given: { readonly title: string; readonly url: string; readonly files: readonly string[][] }[];
   readonly takesFiles: boolean;
   /** The name of the error it answers with; empty where it takes what it is given. */
@@ -22,7 +22,7 @@ beforeAll(async () => {
 const tap = (name: string | RegExp): Promise<void> => page.getByRole('button', { name }).first().tap();
 
 /** A place of the leaf whose name, as it is read out, begins so. */
-const place = (called: string): Locator =>
+const cellNamed = (called: string): Locator =>
   page.locator(`main [data-place][aria-label^="${called}"]:not(button, select)`).first();
 
 /** Where the fingers are on the keys on the glass: the page is told the letters, and Enter. */
@@ -32,7 +32,7 @@ async function write(text: string): Promise<void> {
 }
 
 async function enter(called: string, text: string): Promise<void> {
-  await place(called).tap();
+  await cellNamed(called).tap();
   await write(text);
   await page.keyboard.press('Enter');
   await page.waitForFunction(() => document.activeElement?.tagName !== 'INPUT');
@@ -43,7 +43,7 @@ async function call(label: string): Promise<void> {
   await page.locator('dialog input[maxlength]:focus').waitFor();
   await page.keyboard.type(label);
   await tap('Add it');
-  await place(label).waitFor();
+  await cellNamed(label).waitFor();
   await settled(page);
 }
 
@@ -58,13 +58,13 @@ async function add(kind: string, label: string): Promise<void> {
 
 /** Opens a place for a formula, and points at what goes in, with a sign between. */
 async function point(called: string, from: string, then?: { sign: string; at: string }): Promise<void> {
-  await place(called).tap();
+  await cellNamed(called).tap();
   if (!(await page.locator('main [role=combobox]:focus').isVisible())) await write('=');
   await page.locator('main [role=combobox]:focus').waitFor();
-  await place(from).tap();
+  await cellNamed(from).tap();
   if (then) {
     await tap(then.sign);
-    await place(then.at).tap();
+    await cellNamed(then.at).tap();
   }
   await tap('Take it');
   await page.locator('main [role=combobox]').waitFor({ state: 'detached' });
@@ -72,7 +72,7 @@ async function point(called: string, from: string, then?: { sign: string; at: st
 }
 
 const shownAt = async (called: string): Promise<string> =>
-  ((await place(called).getAttribute('aria-label')) ?? '').replace(/^.*: /, '');
+  ((await cellNamed(called).getAttribute('aria-label')) ?? '').replace(/^.*: /, '');
 
 /** What would keep a finger from the page as it stands. */
 const hindrances = (): Promise<string[]> =>
@@ -145,9 +145,9 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
   expect(box.x + box.width).toBeLessThanOrEqual(360);
 
   await add('Check', 'Long enough');
-  await place('Long enough, size').tap();
+  await cellNamed('Long enough, size').tap();
   await page.locator('main [role=combobox]:focus').waitFor();
-  await place('Sleeve, length').tap();
+  await cellNamed('Sleeve, length').tap();
   await write('>=CM(30)');
   await tap('Take it');
   await page.getByText('The check holds.').waitFor();
@@ -159,20 +159,20 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
 
 it('a result is looked at with a tap and opened with another; what was typed wrong says so within the phone', async () => {
   await tap('Leaf');
-  await place('Top stitches, size').tap();
+  await cellNamed('Top stitches, size').tap();
   expect(await page.locator('main .editor input').count()).toBe(0);
-  await place('Arm, every size').tap();
+  await cellNamed('Arm, every size').tap();
   await write('a lot');
   await page.keyboard.press('Enter');
-  const said = page.locator('main [role=alert]').first();
-  await said.waitFor();
-  const box = (await said.boundingBox())!;
+  const message = page.locator('main [role=alert]').first();
+  await message.waitFor();
+  const box = (await message.boundingBox())!;
   expect(box.x).toBeGreaterThanOrEqual(0);
   expect(box.x + box.width).toBeLessThanOrEqual(360);
   await page.keyboard.press('Escape');
-  await place('Top stitches: change').tap();
+  await cellNamed('Top stitches: change').tap();
   expect(await page.locator('main .editor input').count()).toBe(0);
-  await place('Top stitches: change').tap();
+  await cellNamed('Top stitches: change').tap();
   await page.locator('main input:focus').waitFor();
   await page.keyboard.press('Escape');
 });
@@ -203,7 +203,7 @@ it('a sleeve to one’s own measure, by touch alone: own swatch and arm, the pat
     .getByRole('dialog')
     .getByRole('button', { name: /^One sleeve/ })
     .tap();
-  await place('Sleeve fabric, stitches counted').waitFor();
+  await cellNamed('Sleeve fabric, stitches counted').waitFor();
   await settled(page);
   await enter('Sleeve fabric, stitches counted', '17 sts');
   await enter('Sleeve fabric, rows counted', '13,5');
@@ -263,7 +263,7 @@ it('a hat to one’s own head, by touch alone: two swatches and a head, the patt
   page = await visit(phone);
   await tap('Begin a notebook of your own');
   await page.getByRole('dialog').getByRole('button', { name: /^Hat/ }).tap();
-  await place('Hat fabric, stitches counted').waitFor();
+  await cellNamed('Hat fabric, stitches counted').waitFor();
   await settled(page);
   await enter('Rib, stitches counted', '20');
   await enter('Rib, rows counted', '26');
@@ -314,22 +314,22 @@ it('Share hands the notebook to the device’s own ways: a link, the file where 
   page = await visit(phone);
   await page.evaluate(() => {
     Object.assign(window, { given: [], takesFiles: true, refuses: 'AbortError' });
-    const told = window as unknown as Told;
-    navigator.canShare = () => told.takesFiles;
+    const shown = window as unknown as Seen;
+    navigator.canShare = () => shown.takesFiles;
     navigator.share = async ({ title, url, files } = {}) => {
-      told.given.push({
+      shown.given.push({
         title: title ?? '',
         url: url ?? '',
         files: await Promise.all((files ?? []).map(async (file) => [file.name, await file.text()])),
       });
-      if (told.refuses) throw new DOMException('', told.refuses);
+      if (shown.refuses) throw new DOMException('', shown.refuses);
     };
   });
   await tap('More tools');
   await page.getByRole('button', { name: 'Share', exact: true }).tap();
   const dialog = page.getByRole('dialog');
-  const given = (): Promise<Told['given']> => page.evaluate(() => (window as unknown as Told).given);
-  const send = async (set: Partial<Told>): Promise<Told['given'][number]> => {
+  const given = (): Promise<Seen['given']> => page.evaluate(() => (window as unknown as Seen).given);
+  const send = async (set: Partial<Seen>): Promise<Seen['given'][number]> => {
     const before = (await given()).length;
     await page.evaluate((set) => void Object.assign(window, set), set);
     await dialog.getByRole('button', { name: 'Send it on' }).tap();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { settled, type } from './workspace';
-import { hand, kept, listed, notice, ownProfile } from './kept';
+import { hand, kept, titlesInList, notice, ownProfile } from './kept';
 
 const own = ownProfile();
 
@@ -76,6 +76,6 @@ describe('two windows on one notebook', () => {
     await kept(first);
     await second.reload();
     await settled(second);
-    expect(await listed(second)).toEqual(['Saltmarsh cardigan']);
+    expect(await titlesInList(second)).toEqual(['Saltmarsh cardigan']);
   });
 });

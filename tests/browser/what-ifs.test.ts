@@ -2,7 +2,7 @@ import type { Page } from 'playwright';
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { RangeSpec } from '../../src/pictures';
 import { numbers, settled, type } from './workspace';
-import { wrong } from './looks';
+import { wrong } from './appearances';
 import { blouseSleeve } from '../notebooks/blouse-sleeve';
 import { vNeck } from '../notebooks/v-neck';
 import { openNotebook } from './open-notebook';

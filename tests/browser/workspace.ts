@@ -3,8 +3,8 @@ import type { Plotted } from '../../src/pictures';
 
 /** The values of a line of a cell as the page shows them, from the first size to the last. */
 export async function shown(page: Page, cell: string, key: string): Promise<string[]> {
-  return page.$$eval(`tr[data-line="${cell} ${key}"] [data-size]`, (places) =>
-    places.map((place) => (place.firstChild?.textContent ?? '').trim()),
+  return page.$$eval(`tr[data-line="${cell} ${key}"] [data-size]`, (elements) =>
+    elements.map((element) => (element.firstChild?.textContent ?? '').trim()),
   );
 }
 

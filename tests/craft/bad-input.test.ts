@@ -56,7 +56,7 @@ const calls: Call[] = [
   { name: 'frontWidth', args: [{ bust: 104, back: 52, band: 3, closes: 'edge to edge' }] },
   { name: 'neckWidth', args: [{ neck: 24, band: 2 }] },
   { name: 'seamedWidth', args: [{ stitches: [75, 75], seams: 2, taken: 1, stitchesPerCm: 1.4 }] },
-  { name: 'seamsTake', args: [{ seams: 2, taken: 1, stitchesPerCm: 1.4 }] },
+  { name: 'seamAllowance', args: [{ seams: 2, taken: 1, stitchesPerCm: 1.4 }] },
   { name: 'fitCount', args: [77.2, repeats, 'nearest'] },
   { name: 'fitCount', args: [77.2, repeats, 'down', 'odd'] },
   {

@@ -88,9 +88,9 @@ test('no measure has the name of a chart’s unless it is that measure', () => {
 });
 
 test('what was not surveyed is refused with what was: no children, no 99th percentile, no ankle', () => {
-  const refused = (...asked: unknown[]): string => {
+  const refused = (...wanted: unknown[]): string => {
     try {
-      surveyed(...(asked as Parameters<typeof surveyed>));
+      surveyed(...(wanted as Parameters<typeof surveyed>));
     } catch (error) {
       expect(error).toBeInstanceOf(CraftError);
       return (error as CraftError).message;

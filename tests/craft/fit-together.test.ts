@@ -63,7 +63,7 @@ const half = fc
     extra: fc.integer({ min: 0, max: 8 }),
   })
   .map((one): HalfToFit => ({ ...one, extra: Math.min(one.extra, one.multiple - 1) }));
-const asked = fc.record({
+const wanted = fc.record({
   target: fc.integer({ min: 10, max: 6000 }).map((tenths) => tenths / 10),
   fixed: fc.integer({ min: 0, max: 300 }).map((tenths) => tenths / 10),
   halves: fc.tuple(half, half),
@@ -92,7 +92,7 @@ const near = (a: number, b: number) => Math.abs(a - b) < 1e-6;
 describe('against every pair there is', () => {
   test('nearest: no pair whose halves are as near as a step has a nearer total', () => {
     fc.assert(
-      fc.property(asked, ({ target, fixed, halves }) => {
+      fc.property(wanted, ({ target, fixed, halves }) => {
         const [first, second] = halves.map((one) => allowed(one, target + 200)) as [
           ReturnType<typeof allowed>,
           ReturnType<typeof allowed>,
@@ -127,7 +127,7 @@ describe('against every pair there is', () => {
 
   test('growing: the nearest of the pairs that half a growing width meets', () => {
     fc.assert(
-      fc.property(asked, ({ target, fixed, halves }) => {
+      fc.property(wanted, ({ target, fixed, halves }) => {
         const [first, second] = halves.map((one) => allowed(one, target + 200)) as [
           ReturnType<typeof allowed>,
           ReturnType<typeof allowed>,
@@ -160,7 +160,10 @@ describe('against every pair there is', () => {
 });
 
 describe('as the target grows', () => {
-  const grown = fc.record({ from: asked, by: fc.integer({ min: 0, max: 500 }).map((tenths) => tenths / 10) });
+  const grown = fc.record({
+    from: wanted,
+    by: fc.integer({ min: 0, max: 500 }).map((tenths) => tenths / 10),
+  });
 
   test('growing: neither half ever shrinks', () => {
     fc.assert(

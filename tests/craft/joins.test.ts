@@ -67,10 +67,10 @@ test('a join holds where all its counts are the same and only there, and every c
 });
 
 test('one stitch and one row are said as one', () => {
-  const said = (by: Join['by'], count: number) => checkJoins([join(by, count, count)])[0]!.message;
-  expect(said('stitch', 1)).toBe('Shoulder matches: 1 stitch on every side.');
-  expect(said('row', 1)).toBe('Shoulder matches: 1 row on every side.');
-  expect(said('row', 2)).toBe('Shoulder matches: 2 rows on every side.');
+  const textOf = (by: Join['by'], count: number) => checkJoins([join(by, count, count)])[0]!.message;
+  expect(textOf('stitch', 1)).toBe('Shoulder matches: 1 stitch on every side.');
+  expect(textOf('row', 1)).toBe('Shoulder matches: 1 row on every side.');
+  expect(textOf('row', 2)).toBe('Shoulder matches: 2 rows on every side.');
 });
 
 test('a join and a side without a name are called a join and a side', () => {

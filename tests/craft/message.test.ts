@@ -42,7 +42,7 @@ describe('a pattern', () => {
 });
 
 test('in plain words a message has lengths in cm and numbers with a point and a true minus', () => {
-  const told = message('all', '{length} {number} {typed} {at} {labelled} {text}', {
+  const shown = message('all', '{length} {number} {typed} {at} {labelled} {text}', {
     length: { cm: -40.56789012 },
     number: -1234.5678901,
     typed: { typed: -0.1234567891 },
@@ -50,7 +50,7 @@ test('in plain words a message has lengths in cm and numbers with a point and a 
     labelled: { stretch: 3, label: 'Cuff' },
     text: '4.5 cm',
   });
-  expect(plainMessage(told)).toBe('−40.5679 cm −1234.57 -0.1234567891 2 3 (Cuff) 4.5 cm');
+  expect(plainMessage(shown)).toBe('−40.5679 cm −1234.57 -0.1234567891 2 3 (Cuff) 4.5 cm');
 });
 
 test('what is no number to be shown in digits is told in words', () => {

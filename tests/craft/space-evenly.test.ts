@@ -174,10 +174,12 @@ describe('whatever the counts', () => {
         const flat = spaceEvenly({ from, to, worked: 'flat', ends: 'half' });
         let before = 0;
         for (let i = 0; i < round.shapings; i++) {
-          const beside = round.plain[i]!;
+          const neighbours = round.plain[i]!;
           const own = flat.plain[i]! - before;
-          expect(own).toBe(round.kind === 'decrease' ? Math.floor(beside / 2) : Math.ceil(beside / 2));
-          before = beside - own;
+          expect(own).toBe(
+            round.kind === 'decrease' ? Math.floor(neighbours / 2) : Math.ceil(neighbours / 2),
+          );
+          before = neighbours - own;
         }
         if (round.shapings > 0) expect(flat.plain.at(-1)).toBe(before);
       }),

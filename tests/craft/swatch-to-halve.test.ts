@@ -87,9 +87,9 @@ test('no swatch halves what comes from elsewhere', () => {
 });
 
 test('a gauge that has no part in the result is refused, and so is no reading', () => {
-  const asked = { gauge: gaugeOf(one), part: { u: 1, dof: Infinity }, others: [] };
-  expect(() => swatchToHalve({ ...asked, readings: one, part: { u: 0, dof: Infinity } })).toThrow(
+  const wanted = { gauge: gaugeOf(one), part: { u: 1, dof: Infinity }, others: [] };
+  expect(() => swatchToHalve({ ...wanted, readings: one, part: { u: 0, dof: Infinity } })).toThrow(
     'has to have a part',
   );
-  expect(() => swatchToHalve({ ...asked, readings: [] })).toThrow();
+  expect(() => swatchToHalve({ ...wanted, readings: [] })).toThrow();
 });

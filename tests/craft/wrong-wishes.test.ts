@@ -7,7 +7,7 @@ import { gather } from '../../src/craft/gather';
 import { checkJoins } from '../../src/craft/joins';
 import { notionsFor } from '../../src/craft/notions';
 import { pickUp } from '../../src/craft/pick-up';
-import { pickUpBesideConvention } from '../../src/craft/pick-up-conventions';
+import { pickUpAgainstConvention } from '../../src/craft/pick-up-conventions';
 import { pickUpEdge } from '../../src/craft/pick-up-edge';
 import { pickUpRatio } from '../../src/craft/pick-up-ratio';
 import { shapeEachRepeat } from '../../src/craft/shape-each-repeat';
@@ -159,7 +159,7 @@ const wishes: Wish[] = [
     good: [2.6, 2],
     kinds: ['measure', 'measure'],
     work: (rowsPerCm, stitchesPerCm) =>
-      pickUpBesideConvention({ fabric: 'stockinette', rowsPerCm, stitchesPerCm }),
+      pickUpAgainstConvention({ fabric: 'stockinette', rowsPerCm, stitchesPerCm }),
   },
   {
     name: 'sidewaysRib',
@@ -225,16 +225,16 @@ describe.each(wishes)('$name', ({ good, kinds, optional = [], work }) => {
   });
 
   test('refuses each number that is none, and each fraction, zero or negative where none can be, with a sentence', () => {
-    kinds.forEach((kind, place) => {
+    kinds.forEach((kind, index) => {
       for (const wrong of wrongFor(kind)) {
-        const asked = good.with(place, wrong);
-        const error = refusal(() => work(...asked));
-        if (wrong === null && optional.includes(place)) {
+        const wanted = good.with(index, wrong);
+        const error = refusal(() => work(...wanted));
+        if (wrong === null && optional.includes(index)) {
           expect(error).toBeUndefined();
           continue;
         }
         const given = wrong === null ? 'nothing' : String(wrong);
-        expect(error, `${given} in place ${place + 1}`).toBeInstanceOf(CraftError);
+        expect(error, `${given} in place ${index + 1}`).toBeInstanceOf(CraftError);
         expectSentence(error!);
       }
     });
@@ -244,12 +244,12 @@ describe.each(wishes)('$name', ({ good, kinds, optional = [], work }) => {
     fc.assert(
       fc.property(
         fc.tuple(...good.map((usual) => fc.oneof(fc.constant(usual), fc.constantFrom(...extremes)))),
-        (asked) => {
+        (wanted) => {
           let result: unknown;
-          const error = withoutHanging(() => refusal(() => (result = work(...asked))), asked.join(', '));
+          const error = withoutHanging(() => refusal(() => (result = work(...wanted))), wanted.join(', '));
           if (error) expectSentence(error);
           else if (!numbersIn(result).every(Number.isFinite))
-            throw new Error(`no number in the result of ${asked}`);
+            throw new Error(`no number in the result of ${wanted}`);
         },
       ),
       { numRuns: 300 },
@@ -264,7 +264,7 @@ test('words that are no choice are refused with the choices', () => {
   expect(() => pickUpEdge([{ kind: no } as never])).toThrow('The kind of stretch 1 has to be "rows" or');
   expect(() => pickUpEdge(undefined as never)).toThrow('have to be a list');
   expect(() => yarnWeightsFor({ stitchesPerCm: 2, fabric: no })).toThrow('"stockinette" or "singleCrochet"');
-  expect(() => pickUpBesideConvention({ fabric: no, rowsPerCm: 2, stitchesPerCm: 2 })).toThrow('"garter"');
+  expect(() => pickUpAgainstConvention({ fabric: no, rowsPerCm: 2, stitchesPerCm: 2 })).toThrow('"garter"');
   expect(() => checkJoins([{ name: 'Hem', by: no, sides: [] }])).toThrow('"stitch" or "row"');
   expect(() => sidewaysRib({ length: 20, rowsPerCm: 2, rule: no })).toThrow('"nearest" or "up" or "down"');
 });

@@ -4,13 +4,13 @@ import type { Results } from '../../src/engine/results';
 
 /** Everything a reader of answers knows of a notebook, place by place and size by size. */
 export function allChanges(results: Results, notebook: Notebook): Record<string, unknown> {
-  const told: Record<string, unknown> = { sizes: results.sizes };
+  const values: Record<string, unknown> = { sizes: results.sizes };
   for (const cell of allCells(notebook)) {
     for (const { key } of [...inputsOf(cell), ...outputsOf(cell)]) {
-      told[`${cell.id} ${key}`] = results.unit(cell.id, key) ?? null;
+      values[`${cell.id} ${key}`] = results.unit(cell.id, key) ?? null;
       for (const { id } of notebook.sizes) {
         const number = results.number(id, cell.id, key);
-        told[`${cell.id} ${key} ${id}`] =
+        values[`${cell.id} ${key} ${id}`] =
           number ??
           results.text(id, cell.id, key) ??
           results.truth(id, cell.id, key) ??
@@ -19,5 +19,5 @@ export function allChanges(results: Results, notebook: Notebook): Record<string,
       }
     }
   }
-  return told;
+  return values;
 }

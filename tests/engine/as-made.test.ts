@@ -26,7 +26,7 @@ const body: Cell[] = [
 async function made(cell: AsMadeCell) {
   const { results } = await new Worked().show(notebookOf([...body, cell], sizes));
   const number = (size: string, key: string) => results.number(size, cell.id, key);
-  return { number, said: asMadeMessage(cell, sizes, usualSettings, number) };
+  return { number, texts: asMadeMessage(cell, sizes, usualSettings, number) };
 }
 
 describe('a measurement as made', () => {
@@ -34,13 +34,13 @@ describe('a measurement as made', () => {
 
   test('is the widths of its pieces, each so many times, beside what is wanted', async () => {
     // 98 cm: half of it is 68.6 stitches, so 67; 108 cm: 75.6, so 75. Two of each.
-    const { number, said } = await made(
+    const { number, texts } = await made(
       asMade('Finished bust', 'bust', [['back_piece_start_width', 2]], within),
     );
     expect(number('s', 'made')).toBeCloseTo((2 * 67) / 1.4, 9);
     expect(number('s', 'difference')).toBeCloseTo((2 * 67) / 1.4 - 98, 9);
     expect(number('m', 'made')).toBeCloseTo((2 * 75) / 1.4, 9);
-    expect(said).toEqual([]);
+    expect(texts).toEqual([]);
   });
 
   test('seams and overlaps take of it', async () => {
@@ -59,8 +59,8 @@ describe('a measurement as made', () => {
   });
 
   test('further from what is wanted than its step, it says so', async () => {
-    const { said } = await made(asMade('Finished bust', 'bust', [['back_piece_start_width', 2]], 'CM(1)'));
-    expect(said).toEqual(['S: Finished bust is 95.7\u00a0cm where 98.0 is wanted.']);
+    const { texts } = await made(asMade('Finished bust', 'bust', [['back_piece_start_width', 2]], 'CM(1)'));
+    expect(texts).toEqual(['S: Finished bust is 95.7\u00a0cm where 98.0 is wanted.']);
   });
 
   test('is printed without saying that it is as made', () => {
@@ -80,8 +80,8 @@ test('a repeat far wider than its piece is told of once, where it stands', async
     sizes,
   );
   const worked = await new Worked().show(notebook);
-  const troubles = sizes.map(({ id }) => worked.results.error(id, 'back', 'count')?.message);
-  expect(new Set(troubles)).toEqual(
+  const problems = sizes.map(({ id }) => worked.results.error(id, 'back', 'count')?.message);
+  expect(new Set(problems)).toEqual(
     new Set([
       'The least that this repeat allows is 503, more than twice what is wanted: take a smaller repeat.',
     ]),
@@ -99,13 +99,13 @@ describe('a repeat far wider than its half', () => {
     formula('Front width', 'front / wool_sts'),
     piece('Front piece', 'flat', 'front', [even('Body', 'wool', 'ROWS(36)', 'main')]),
   ];
-  const told = async (cells: Cell[]) => {
+  const inWords = async (cells: Cell[]) => {
     const { results } = await new Worked().show(notebookOf(cells, nine));
     return cells.flatMap((cell) =>
       [...inputsOf(cell), ...outputsOf(cell)].flatMap(({ key }) => {
         const own = nine.flatMap(({ id }) => {
-          const trouble = results.error(id, cell.id, key);
-          return trouble && !trouble.from ? [trouble.message] : [];
+          const error = results.error(id, cell.id, key);
+          return error && !error.from ? [error.message] : [];
         });
         return [...new Set(own)].map((message) => [cell.id, message]);
       }),
@@ -115,15 +115,15 @@ describe('a repeat far wider than its half', () => {
     `The least that this repeat allows is ${least}, more than twice what is wanted: take a smaller repeat.`;
 
   test('of the back is told of once for all sizes, on the back and not on the front', async () => {
-    expect(await told(halves(500, 8))).toEqual([['back', complaint(503)]]);
+    expect(await inWords(halves(500, 8))).toEqual([['back', complaint(503)]]);
   });
 
   test('of the fronts is told of on the front, and once', async () => {
-    expect(await told(halves(8, 300))).toEqual([['front', complaint(303)]]);
+    expect(await inWords(halves(8, 300))).toEqual([['front', complaint(303)]]);
   });
 
   test('is none where both can be met', async () => {
-    expect(await told(halves(8, 8))).toEqual([]);
+    expect(await inWords(halves(8, 8))).toEqual([]);
   });
 
   test('of a foundation chain is told of too', async () => {
@@ -133,7 +133,7 @@ describe('a repeat far wider than its half', () => {
         `FITCHAIN(bust / 2 * wool_sts; ${multiple}; 4; "nearest"; STS(1); "does not count")`,
       );
     const body = halves(8, 8).slice(0, 2);
-    expect(await told([...body, chain(500)])).toEqual([['chain-row', complaint(503)]]);
-    expect(await told([...body, chain(8)])).toEqual([]);
+    expect(await inWords([...body, chain(500)])).toEqual([['chain-row', complaint(503)]]);
+    expect(await inWords([...body, chain(8)])).toEqual([]);
   });
 });

@@ -155,7 +155,7 @@ test('a cell whose unit becomes another changes the unit of what is worked from 
   expect(sheet.number('most')).toBe(3);
   await sheet.show(notebookOf([formula('a', 'STS(1)'), ...rest]));
   expect(sheet.results.unit('more', 'value')).toEqual({ stitch: 1 });
-  expect(sheet.trouble('most')).toContain('A number of stitches and a length cannot be added');
+  expect(sheet.errorIn('most')).toContain('A number of stitches and a length cannot be added');
   await sheet.show(notebookOf([formula('a', 'CM(4)'), ...rest]));
   expect(sheet.number('most')).toBe(9);
 });
@@ -168,20 +168,20 @@ describe('circles', () => {
       formula('c', 'a'),
       formula('d', 'a + 1'),
     );
-    expect(sheet.trouble('a')).toBe('These cells go in a circle: a → b → c → a.');
-    expect(sheet.trouble('c')).toBe('These cells go in a circle: c → a → b → c.');
-    expect(sheet.trouble('d')).toBe('Waits for a.');
+    expect(sheet.errorIn('a')).toBe('These cells go in a circle: a → b → c → a.');
+    expect(sheet.errorIn('c')).toBe('These cells go in a circle: c → a → b → c.');
+    expect(sheet.errorIn('d')).toBe('Waits for a.');
   });
 
   test('a cell of a circle that is renamed is named anew by all the others', async () => {
     const [a, b, c] = [formula('a', 'b * 2'), formula('b', 'c + 1'), formula('c', 'a')];
     const sheet = await worked(a, b, c);
     await sheet.show(notebookOf([{ ...a, formula: 'q * 2' }, { ...b, name: 'q' }, c]));
-    expect(sheet.trouble('c')).toBe('These cells go in a circle: c → a → q → c.');
+    expect(sheet.errorIn('c')).toBe('These cells go in a circle: c → a → q → c.');
   });
 
   test('a cell cannot be worked from itself', async () => {
-    expect((await worked(formula('a', 'a + 1'))).trouble('a')).toBe('a cannot be worked from itself.');
+    expect((await worked(formula('a', 'a + 1'))).errorIn('a')).toBe('a cannot be worked from itself.');
   });
 
   test('opened in one place a circle is gone everywhere', async () => {
@@ -224,21 +224,21 @@ describe('what an input takes', () => {
 
   test('a typed value that is not whole is told', async () => {
     const sheet = await worked(...withMultiple({ value: 2.5 }));
-    expect(sheet.trouble('back', 'multiple')).toBe('Multiple of must be a whole number.');
-    expect(sheet.trouble('back', 'count')).toBe('Waits for Back stitches: multiple of.');
+    expect(sheet.errorIn('back', 'multiple')).toBe('Multiple of must be a whole number.');
+    expect(sheet.errorIn('back', 'count')).toBe('Waits for Back stitches: multiple of.');
   });
 
   test('a formula’s result that is not whole is told with what it is', async () => {
     const sheet = await worked(...withMultiple({ formula: '5 / 2' }));
-    expect(sheet.trouble('back', 'multiple')).toBe(
+    expect(sheet.errorIn('back', 'multiple')).toBe(
       'Multiple of must be a whole number. What is put in comes to 2.5.',
     );
-    expect(sheet.trouble('back', 'count')).toBe('Waits for Back stitches: multiple of.');
+    expect(sheet.errorIn('back', 'count')).toBe('Waits for Back stitches: multiple of.');
   });
 
   test('a formula’s result that is too small is told with what it is', async () => {
     const sheet = await worked(...withMultiple({ formula: '4 - 4' }));
-    expect(sheet.trouble('back', 'multiple')).toBe(
+    expect(sheet.errorIn('back', 'multiple')).toBe(
       'Multiple of must be at least 1. What is put in comes to 0.',
     );
   });
@@ -292,7 +292,7 @@ describe('names', () => {
   test('a renamed cell is found under its new name, in whatever case, and no longer under the old', async () => {
     const sheet = await worked(bust, formula('half', 'bust / 2'));
     await sheet.show(notebookOf([{ ...bust, name: 'chest' }, formula('half', 'bust / 2')]));
-    expect(sheet.trouble('half')).toBe('There is no cell called bust.');
+    expect(sheet.errorIn('half')).toBe('There is no cell called bust.');
     await sheet.show(notebookOf([{ ...bust, name: 'chest' }, formula('half', 'Chest / 2')]));
     expect(sheet.number('half')).toBe(45);
   });
@@ -307,15 +307,15 @@ describe('names', () => {
 
   test('a name that two cells claim stands for neither', async () => {
     const sheet = await worked(bust, { ...bust, id: 'other' }, formula('half', 'bust / 2'));
-    expect(sheet.trouble('half')).toBe('More than one cell is called bust: rename all but one of them.');
+    expect(sheet.errorIn('half')).toBe('More than one cell is called bust: rename all but one of them.');
   });
 
   test('what waits for a cell calls it by its label of the moment', async () => {
     const empty = measure('bust', 'length', null);
     const sheet = await worked(empty, formula('half', 'bust / 2'));
     await sheet.show(notebookOf([{ ...empty, label: 'Chest' }, formula('half', 'bust / 2')]));
-    expect(sheet.trouble('bust')).toBe('Chest is empty: type a value, or = and a formula.');
-    expect(sheet.trouble('half')).toBe('Waits for Chest.');
+    expect(sheet.errorIn('bust')).toBe('Chest is empty: type a value, or = and a formula.');
+    expect(sheet.errorIn('half')).toBe('Waits for Chest.');
   });
 });
 
@@ -323,8 +323,8 @@ describe('a cell set aside', () => {
   test('keeps its formulas unworked until it is changed', async () => {
     const cells = [formula('a', '1 + 1'), formula('b', 'a * 2')];
     const sheet = await new Worked().show(notebookOf(cells), ['a']);
-    expect(sheet.trouble('a')).toContain('This takes too long');
-    expect(sheet.trouble('b')).toBe('Waits for a.');
+    expect(sheet.errorIn('a')).toContain('This takes too long');
+    expect(sheet.errorIn('b')).toBe('Waits for a.');
     await sheet.show(notebookOf([formula('a', '1 + 2'), cells[1]!]));
     expect(sheet.number('b')).toBe(6);
   });
@@ -333,7 +333,7 @@ describe('a cell set aside', () => {
     const sheet = await new Worked().show(notebookOf([measure('a', 'number', 1), formula('b', 'a * 2')]), [
       'a',
     ]);
-    expect(sheet.trouble('a')).toContain('With this value');
-    expect(sheet.trouble('b')).toBe('Waits for a.');
+    expect(sheet.errorIn('a')).toContain('With this value');
+    expect(sheet.errorIn('b')).toBe('Waits for a.');
   });
 });

@@ -5,20 +5,20 @@ import { packedMessage } from '../../src/engine/pack-message';
 import { notTaken } from '../../src/engine/sentences';
 import { betweenCells } from '../../src/engine/between-cells';
 import { Engine, type Content, type Result } from '../../src/engine/engine';
-import { cellsAreTold, formulasRead } from '../../src/engine/engine-functions';
+import { cellsAreReported, formulasRead } from '../../src/engine/engine-functions';
 
 afterEach(() => vi.restoreAllMocks());
 
 function put(engine: Engine, ...contents: [number, Content][]): Map<number, Result> {
-  const told = new Map<number, Result>();
-  engine.put(new Map(contents), (row, result) => void told.set(row, result));
-  return told;
+  const results = new Map<number, Result>();
+  engine.put(new Map(contents), (row, result) => void results.set(row, result));
+  return results;
 }
 
 function everything(engine: Engine): Map<number, Result> {
-  const told = new Map<number, Result>();
-  engine.all((row, result) => void told.set(row, result));
-  return told;
+  const results = new Map<number, Result>();
+  engine.all((row, result) => void results.set(row, result));
+  return results;
 }
 
 test('tells the rows whose results changed, and only those', () => {
@@ -51,10 +51,10 @@ test('an error is told with the row where it began', () => {
     { reason: packedMessage(sentence('Bust is empty: type a value, or = and a formula.')) },
     '=$A$4*2',
   ]);
-  const told = everything(engine);
-  expect(told.get(1)).toMatchObject({ type: 'DIV_BY_ZERO', root: 1 });
-  expect(told.get(2)).toMatchObject({ type: 'DIV_BY_ZERO', root: 1 });
-  expect(told.get(4)).toMatchObject({ root: 3 });
+  const results = everything(engine);
+  expect(results.get(1)).toMatchObject({ type: 'DIV_BY_ZERO', root: 1 });
+  expect(results.get(2)).toMatchObject({ type: 'DIV_BY_ZERO', root: 1 });
+  expect(results.get(4)).toMatchObject({ root: 3 });
 });
 
 test('a result smaller than can be told from 0 is 0', () => {
@@ -107,7 +107,7 @@ test('engines share what they have read: a formula in twelve sizes is read once'
 });
 
 test('an engine tells of each cell before it works it, so that a thread is seen to be getting on', () => {
-  expect(cellsAreTold).toBe(true);
+  expect(cellsAreReported).toBe(true);
   const contents = new Map([
     [0, 13 as Content],
     ...Array.from({ length: 50 }, (_, at) => [at + 1, '=$A$1*2'] as const),

@@ -16,10 +16,10 @@ test('an edit tells the results it changes and no others', async () => {
   const opened = await sheet.update(changesBetween(null, first));
   const next = notebookOf([bust, swatch('body', 15, 16), ...rest], sizes);
   const answer = await sheet.update(changesBetween(first, next));
-  const told = new Set<string>();
+  const seen = new Set<string>();
   for (let i = 1; i < answer.numbers.length; i += 3)
-    told.add(Object.values(opened.slots[answer.numbers[i]!]!).join(' '));
-  expect([...told].sort()).toEqual(['body sts', 'body sts.0.count', 'sts value']);
+    seen.add(Object.values(opened.slots[answer.numbers[i]!]!).join(' '));
+  expect([...seen].sort()).toEqual(['body sts', 'body sts.0.count', 'sts value']);
   expect(answer.texts).toHaveLength(sizes.length);
   expect([answer.slots, answer.gone, answer.errors, answer.units]).toEqual([[], [], [], []]);
 });

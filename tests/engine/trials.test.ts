@@ -30,7 +30,7 @@ async function sheetOf(notebook: Notebook): Promise<{ sheet: WorkedSheet; result
   return { sheet, results };
 }
 
-function placesOf(notebook: Notebook): CellRef[] {
+function refsOf(notebook: Notebook): CellRef[] {
   return allCells(notebook).flatMap((cell) =>
     [...inputsOf(cell), ...outputsOf(cell)].map(({ key }) => ({ cell: cell.id, key })),
   );
@@ -65,14 +65,14 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
       fc.array(fc.array(changes, { maxLength: 3 }), { minLength: 1, maxLength: 4 }),
       fc.array(fc.nat(), { minLength: 1, maxLength: 3 }),
       async (notebook, wishes, wantedAt) => {
-        const places = placesOf(notebook);
-        fc.pre(places.length > 0);
+        const refs = refsOf(notebook);
+        fc.pre(refs.length > 0);
         const { sheet, results: live } = await sheetOf(notebook);
         const before = allChanges(live, notebook);
-        const wanted = wantedAt.map((at) => places[at % places.length]!);
+        const wanted = wantedAt.map((at) => refs[at % refs.length]!);
         const trials = wishes.map((wish) =>
           wish
-            .map(({ at, size, put }): Change => ({ ...places[at % places.length]!, size, ...put }))
+            .map(({ at, size, put }): Change => ({ ...refs[at % refs.length]!, size, ...put }))
             // A value in place of a worked result is held, which no notebook can say.
             .filter((change) => change.formula !== undefined || takesValue(notebook, change)),
         );
@@ -85,9 +85,9 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
             const { notebook: changed, refused } = withChanges(notebook, list);
             const fresh = (await sheetOf(changed)).results;
             for (const [size, id] of sizeIds.entries()) {
-              for (const [at, place] of wanted.entries()) {
+              for (const [at, ref] of wanted.entries()) {
                 expect(trialInWords(results, trial, size, at)).toEqual(
-                  refused.length > 0 ? { message: refused[0]!.sentence } : read(fresh, id, place),
+                  refused.length > 0 ? { message: refused[0]!.sentence } : read(fresh, id, ref),
                 );
               }
             }
@@ -102,9 +102,9 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
 }, 600_000);
 
 /** What a trial gave, an error in its words. */
-function trialInWords(...asked: Parameters<typeof trialResult>): unknown {
-  const told = trialResult(...asked);
-  return typeof told === 'object' ? { ...told, message: plainMessage(unpacked(told.message)) } : told;
+function trialInWords(...given: Parameters<typeof trialResult>): unknown {
+  const value = trialResult(...given);
+  return typeof value === 'object' ? { ...value, message: plainMessage(unpacked(value.message)) } : value;
 }
 
 /** Whether a value can be given there, as an edit. */
@@ -122,30 +122,30 @@ function isInput(notebook: Notebook, { cell: id, key }: CellRef): boolean {
 test('after an edit of the notebook trials are of the edited one', async () => {
   await fc.assert(
     fc.asyncProperty(notebooks, cells, changes, fc.nat(), async (first, cell, change, wantedAt) => {
-      const places = placesOf(first);
-      fc.pre(places.length > 0);
+      const refs = refsOf(first);
+      fc.pre(refs.length > 0);
       const { sheet } = await sheetOf(first);
       const work = new Trials(sheet);
-      const wanted = [places[wantedAt % places.length]!];
+      const wanted = [refs[wantedAt % refs.length]!];
       work.run({ trials: [[]], wanted, sizes: sizeIds });
       const rest = allCells(first).filter(({ id }) => id !== cell.id);
       const second = notebookOf([...rest, cell], [{ ...sizes[0]!, label: 'other' }, sizes[1]!]);
       await sheet.update(changesBetween(first, second));
-      const inputs = placesOf(second).filter((place) => isInput(second, place));
+      const inputs = refsOf(second).filter((ref) => isInput(second, ref));
       const trial = inputs.length
         ? [{ ...inputs[change.at % inputs.length]!, size: null, ...change.put } as Change]
         : [];
       const results = work.run({ trials: [trial], wanted, sizes: sizeIds });
       const { notebook: changed, refused } = withChanges(second, trial);
       const fresh = (await sheetOf(changed)).results;
-      const there = placesOf(second).some(
+      const there = refsOf(second).some(
         ({ cell: id, key }) => id === wanted[0]!.cell && key === wanted[0]!.key,
       );
       for (const [size, id] of sizeIds.entries()) {
-        const told = trialInWords(results, 0, size, 0);
-        if (refused.length > 0) expect(told).toEqual({ message: refused[0]!.sentence });
-        else if (there) expect(told).toEqual(read(fresh, id, wanted[0]!));
-        else expect(told).toMatchObject({ message: expect.stringContaining('no longer in the notebook') });
+        const shown = trialInWords(results, 0, size, 0);
+        if (refused.length > 0) expect(shown).toEqual({ message: refused[0]!.sentence });
+        else if (there) expect(shown).toEqual(read(fresh, id, wanted[0]!));
+        else expect(shown).toMatchObject({ message: expect.stringContaining('no longer in the notebook') });
       }
     }),
     { numRuns: 40 },
@@ -198,15 +198,15 @@ test('holding a count gives what a formula with that count in its place gives', 
       fc.integer({ min: 5, max: 40 }),
       async (count, sts) => {
         const gauge: Change = { cell: 'body', key: 'sts.0.count', size: null, value: sts };
-        const wanted = placesOf(fitted());
-        const asked = { wanted, sizes: sizeIds };
+        const wanted = refsOf(fitted());
+        const requested = { wanted, sizes: sizeIds };
         const work = new Trials((await sheetOf(fitted())).sheet);
         const held = work.run({
-          ...asked,
+          ...requested,
           trials: [[gauge, { cell: 'back', key: 'count', size: null, value: count }]],
         });
         const given = work.run({
-          ...asked,
+          ...requested,
           trials: [[gauge, { cell: 'back', key: 'count', size: null, formula: `STS(${count})` }]],
         });
         expect(held).toEqual(given);
@@ -232,11 +232,11 @@ test('what keeps a trial from being made is a sentence in each of its results, a
     wanted,
     sizes: ['m', 'nowhere'],
   });
-  const told = [0, 1, 2, 3].map((trial) => trialInWords(results, trial, 0, 0));
-  expect(told[0]).toMatchObject({ message: expect.stringContaining('no longer in the notebook') });
-  expect(told[1]).toEqual({ message: 'Multiple of must be a whole number.' });
-  expect(told[2]).toMatchObject({ message: expect.stringContaining('Waits for'), from: { cell: 'body' } });
-  expect(told[3]).toBeCloseTo(67 / 1.4, 10);
+  const shown = [0, 1, 2, 3].map((trial) => trialInWords(results, trial, 0, 0));
+  expect(shown[0]).toMatchObject({ message: expect.stringContaining('no longer in the notebook') });
+  expect(shown[1]).toEqual({ message: 'Multiple of must be a whole number.' });
+  expect(shown[2]).toMatchObject({ message: expect.stringContaining('Waits for'), from: { cell: 'body' } });
+  expect(shown[3]).toBeCloseTo(67 / 1.4, 10);
   expect(trialInWords(results, 3, 0, 1)).toMatchObject({
     message: expect.stringContaining('choose another'),
   });
@@ -246,14 +246,14 @@ test('what keeps a trial from being made is a sentence in each of its results, a
 test('trials tell how far they are, stop when told to, and end when the notebook is edited', async () => {
   const notebook = vNeck();
   const { sheet } = await sheetOf(notebook);
-  const asked = {
+  const wanted = {
     trials: Array.from({ length: 50 }, (_, at): Change[] => [
       { cell: 'body', key: 'sts.0.count', size: null, value: 20 + at },
     ]),
-    wanted: placesOf(notebook).slice(-20),
+    wanted: refsOf(notebook).slice(-20),
     sizes: notebook.sizes.map(({ id }) => id),
   };
-  const steps = (goesOn: (done: number) => boolean) => new Trials(sheet).steps(asked, goesOn);
+  const steps = (goesOn: (done: number) => boolean) => new Trials(sheet).steps(wanted, goesOn);
   const seen: number[] = [];
   const stopped = finish(
     steps((done) => {

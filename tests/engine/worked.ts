@@ -20,7 +20,7 @@ export class Worked {
     return this.results.number(size, cell, key);
   }
 
-  trouble(cell: string, key = 'value', size = 'm'): string | undefined {
+  errorIn(cell: string, key = 'value', size = 'm'): string | undefined {
     return this.results.error(size, cell, key)?.message;
   }
 }
@@ -30,14 +30,14 @@ export async function worked(...cells: readonly Cell[]): Promise<Worked> {
 }
 
 /** What one formula gives beside some cells: a value, or the sentence on why there is none. */
-export async function valueOf(text: string, ...beside: readonly Cell[]): Promise<number | string | boolean> {
-  const { results } = await worked(...beside, formula('here', text));
+export async function valueOf(text: string, ...others: readonly Cell[]): Promise<number | string | boolean> {
+  const { results } = await worked(...others, formula('here', text));
   const read = ['m', 'here', 'value'] as const;
-  const trouble = results.error(...read);
+  const error = results.error(...read);
   return (
     results.number(...read) ??
     results.text(...read) ??
     results.truth(...read) ??
-    (trouble?.from ? `from ${trouble.from.cell}: ${trouble.message}` : trouble!.message)
+    (error?.from ? `from ${error.from.cell}: ${error.message}` : error!.message)
   );
 }

@@ -12,7 +12,7 @@ const written: Pick<Settings, 'length' | 'gaugeOver' | 'decimal'>[] = [
 ];
 
 /** Where a notebook works something out. */
-function workedPlaces(notebook: Notebook) {
+function workedRefs(notebook: Notebook) {
   return allCells(notebook).flatMap((cell) => [
     ...inputsOf(cell).flatMap((input) =>
       'formula' in input.entry ? [{ cell: cell.id, key: input.key }] : [],
@@ -35,13 +35,13 @@ describe.each(notebooks)('%s', (_label, notebook) => {
       let compared = 0;
       // Gathered, and expected once: there are half a million steps.
       const faults: string[] = [];
-      for (const place of workedPlaces(shown)) {
+      for (const ref of workedRefs(shown)) {
         for (const { id: size, label } of shown.sizes) {
-          const at = [size, place.cell, place.key] as const;
+          const at = [size, ref.cell, ref.key] as const;
           const sheet = source.number(...at) ?? source.truth(...at) ?? source.text(...at);
-          const working = workingOf(source, place, size, 2);
-          const where = `${place.cell} ${place.key} in ${label}`;
-          if ('trouble' in working) throw new Error(`${where}: ${working.trouble}`);
+          const working = workingOf(source, ref, size, 2);
+          const where = `${ref.cell} ${ref.key} in ${label}`;
+          if ('problem' in working) throw new Error(`${where}: ${working.problem}`);
           for (const line of working.lines) {
             if (line.steps.length === 0) faults.push(`${where}: a line without steps`);
             for (const { says, answer } of line.steps) {

@@ -12,10 +12,10 @@ export async function workedSource(
   return {
     notebook,
     results,
-    number: (...place) => results.number(...place),
-    text: (...place) => results.text(...place),
-    truth: (...place) => results.truth(...place),
-    errorAt: (...place) => results.error(...place)?.message,
-    unit: (...place) => results.unit(...place),
+    number: (...address) => results.number(...address),
+    text: (...address) => results.text(...address),
+    truth: (...address) => results.truth(...address),
+    errorAt: (...address) => results.error(...address)?.message,
+    unit: (...address) => results.unit(...address),
   };
 }

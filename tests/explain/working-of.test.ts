@@ -13,7 +13,7 @@ const lessons = () => starters.find(({ label }) => label.includes('lessons'))!.m
 
 const sentence = (source: WorkingSource, cell: string, key: string, size = 'm', back = 0): string => {
   const working = workingOf(source, { cell, key }, size, back);
-  return 'trouble' in working ? working.trouble : inText(working);
+  return 'problem' in working ? working.problem : inText(working);
 };
 
 /** A width of 102 cm at 14 sts to 10 cm in a multiple of 8 plus 3, and the width that its stitches give. */
@@ -85,13 +85,13 @@ describe('a working', () => {
 
   test('strikes out the length that the gauge is counted over, and leaves the stitches', async () => {
     const working = workingOf(await workedSource(fitted()), { cell: 'sts', key: 'count' }, 'm');
-    if ('trouble' in working) throw new Error(working.trouble);
+    if ('problem' in working) throw new Error(working.problem);
     const [wanted, count] = working.lines;
     expect(wanted!.steps[0]!.says.filter(({ cancels }) => cancels).map(({ text }) => text)).toEqual([
       'cm',
       'cm',
     ]);
-    expect(count!.steps[0]).toMatchObject({ from: { text: '142.8 sts' }, beside: '139 is below, 147 above' });
+    expect(count!.steps[0]).toMatchObject({ from: { text: '142.8 sts' }, hint: '139 is below, 147 above' });
     expect(working.further).toBe(false);
   });
 
@@ -168,9 +168,9 @@ describe('in the V-neck, size M, and in the blouse sleeve', () => {
 
   test('a count to a parity names it, and its neighbours stand beside', () => {
     const working = workingOf(source, { cell: 'armhole-rows', key: 'value' }, 'm');
-    if ('trouble' in working) throw new Error(working.trouble);
+    if ('problem' in working) throw new Error(working.problem);
     expect(inText(working)).toBe('18.97 cm × 12 rows / 10 cm = 22.76 rows → nearest even number = 22 rows');
-    expect(working.lines[0]!.steps.at(-1)!.beside).toBe('22 is below, 24 above');
+    expect(working.lines[0]!.steps.at(-1)!.hint).toBe('22 is below, 24 above');
   });
 
   test('a gauge comes from its readings', () => {
@@ -187,7 +187,7 @@ describe('in the V-neck, size M, and in the blouse sleeve', () => {
 
   test('what a part of a cell only takes over from another result has no line of its own', () => {
     const working = workingOf(sleeve, { cell: 'sleeve', key: 'piece' }, 'c4');
-    if ('trouble' in working) throw new Error(working.trouble);
+    if ('problem' in working) throw new Error(working.problem);
     // The stitches to begin with, and those to end on, are other cells' results; rows are rounded here.
     expect(working.lines.map(({ of }) => of.label)).toEqual([
       'Sleeve, armhole to wrist, over',
@@ -199,7 +199,7 @@ describe('in the V-neck, size M, and in the blouse sleeve', () => {
 
   test('a band is worked along one front: along the other it is the same', () => {
     const working = workingOf(source, { cell: 'band', key: 'left_front.share' }, 'm');
-    if ('trouble' in working) throw new Error(working.trouble);
+    if ('problem' in working) throw new Error(working.problem);
     const formulas = working.lines.map(({ formula }) => formula);
     expect(new Set(formulas).size).toBe(formulas.length);
     expect(inText(working)).toMatch(/rows × 10 sts \/ 7 rows = .* its share: /);

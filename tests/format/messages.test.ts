@@ -25,12 +25,12 @@ describe('a message', () => {
   });
 
   it('keeps the sign of a length', () => {
-    const told = message('less', '{what} must be more than 0. It is {length}.', {
+    const shown = message('less', '{what} must be more than 0. It is {length}.', {
       what: 'Swatch of 10 cm',
       length: { cm: -2.54 },
     });
-    expect(formatMessage(told, inInches)).toBe('Swatch of 10 cm must be more than 0. It is −1\u00a0in.');
-    expect(plainMessage(told)).toBe('Swatch of 10 cm must be more than 0. It is −2.54 cm.');
+    expect(formatMessage(shown, inInches)).toBe('Swatch of 10 cm must be more than 0. It is −1\u00a0in.');
+    expect(plainMessage(shown)).toBe('Swatch of 10 cm must be more than 0. It is −2.54 cm.');
   });
 
   it('has its numbers with the decimal mark of the notebook', () => {
@@ -49,28 +49,28 @@ describe('a message', () => {
       '{length} # {rows, plural, one {',
     ];
     for (const text of texts) {
-      const told = message('typed', '{text} is {number} where {text} is {length}.', {
+      const shown = message('typed', '{text} is {number} where {text} is {length}.', {
         text,
         number: 4.5,
         length: { cm: 5.08 },
       });
-      expect(formatMessage(told, inInches)).toBe(`${text} is 4,5 where ${text} is 2\u00a0in.`);
+      expect(formatMessage(shown, inInches)).toBe(`${text} is 4,5 where ${text} is 2\u00a0in.`);
     }
   });
 
   it('has a number of a formula with all its digits', () => {
-    const told = message('of-what', '{number} of what?', { number: { typed: -10.123456789 } });
-    expect(formatMessage(told, inInches)).toBe('-10,123456789 of what?');
-    expect(plainMessage(told)).toBe('-10.123456789 of what?');
+    const shown = message('of-what', '{number} of what?', { number: { typed: -10.123456789 } });
+    expect(formatMessage(shown, inInches)).toBe('-10,123456789 of what?');
+    expect(plainMessage(shown)).toBe('-10.123456789 of what?');
   });
 
   it('has one of something in the singular, and none, several and halves in the plural', () => {
-    const told = (rows: number): string =>
+    const inWords = (rows: number): string =>
       formatMessage(
         message('rows', '{rows, plural, one {# row is} other {# rows are}} left of {all}.', { rows, all: 9 }),
         inInches,
       );
-    expect([1, 0, 3, 1.5].map(told)).toEqual([
+    expect([1, 0, 3, 1.5].map(inWords)).toEqual([
       '1 row is left of 9.',
       '0 rows are left of 9.',
       '3 rows are left of 9.',
@@ -79,11 +79,11 @@ describe('a message', () => {
   });
 
   it('has the messages in it written in the same way', () => {
-    const told = message('outer', '{inner} Or {count}.', {
+    const shown = message('outer', '{inner} Or {count}.', {
       inner: message('inner', 'It is {length}.', { length: { cm: 25.4 } }),
       count: 1.5,
     });
-    expect(formatMessage(told, inInches)).toBe('It is 10\u00a0in. Or 1,5.');
+    expect(formatMessage(shown, inInches)).toBe('It is 10\u00a0in. Or 1,5.');
   });
 });
 
@@ -116,11 +116,11 @@ describe('a stretch in a message', () => {
   });
 
   it('is asked for its label only where there is one in the message', () => {
-    const asked: number[] = [];
-    const labelOf = (at: number): undefined => void asked.push(at);
+    const wanted: number[] = [];
+    const labelOf = (at: number): undefined => void wanted.push(at);
     formatMessage(message('none', 'Nothing {here}.', { here: 'here' }), inInches, labelOf);
-    expect(asked).toEqual([]);
+    expect(wanted).toEqual([]);
     formatMessage(refused(), inInches, labelOf);
-    expect(asked).toEqual([2]);
+    expect(wanted).toEqual([2]);
   });
 });

@@ -223,7 +223,7 @@ describe('a length as the notebook shows it', () => {
   test('no number is shown as a dash', () => {
     expect(writeLength(NaN, inCm)).toBe('–');
     expect(writeLength(Infinity, inInches)).toBe('–');
-    expect(writeNumber(1e300, { ...point, places: 2 })).toBe('–');
+    expect(writeNumber(1e300, { ...point, decimals: 2 })).toBe('–');
   });
 });
 
@@ -241,14 +241,14 @@ describe('numbers', () => {
   });
 
   test('are shown to so many places, halves away from 0', () => {
-    expect(writeNumber(1.005, { ...point, places: 2 })).toBe('1.01');
-    expect(writeNumber(-1.005, { ...comma, places: 2 })).toBe('−1,01');
-    expect(writeNumber(12345.678, { ...point, places: 1 })).toBe('12345.7');
-    expect(writeNumber(0.04, { ...point, places: 1 })).toBe('0.0');
-    expect(writeNumber(2.5, { ...point, places: 0 })).toBe('3');
-    expect(writeNumber(10, { ...point, places: 2, trailingZero: false })).toBe('10');
-    expect(writeNumber(10.5, { ...point, places: 2, trailingZero: false })).toBe('10.5');
-    expect(writeNumber(0, { ...point, places: 2, trailingZero: false })).toBe('0');
+    expect(writeNumber(1.005, { ...point, decimals: 2 })).toBe('1.01');
+    expect(writeNumber(-1.005, { ...comma, decimals: 2 })).toBe('−1,01');
+    expect(writeNumber(12345.678, { ...point, decimals: 1 })).toBe('12345.7');
+    expect(writeNumber(0.04, { ...point, decimals: 1 })).toBe('0.0');
+    expect(writeNumber(2.5, { ...point, decimals: 0 })).toBe('3');
+    expect(writeNumber(10, { ...point, decimals: 2, trailingZero: false })).toBe('10');
+    expect(writeNumber(10.5, { ...point, decimals: 2, trailingZero: false })).toBe('10.5');
+    expect(writeNumber(0, { ...point, decimals: 2, trailingZero: false })).toBe('0');
   });
 });
 
@@ -266,7 +266,7 @@ describe('gauges', () => {
     expect(valueOf(readGauge('13,5 sts', '10 cm', comma))).toBe(1.35);
     expect(valueOf(readGauge('18 rows', '10 cm', point))).toBe(1.8);
     expect(writeGauge(1.4, '10 cm', { ...point, trailingZero: true })).toBe('14.0');
-    expect(writeGauge(1.3567, '10 cm', { ...point, places: 2 })).toBe('13.57');
+    expect(writeGauge(1.3567, '10 cm', { ...point, decimals: 2 })).toBe('13.57');
   });
 
   test('a gauge is more than 0, and a number', () => {
@@ -289,13 +289,13 @@ describe('percentages', () => {
     expect(writePercent(0.1, point)).toBe('10');
     expect(writePercent(0.125, comma)).toBe('12,5');
     expect(writePercent(-0.05, point)).toBe('−5');
-    expect(writePercent(1 / 3, { ...point, places: 2 })).toBe('33.33');
+    expect(writePercent(1 / 3, { ...point, decimals: 2 })).toBe('33.33');
   });
 
   test('7 % is 0.07, for all that 0.07 × 100 is a little more than 7', () => {
     expect(0.07 * 100).not.toBe(7);
     expect(valueOf(readPercent('7', point))).toBe(0.07);
-    expect(writePercent(0.07, { ...point, places: 0 })).toBe('7');
+    expect(writePercent(0.07, { ...point, decimals: 0 })).toBe('7');
   });
 
   test('what would do', () => {
@@ -372,10 +372,10 @@ describe('there and back', () => {
 
   test('a decimal number of inches is read as the number of cm nearest to it, whatever its decimals', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 99_999 }), fc.integer({ min: 0, max: 4 }), (digits, places) => {
-        const text = (digits / 10 ** places).toFixed(places);
+      fc.property(fc.integer({ min: 0, max: 99_999 }), fc.integer({ min: 0, max: 4 }), (digits, decimals) => {
+        const text = (digits / 10 ** decimals).toFixed(decimals);
         // 254 × the digits, with the point two places further left, is the product in decimals.
-        const exact = Number(`${digits * 254}e-${places + 2}`);
+        const exact = Number(`${digits * 254}e-${decimals + 2}`);
         expect(valueOf(readLength(`${text} in`, inCm))).toBe(exact);
       }),
       { numRuns: 3000 },
@@ -389,14 +389,14 @@ describe('there and back', () => {
         fc.integer({ min: 0, max: 4 }),
         decimal,
         fc.constantFrom('10 cm' as const, '4 in' as const),
-        (stored, places, decimal, over) => {
-          const step = 10 ** -places;
-          const shown = writeNumber(stored, { decimal, places });
+        (stored, decimals, decimal, over) => {
+          const step = 10 ** -decimals;
+          const shown = writeNumber(stored, { decimal, decimals });
           expect(close(valueOf(readNumber(shown, { decimal })), stored, step)).toBe(true);
-          const percent = writePercent(stored / 100, { decimal, places });
+          const percent = writePercent(stored / 100, { decimal, decimals });
           expect(close(valueOf(readPercent(percent, { decimal })) * 100, stored, step)).toBe(true);
           const perCm = Math.abs(stored) / 1000 + 0.2;
-          const gauge = writeGauge(perCm, over, { decimal, places });
+          const gauge = writeGauge(perCm, over, { decimal, decimals });
           const back = valueOf(readGauge(gauge, over, { decimal }));
           expect(close(back * 10.16, perCm * 10.16, 1.016 * step)).toBe(true);
         },

@@ -11,10 +11,10 @@ test('equal steps in a row are written once, and steps that repeat as a group in
 });
 
 /** Reads steps back as a person does. */
-function followed(text: string): string[] {
+function signalsOf(text: string): string[] {
   const steps: string[] = [];
   for (const [, group, single, times] of text.matchAll(/(?:\(([^)]*)\)|(\d+))(?: × (\d+))?/g)) {
-    for (let i = 0; i < Number(times ?? 1); i++) steps.push(...(group ? followed(group) : [single!]));
+    for (let i = 0; i < Number(times ?? 1); i++) steps.push(...(group ? signalsOf(group) : [single!]));
   }
   return steps;
 }
@@ -22,7 +22,7 @@ function followed(text: string): string[] {
 test('whoever follows the written steps works exactly those that were meant', () => {
   fc.assert(
     fc.property(fc.array(fc.integer({ min: 3, max: 5 }).map(String), { maxLength: 60 }), (steps) => {
-      expect(followed(inSteps(steps))).toEqual(steps);
+      expect(signalsOf(inSteps(steps))).toEqual(steps);
     }),
   );
 });

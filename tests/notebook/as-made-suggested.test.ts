@@ -22,8 +22,8 @@ const widths =
   (of: Readonly<Record<string, number>>) =>
   (cell: string, key: string): number | undefined =>
     key === 'start_width' ? of[cell] : undefined;
-const said = (cells: readonly Cell[], of: Readonly<Record<string, number>> = {}): string[] =>
-  asMadeSuggested(notebookOf([...cells]), widths(of)).map((one) => `${one.of}: ${one.said}`);
+const textOf = (cells: readonly Cell[], of: Readonly<Record<string, number>> = {}): string[] =>
+  asMadeSuggested(notebookOf([...cells]), widths(of)).map((one) => `${one.of}: ${one.text}`);
 
 describe('measurements as made that are suggested', () => {
   const bust = ease('Finished bust', 'finished_bust');
@@ -31,25 +31,25 @@ describe('measurements as made that are suggested', () => {
 
   it('one front as wide as the back is worked once, and one of half its width twice', () => {
     const cells = [bust, back, flat('Back', 'back_sts'), flat('Front', 'back_sts')];
-    expect(said(cells, { back: 52, front: 52 })).toEqual(['Finished bust: Back + Front']);
-    expect(said(cells, { back: 52, front: 25 })).toEqual(['Finished bust: Back + 2 × Front']);
+    expect(textOf(cells, { back: 52, front: 52 })).toEqual(['Finished bust: Back + Front']);
+    expect(textOf(cells, { back: 52, front: 25 })).toEqual(['Finished bust: Back + 2 × Front']);
   });
 
   it('two fronts are each worked once; with widths that are not worked yet one front tells nothing', () => {
     const fronts = [flat('Left front', '30'), flat('Right front', '30')];
-    expect(said([bust, flat('Back', '60'), ...fronts])).toEqual([
+    expect(textOf([bust, flat('Back', '60'), ...fronts])).toEqual([
       'Finished bust: Back + Left front + Right front',
     ]);
-    expect(said([bust, flat('Back', '60'), flat('Front', '30')])).toEqual([]);
+    expect(textOf([bust, flat('Back', '60'), flat('Front', '30')])).toEqual([]);
   });
 
   it('bands meet edge to edge, so both go round; with buttons one lies on the other, and one goes round', () => {
     const cells = [bust, flat('Back', '60'), flat('Left front', '30'), flat('Right front', '30')];
     const fronts = 'Finished bust: Back + Left front + Right front';
-    expect(said([...cells, flat('Band', '90')])).toEqual([`${fronts} + 2 × Band`]);
-    expect(said([...cells, flat('Button band', '90')])).toEqual([`${fronts} + Button band`]);
+    expect(textOf([...cells, flat('Band', '90')])).toEqual([`${fronts} + 2 × Band`]);
+    expect(textOf([...cells, flat('Button band', '90')])).toEqual([`${fronts} + Button band`]);
     const holes = formula('Places', 'BUTTONHOLES(band_body_last; STS(3); 5; STS(2))');
-    expect(said([...cells, flat('Band', '90'), holes])).toEqual([`${fronts} + Band`]);
+    expect(textOf([...cells, flat('Band', '90'), holes])).toEqual([`${fronts} + Band`]);
   });
 
   it('the cardigan’s own bust is what would be suggested of it', () => {
@@ -63,7 +63,7 @@ describe('measurements as made that are suggested', () => {
       })),
     };
     const found = asMadeSuggested(without, () => undefined).find((one) => one.of === 'Finished bust')!;
-    expect(found.said).toBe('Back + Right front + Left front + Button band');
+    expect(found.text).toBe('Back + Right front + Left front + Button band');
     expect(found.cell).toMatchObject({ of: own.of, closes: own.closes });
   });
 
@@ -76,7 +76,7 @@ describe('measurements as made that are suggested', () => {
       piece('Body', 'round', '150', [even('Body', 'wool', '40')]),
       piece('Neckband', 'round', '80', [even('Rib', 'wool', '8')]),
     ];
-    expect(said(cells)).toEqual([
+    expect(textOf(cells)).toEqual([
       'Finished bust: Body',
       'Finished hips: Body',
       'Round of the neck: Neckband',
@@ -142,12 +142,12 @@ describe('measurements as made that are suggested', () => {
   });
 
   it('nothing is suggested of a body measure, nor where two pieces could be meant', () => {
-    expect(said([measure('Bust', 'length', value(94)), flat('Body', '60')])).toEqual([]);
+    expect(textOf([measure('Bust', 'length', value(94)), flat('Body', '60')])).toEqual([]);
     expect(
-      said([ease('Finished upper arm', 'arm'), flat('Sleeve, left', '60'), flat('Sleeve, right', '60')]),
+      textOf([ease('Finished upper arm', 'arm'), flat('Sleeve, left', '60'), flat('Sleeve, right', '60')]),
     ).toEqual([]);
     expect(
-      said([bust, flat('Body', '60'), asMade('Bust', 'finished_bust', [['body_start_width', 1]], 'CM(1)')]),
+      textOf([bust, flat('Body', '60'), asMade('Bust', 'finished_bust', [['body_start_width', 1]], 'CM(1)')]),
     ).toEqual([]);
   });
 });

@@ -32,9 +32,11 @@ describe('what a cell feeds', () => {
   });
 
   it('is the other side of what a cell is fed by', () => {
-    const { dependents: feeds, precedents: fedBy } = dependenciesOf(start);
-    for (const [id, sources] of fedBy) for (const source of sources) expect(feeds.get(source)).toContain(id);
-    for (const [id, fed] of feeds) for (const target of fed) expect(fedBy.get(target)).toContain(id);
+    const { dependents, precedents } = dependenciesOf(start);
+    for (const [id, sources] of precedents)
+      for (const source of sources) expect(dependents.get(source)).toContain(id);
+    for (const [id, reached] of dependents)
+      for (const target of reached) expect(precedents.get(target)).toContain(id);
   });
 });
 

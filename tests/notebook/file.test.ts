@@ -57,9 +57,9 @@ describe('a file', () => {
     ],
     ['an id that stands twice', (file) => (cell(file, 'rib').id = 'bust'), 'the same id'],
   ])('with %s is refused and says where', (_what, change, where) => {
-    const said = problem(altered(change));
-    expect(said).toContain('damaged');
-    expect(said).toContain(where);
+    const text = problem(altered(change));
+    expect(text).toContain('damaged');
+    expect(text).toContain(where);
   });
 
   it('from before the craft and its terms were kept opens as crochet in US terms', () => {
@@ -72,11 +72,11 @@ describe('a file', () => {
   });
 
   it('keeps its craft and terms, and refuses others', () => {
-    const said = (settings: object) =>
+    const textOf = (settings: object) =>
       altered((file) => (file.notebook.settings = { ...file.notebook.settings, ...settings }));
-    const read = readFile(said({ craft: 'knitting', terms: 'UK' }));
+    const read = readFile(textOf({ craft: 'knitting', terms: 'UK' }));
     expect('notebook' in read && read.notebook.settings).toMatchObject({ craft: 'knitting', terms: 'UK' });
-    expect(problem(said({ terms: 'elsewhere' }))).toContain('terms');
+    expect(problem(textOf({ terms: 'elsewhere' }))).toContain('terms');
   });
 
   it('keeps how a check looks across the sizes, and refuses another way', () => {

@@ -4,7 +4,7 @@ import {
   entering,
   filled,
   fillValues,
-  followed,
+  onChart,
   forAll,
   givenIn,
   perSize,
@@ -93,23 +93,23 @@ describe('filling along the sizes', () => {
   });
 
   it('of several lines is one edit, and the lines that stay are not in it', () => {
-    const places = ['cuff', 'bust', 'hem', 'half'].map((cell) => ({ cell, key: 'value' }));
-    const edit = fillValues(notebook, places.slice(0, 1).concat(places[2]!, places[3]!), s, [m, me]);
+    const refs = ['cuff', 'bust', 'hem', 'half'].map((cell) => ({ cell, key: 'value' }));
+    const edit = fillValues(notebook, refs.slice(0, 1).concat(refs[2]!, refs[3]!), s, [m, me]);
     expect(edit).toMatchObject({ do: 'several', what: 'filling a value along the sizes' });
     expect(entry('cuff', after(edit))).toEqual({ each: { s: 22, m: 22, me: 22 } });
-    expect(fillValues(notebook, [places[2]!], s, [m])).toBeUndefined();
+    expect(fillValues(notebook, [refs[2]!], s, [m])).toBeUndefined();
   });
 });
 
 describe('following a chart', () => {
   it('at another point keeps the own values; another measure has none', () => {
     const own: Entry = { chart: 'bust', point: 'middle', own: { me: 99 } };
-    expect(followed(own, 'bust', 'upper')).toEqual({ chart: 'bust', point: 'upper', own: { me: 99 } });
-    expect(followed(own, 'waist', 'upper')).toEqual({ chart: 'waist', point: 'upper' });
+    expect(onChart(own, 'bust', 'upper')).toEqual({ chart: 'bust', point: 'upper', own: { me: 99 } });
+    expect(onChart(own, 'waist', 'upper')).toEqual({ chart: 'waist', point: 'upper' });
   });
 
   it('is an edit of its input; an input that is gone gives none', () => {
-    const edit = entering(notebook, { cell: 'hem', key: 'value' }, (old) => followed(old, 'hips', 'lower'));
+    const edit = entering(notebook, { cell: 'hem', key: 'value' }, (old) => onChart(old, 'hips', 'lower'));
     expect(edit).toEqual({
       do: 'enter',
       cell: 'hem',

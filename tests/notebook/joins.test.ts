@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { usualSettings, type Cell, type Notebook } from '../../src/notebook';
 import { joinsOf } from '../../src/notebook/joins';
-import { layOf } from '../../src/pictures/schematic';
+import { layoutOf } from '../../src/pictures/schematic';
 import { check, even, f, formula, piece, pickUp, swatch, value } from '../../src/notebook/cell-builders';
 
 const wool = swatch('Wool', { worked: '5 mm hook', stitches: 14, rows: 16 });
@@ -79,8 +79,8 @@ describe('the joins of a notebook', () => {
         { piece: 'border-worked', edge: 'start' },
       ],
     ]);
-    expect(layOf(notebook, joins).get('border-worked')).toEqual({ lies: 'along', hangs: true });
-    expect(layOf(notebook, joins).get('back')).toEqual({ lies: 'middle', hangs: false });
+    expect(layoutOf(notebook, joins).get('border-worked')).toEqual({ lies: 'along', hangs: true });
+    expect(layoutOf(notebook, joins).get('back')).toEqual({ lies: 'middle', hangs: false });
   });
 
   it.each(['JOINS(', 'JOINS(nothing; here)', 'back_end = STS(20)', 'JOINS(back_end; STS(20))'])(

@@ -36,8 +36,8 @@ async function failing(notebook: Notebook, id: string, chosen: Record<string, st
   const section = notebook.sections.at(-1)!.id;
   const results = await work(edited(notebook, { do: 'add cell', section, at: 0, cell }));
   const held = notebook.sizes.map((size, at) => {
-    const trouble = results.error(size.id, 'made', 'holds');
-    if (trouble) throw new Error(trouble.message);
+    const error = results.error(size.id, 'made', 'holds');
+    if (error) throw new Error(error.message);
     return checkHolds(cell, notebook.sizes, at, {
       valueOf: (id) => results.number(id, 'made', 'holds'),
       truthOf: (id) => results.truth(id, 'made', 'holds'),
@@ -311,12 +311,12 @@ describe('checks of how sizes are graded', () => {
         `In ${label} the fronts, closed, are ${Math.abs(beyond).toFixed(1)}\u00a0cm ${how} than the back.`,
       ];
     });
-    const said = frontsMessage(notebook.sizes, usualSettings, (size) =>
+    const texts = frontsMessage(notebook.sizes, usualSettings, (size) =>
       results.number(size, 'made', 'holds'),
     );
-    expect(said).toEqual(expected);
-    expect(said.some((one) => one.includes('wider'))).toBe(true);
-    expect(said.length).toBeLessThan(notebook.sizes.length);
+    expect(texts).toEqual(expected);
+    expect(texts.some((one) => one.includes('wider'))).toBe(true);
+    expect(texts.length).toBeLessThan(notebook.sizes.length);
   });
 
   it('bands that lie one on the other go round once: the cardigan meets its back within 1.5 cm in every size', async () => {

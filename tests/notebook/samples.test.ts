@@ -92,8 +92,8 @@ async function numbersOf(notebook: Notebook): Promise<string[]> {
   return allCells(notebook).flatMap((cell) =>
     [...inputsOf(cell), ...outputsOf(cell)].map(({ key, name }) => {
       const values = notebook.sizes.map(({ id }) => {
-        const trouble = results.error(id, cell.id, key)?.message;
-        if (trouble !== undefined) return `(${trouble})`;
+        const problem = results.error(id, cell.id, key)?.message;
+        if (problem !== undefined) return `(${problem})`;
         const number = results.number(id, cell.id, key);
         if (number !== undefined) return String(Number(number.toPrecision(10)));
         return String(results.truth(id, cell.id, key) ?? results.text(id, cell.id, key) ?? '–');

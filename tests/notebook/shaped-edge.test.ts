@@ -16,7 +16,7 @@ const taper = (label: string): TaperStretch => ({
   after: value(0),
   order: 'spread',
 });
-const told = (label: string, stretch: string, worked: PieceCell['worked'] = 'flat') =>
+const inWords = (label: string, stretch: string, worked: PieceCell['worked'] = 'flat') =>
   shapedEdge(piece(label, worked, 'STS(20)', [taper(stretch)]), taper(stretch));
 
 test.each([
@@ -31,9 +31,9 @@ test.each([
   ['Left and right front', 'Neck', undefined],
   ['Left sleeve', 'Armhole to wrist', undefined],
 ])('%s, %s: %s', (label, stretch, edge) => {
-  expect(told(label, stretch)).toBe(edge);
+  expect(inWords(label, stretch)).toBe(edge);
 });
 
 test('work in the round has no edge to tell', () => {
-  expect(told('Left front', 'Neck', 'round')).toBeUndefined();
+  expect(inWords('Left front', 'Neck', 'round')).toBeUndefined();
 });

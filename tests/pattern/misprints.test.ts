@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { patternOf, proverOf, type PatternDocument, type Proof } from '../../src/pattern';
 import { classes, type Misprint } from './misprints/classes';
 import { misprinted } from './misprints/notebooks';
-import { placesOf } from './misprints/text';
+import { refsOf } from './misprints/text';
 import { sourceOf } from './write/source-of';
 import { withSchematic } from './write/with-schematic';
 
@@ -43,8 +43,8 @@ describe('a slip of a typist', () => {
 
   it('is not seen where a text is put as it was', () => {
     for (const { document, prove } of notebooks) {
-      for (const place of some(placesOf(document), 15)) {
-        expect(prove(place.put(place.text)), place.text).toEqual({ proven: true });
+      for (const span of some(refsOf(document), 15)) {
+        expect(prove(span.put(span.text)), span.text).toEqual({ proven: true });
       }
     }
   }, 120_000);

@@ -59,12 +59,12 @@ describe('what a proof says nothing of is named beside it', () => {
   it('a sentence in a person’s words that can be read is compared', async () => {
     const notebook = singleSleeve();
     const words = (template: string) => ({ 'piece sleeve taper after': { template, terms: 'US' as const } });
-    const said = async (template: string) => {
+    const textOf = async (template: string) => {
       const source = await sourceOf({ ...notebook, wording: words(template) });
       return prove(patternOf(source), source).proven;
     };
-    expect(await said('Work {rows} evenly.')).toBe(true);
-    expect(await said('Work 1 row even. Work {rows} even.')).toBe(false);
+    expect(await textOf('Work {rows} evenly.')).toBe(true);
+    expect(await textOf('Work 1 row even. Work {rows} even.')).toBe(false);
   });
 
   it('a caption or a sentence that nobody knows is named, and what it stands in place of is missing', async () => {

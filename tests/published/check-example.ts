@@ -28,10 +28,10 @@ export interface Computation {
   /**
    * Works one size.
    *
-   * @param asked how long the list is that the example asks for, where it asks for a list alone
+   * @param wanted how long the list is that the example asks for, where it asks for a list alone
    * @param topic what `topic` found
    */
-  work(given: never, asked: number, topic: RegExpExecArray): Worked | Record<string, Worked>;
+  work(given: never, wanted: number, topic: RegExpExecArray): Worked | Record<string, Worked>;
 }
 
 /** A computation whose fields are named once: `work` is given those and no others. */
@@ -42,7 +42,7 @@ export function computation<Field extends string, List extends string = never>(o
   asks?: readonly string[];
   work(
     given: Record<Field, number> & Record<List, readonly number[]>,
-    asked: number,
+    wanted: number,
     topic: RegExpExecArray,
   ): Worked | Record<string, Worked>;
 }): Computation {
@@ -85,9 +85,9 @@ export function checkExample(
     return { verdict: 'falls short', why: `ours cannot be worked. ${error.message}` };
   }
   if (ofList !== Array.isArray(worked)) return notYet('what it asks for is not what is computed');
-  const asked = ofList ? { 'The list': example.expect } : (example.expect as Record<string, unknown>);
+  const request = ofList ? { 'The list': example.expect } : (example.expect as Record<string, unknown>);
   const ours = ofList ? { 'The list': worked as Worked } : (worked as Record<string, Worked>);
-  return compared(asked, ours, example.given, sizes !== null);
+  return compared(request, ours, example.given, sizes !== null);
 }
 
 /** The computation that an example belongs to: by what it gives and asks and, where that is not enough, its topic. */
@@ -96,13 +96,13 @@ export function computationFor(
   computations: readonly Computation[],
 ): Computation | undefined {
   const fields = Object.keys(numbersOf(example));
-  const asked = Array.isArray(example.expect) ? [] : Object.keys(example.expect as object);
+  const requested = Array.isArray(example.expect) ? [] : Object.keys(example.expect as object);
   return computations.find(({ topic, given, lists, asks }) => {
     const wanted = new Set([...given, ...lists]);
     return (
       fields.length === wanted.size &&
       fields.every((field) => wanted.has(field)) &&
-      asks.every((field) => asked.includes(field)) &&
+      asks.every((field) => requested.includes(field)) &&
       topic.test(example.topic)
     );
   });
@@ -159,14 +159,14 @@ function workedOut(
 }
 
 function compared(
-  asked: Record<string, unknown>,
+  request: Record<string, unknown>,
   ours: Record<string, Worked>,
   given: Record<string, unknown>,
   bySize: boolean,
 ): { verdict: Verdict; why: string } {
   const differing: string[] = [];
   const missing: string[] = [];
-  for (const [field, expected] of Object.entries(asked)) {
+  for (const [field, expected] of Object.entries(request)) {
     const found = Object.hasOwn(ours, field) ? ours[field]! : undefined;
     if (found === undefined) {
       if (!agree(expected, given[field])) missing.push(field);
@@ -176,7 +176,7 @@ function compared(
   }
   if (differing.length > 0) return { verdict: 'falls short', why: differing.join('; ') };
   if (missing.length > 0) return { verdict: 'not yet', why: `${missing.join(', ')} cannot be computed yet` };
-  if (Object.keys(asked).length === 0) return { verdict: 'not yet', why: 'it asks for nothing' };
+  if (Object.keys(request).length === 0) return { verdict: 'not yet', why: 'it asks for nothing' };
   return { verdict: 'holds', why: '' };
 }
 

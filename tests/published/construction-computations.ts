@@ -84,8 +84,8 @@ const yokes = [
   computation({
     topic: /yoke.*thirds/,
     given: ['from'],
-    work: ({ from }, asked) =>
-      new WorkedPiece(from, 'round').counts(asked, (piece) => piece.together(1)).counts,
+    work: ({ from }, wanted) =>
+      new WorkedPiece(from, 'round').counts(wanted, (piece) => piece.together(1)).counts,
   }),
   computation({
     topic: /yoke|round/,
@@ -245,7 +245,7 @@ const handsFeetAndHeads = [
     // What the gusset began on is added again over the thumb: the hand is as before.
     topic: /gusset; (\d+) added over the thumb/,
     given: ['castOn', 'thumb'],
-    work: ({ castOn, thumb }, _asked, [, added]) => {
+    work: ({ castOn, thumb }, _request, [, added]) => {
       const rounds = shapingRows(Number(added), thumb, 2);
       const full = new WorkedPiece(castOn, 'round').shape(2, rounds);
       return { rounds, full: full.count, after: full.leave(thumb, 0).add(Number(added)).count };
@@ -268,7 +268,7 @@ const handsFeetAndHeads = [
   computation({
     topic: /crown of \(k(\d+), k2tog\) … \(k(\d+), k2tog\)/,
     given: ['stitches'],
-    work: ({ stitches }, _asked, [, first, last]) =>
+    work: ({ stitches }, _request, [, first, last]) =>
       new WorkedPiece(stitches, 'round').counts(Number(first) - Number(last) + 1, (piece, i) =>
         piece.together(Number(first) - i),
       ).counts,

@@ -70,8 +70,8 @@ describe('GUM table G.1', () => {
   ])('%s %% lie within %s standard uncertainties', (percent, k) => {
     expect(100 * chanceWithin(k, Infinity)).toBeCloseTo(percent, 1);
     // A count fitted to 10 stays 10 while the target is within half a stitch of it.
-    const asked = { target: 10, u: 0.5 / k, dof: Infinity, repeats: [], rule: 'nearest' as const };
-    const { lower, higher, chance } = neighbourChance(asked);
+    const wanted = { target: 10, u: 0.5 / k, dof: Infinity, repeats: [], rule: 'nearest' as const };
+    const { lower, higher, chance } = neighbourChance(wanted);
     expect(100 * (1 - chance)).toBeCloseTo(percent, 1);
     expect(lower).toBeCloseTo(higher, 12);
   });

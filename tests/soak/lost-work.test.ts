@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright';
 import { afterAll, beforeAll, beforeEach, expect, inject, it } from 'vitest';
 import { settled, type } from '../browser/workspace';
-import { hand, kept, listed, notice } from '../browser/kept';
+import { hand, kept, titlesInList, notice } from '../browser/kept';
 import { typeAndLeave } from '../browser/leaving';
 import { sickDatabase, toDatabase } from '../browser/sick-database';
 import { profiles } from '../browser/visiting';
@@ -64,7 +64,7 @@ it('two notebooks outlive a full device', async () => {
     await toDatabase.fill(page, false);
     await notice(page, 'is not saved yet').waitFor({ state: 'detached' });
     await kept(page);
-    await listed(page);
+    await titlesInList(page);
     await page
       .getByRole('dialog')
       .getByRole('button', { name: /^Saltmarsh cardigan/ })

@@ -128,14 +128,15 @@ it.each(Array.from({ length: recordRounds }, (_one, at) => at))(
 
     await page.reload();
     await settled(page);
-    const listed = await listOf(page);
+    const entries = await listOf(page);
     figures.damaged++;
-    const own = listed.find((text) => text.includes('Saltmarsh cardigan'));
-    const whole = listed.find((text) => text.includes('A hat with eight wedges'));
+    const own = entries.find((text) => text.includes('Saltmarsh cardigan'));
+    const whole = entries.find((text) => text.includes('A hat with eight wedges'));
     // What is said of each is true of it.
-    const said = own?.includes('Damaged') === one.said && whole !== undefined && !whole.includes('Damaged');
-    if (!said || /NaN|undefined|Invalid/.test(listed.join())) figures.falseWords++;
-    expect(own?.includes('Damaged'), listed.join('\n')).toBe(one.said);
+    const isReported =
+      own?.includes('Damaged') === one.reported && whole !== undefined && !whole.includes('Damaged');
+    if (!isReported || /NaN|undefined|Invalid/.test(entries.join())) figures.falseWords++;
+    expect(own?.includes('Damaged'), entries.join('\n')).toBe(one.reported);
     expect(whole).not.toMatch(/Damaged|NaN|undefined/);
 
     const dialog = page.getByRole('dialog');

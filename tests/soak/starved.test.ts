@@ -42,27 +42,27 @@ function starve({ ms, begins }: { ms: number; begins: boolean }): void {
       for (const act of back.splice(0)) act();
     };
     real.addEventListener('message', (event) => {
-      const heard = (): void => void near.dispatchEvent(new MessageEvent('message', { data: event.data }));
+      const received = (): void => void near.dispatchEvent(new MessageEvent('message', { data: event.data }));
       if (event.data === 'ready') {
         setTimeout(release, ms);
         if (begins) {
-          heard();
+          received();
           return;
         }
       }
-      or(heard);
+      or(received);
     });
     return Object.assign(near, {
       postMessage: (data: unknown, transfer: Transferable[]) => or(() => real.postMessage(data, transfer)),
       terminate: () => real.terminate(),
     });
   }
-  const look = (): void => {
+  const check = (): void => {
     const text = document.body?.innerText ?? '';
     const found = /takes too long|left out for now|too slow|broke while/i.exec(text);
     if (found) seen.words.push(found[0]);
   };
-  new MutationObserver(look).observe(document, { childList: true, characterData: true, subtree: true });
+  new MutationObserver(check).observe(document, { childList: true, characterData: true, subtree: true });
 }
 
 async function visited(begins?: boolean) {

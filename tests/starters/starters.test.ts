@@ -38,16 +38,16 @@ describe.each([...starters, ...others].map(({ label, make }) => [label, make()] 
     it('is worked with no trouble in any size, and all its checks hold', async () => {
       const results = new Results();
       results.apply(await new WorkedSheet().update(changesBetween(null, notebook)));
-      const troubles = allCells(notebook).flatMap((cell) =>
+      const problems = allCells(notebook).flatMap((cell) =>
         [...inputsOf(cell), ...outputsOf(cell)].flatMap(({ key, name }) =>
           notebook.sizes.flatMap((size) => {
-            const trouble = results.error(size.id, cell.id, key);
+            const error = results.error(size.id, cell.id, key);
             const fails = results.truth(size.id, cell.id, key) === false;
-            return trouble || fails ? [`${name}, ${size.label}: ${trouble?.message ?? 'does not hold'}`] : [];
+            return error || fails ? [`${name}, ${size.label}: ${error?.message ?? 'does not hold'}`] : [];
           }),
         ),
       );
-      expect(troubles).toEqual([]);
+      expect(problems).toEqual([]);
     });
 
     it('keeps its names when every cell takes another', () => {

@@ -20,7 +20,7 @@ const autosaverFor = (
   known: { revision: number; changed: number } | null = null,
 ): Autosaver =>
   new Autosaver('a', notebook, known, on, {
-    statusChanged: (standing) => void stood.push(standing),
+    statusChanged: (status) => void stood.push(status),
     apart: (own) => void apart.push(own),
   });
 
@@ -149,7 +149,7 @@ describe('a pen', () => {
     const autosaver = autosaverFor(limited);
     autosaver.write(titled('one'));
     await vi.advanceTimersByTimeAsync(1000);
-    expect(stood.at(-1)).toEqual({ is: 'not kept', trouble: 'full' });
+    expect(stood.at(-1)).toEqual({ is: 'not kept', error: 'full' });
     autosaver.write(titled('two'));
     await vi.advanceTimersByTimeAsync(1000);
     full = false;
@@ -202,7 +202,7 @@ describe('a pen', () => {
       autosaver.write(titled(title));
       await vi.advanceTimersByTimeAsync(6 * 60_000);
     }
-    expect(stood.filter((standing) => standing.is === 'not kept')).toEqual([]);
+    expect(stood.filter((status) => status.is === 'not kept')).toEqual([]);
     expect(stood.at(-1)).toMatchObject({ is: 'kept' });
   });
 
@@ -233,10 +233,10 @@ describe('a pen', () => {
     });
     autosaver.write(titled('one'));
     await vi.advanceTimersByTimeAsync(5000);
-    expect(stood.at(-1)).toEqual({ is: 'not kept', trouble: 'silent' });
+    expect(stood.at(-1)).toEqual({ is: 'not kept', error: 'silent' });
     autosaver.write(titled('two'));
     await vi.advanceTimersByTimeAsync(1000);
-    expect(stood.at(-1)).toEqual({ is: 'not kept', trouble: 'silent' });
+    expect(stood.at(-1)).toEqual({ is: 'not kept', error: 'silent' });
     go();
     await vi.advanceTimersByTimeAsync(1000);
     go();

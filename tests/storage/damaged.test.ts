@@ -45,14 +45,14 @@ const byId = async (id: string) => (await store.list()).find((kept) => kept.id =
 
 describe.each(damages.map((one) => [one.what, one] as const))(
   'damage: %s',
-  (_what, { left, said, damage }) => {
+  (_what, { left, reported: isReported, damage }) => {
     beforeEach(() => spoil((store) => damage(store, 'a')));
 
     it('is listed, with its title where any is left, and said where it shows; others are as they were', async () => {
       const [kept, other] = [await byId('a'), await byId('b')];
       expect(kept).toMatchObject({ title: 'Spoilt' });
       expect(kept!.deleted).toBeUndefined();
-      expect(kept!.damaged !== undefined).toBe(said);
+      expect(kept!.damaged !== undefined).toBe(isReported);
       for (const number of [kept!.changed, kept!.made, kept!.revision, kept!.cells, kept!.sizes])
         expect(number).toSatisfy(Number.isFinite);
       expect(other).toMatchObject({ title: 'Other', changed: 10, revision: 1 });
@@ -124,10 +124,10 @@ describe('a damaged record', () => {
       const request = get.call(this, key);
       return this.name === 'notebooks' && key === 'a' ? failing(request) : request;
     });
-    const listed = await store.list();
+    const entries = await store.list();
     fails.mockRestore();
     unreadable.mockRestore();
-    expect(listed.map(({ id, title, damaged }) => [id, title, damaged])).toEqual([
+    expect(entries.map(({ id, title, damaged }) => [id, title, damaged])).toEqual([
       ['b', 'Other', undefined],
       ['a', 'Spoilt', 'entry'],
     ]);

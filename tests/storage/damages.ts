@@ -12,7 +12,7 @@ export interface Damaging {
   readonly what: string;
   readonly left: Left;
   /** Whether the list has to say that the notebook is damaged. */
-  readonly said: boolean;
+  readonly reported: boolean;
   /**
    * Does the damage to a notebook in one transaction over all stores. It knows nothing of what is around it, so that it
    * can be done in a browser too.
@@ -22,9 +22,9 @@ export interface Damaging {
 
 const entry = (
   what: string,
-  said: boolean,
+  isReported: boolean,
   damage: (store: (name: string) => IDBObjectStore, id: string) => void,
-): Damaging => ({ what, left: 'opens', said, damage });
+): Damaging => ({ what, left: 'opens', reported: isReported, damage });
 
 /** Ways in which records may be damaged, each by what a fault of a browser or of a page could leave behind. */
 export const damages: readonly Damaging[] = [
@@ -70,7 +70,7 @@ export const damages: readonly Damaging[] = [
   {
     what: 'a text that was cut short',
     left: 'text',
-    said: false,
+    reported: false,
     damage: (store, id) => {
       store('texts').get(id).onsuccess = ({ target }) => {
         const { result } = target as IDBRequest<string>;
@@ -81,7 +81,7 @@ export const damages: readonly Damaging[] = [
   {
     what: 'an entry whose text is gone',
     left: 'earlier',
-    said: true,
+    reported: true,
     damage: (store, id) => {
       store('texts').delete(id);
     },

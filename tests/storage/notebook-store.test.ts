@@ -103,9 +103,9 @@ describe('a notebook in an older form of the file', () => {
     expect(await store.stateAt('a', 10)).toBe(older);
     const others = Array.from({ length: 200 }, (_one, order) => ({ at: 300 - order, order: 300 - order }));
     // Wherever it stands among the others: it is neither the oldest nor one of the newest.
-    for (let place = 30; place < 190; place++) {
-      const own = { ...states[0]!, order: 300 - place };
-      expect(thinned([...others.slice(0, place), own, ...others.slice(place)])).not.toContain(10);
+    for (let index = 30; index < 190; index++) {
+      const own = { ...states[0]!, order: 300 - index };
+      expect(thinned([...others.slice(0, index), own, ...others.slice(index)])).not.toContain(10);
     }
   });
 });

@@ -33,11 +33,11 @@ const acts: fc.Arbitrary<Act> = fc.oneof(
     cell: pick(allCells(notebook), where).id,
     label,
   })),
-  fc.tuple(at, at, cells).map(([where, place, cell]): Act => (notebook) => ({
+  fc.tuple(at, at, cells).map(([where, index, cell]): Act => (notebook) => ({
     do: 'add cell',
     section: pick(notebook.sections, where).id,
-    at: place % 5,
-    cell: { ...cell, id: `new ${where} ${place}` },
+    at: index % 5,
+    cell: { ...cell, id: `new ${where} ${index}` },
   })),
   at.map((where): Act => (notebook) => ({ do: 'remove cell', cell: pick(allCells(notebook), where).id })),
   fc.tuple(at, at).map(([where, id]): Act => (notebook) => ({
@@ -45,15 +45,15 @@ const acts: fc.Arbitrary<Act> = fc.oneof(
     cell: pick(allCells(notebook), where).id,
     id: `copy ${id}`,
   })),
-  fc.tuple(at, at, at).map(([where, to, place]): Act => (notebook) => ({
+  fc.tuple(at, at, at).map(([where, to, index]): Act => (notebook) => ({
     do: 'move cell',
     cell: pick(allCells(notebook), where).id,
     section: pick(notebook.sections, to).id,
-    at: place % 6,
+    at: index % 6,
   })),
-  fc.tuple(at, at).map(([id, place]): Act => (notebook) => ({
+  fc.tuple(at, at).map(([id, index]): Act => (notebook) => ({
     do: 'add section',
-    at: place % (notebook.sections.length + 1),
+    at: index % (notebook.sections.length + 1),
     section: { id: `section ${id}`, label: 'New', cells: [] },
   })),
   at.map((where): Act => (notebook) => ({
@@ -65,10 +65,10 @@ const acts: fc.Arbitrary<Act> = fc.oneof(
     section: pick(notebook.sections, where).id,
     id: `copied ${id}`,
   })),
-  fc.tuple(at, at).map(([where, place]): Act => (notebook) => ({
+  fc.tuple(at, at).map(([where, index]): Act => (notebook) => ({
     do: 'move section',
     section: pick(notebook.sections, where).id,
-    at: place % 4,
+    at: index % 4,
   })),
   sizes.map((taken): Act => () => ({ do: 'take sizes', sizes: taken })),
   fc.constant<Act>(() => ({ do: 'set', settings: { length: 'in' } })),

@@ -29,8 +29,8 @@ vi.mock('../../src/notebook/migrations', async (original) => {
   const step = (file: Record<string, unknown>) => {
     const notebook = file['notebook'] as Notebook;
     const many = notebook.sections.flatMap(({ cells }) => cells).length;
-    const told = (cell: Cell): Cell => ({ ...cell, note: `${cell.note ?? ''}+${many}` });
-    const sections = notebook.sections.map((one) => ({ ...one, cells: one.cells.map(told) }));
+    const inWords = (cell: Cell): Cell => ({ ...cell, note: `${cell.note ?? ''}+${many}` });
+    const sections = notebook.sections.map((one) => ({ ...one, cells: one.cells.map(inWords) }));
     return { ...file, notebook: { ...notebook, title: `${notebook.title}+`, sections } };
   };
   const steps = { 1: step };
@@ -150,8 +150,14 @@ describe('an edit in the journal', () => {
     const base = plain();
     put('w', 1, { over: 1, patch: patchBetween(base, neck(25, base)), ...newer });
     put('v', 1, { over: 1, patch: patchBetween(base, titled('Ours', base)) });
-    const { notebook, made, unread, newer: said, keys } = replay(storedAs(writeFile(base), 1), chains());
-    expect([notebook?.title, made, unread, said]).toEqual(['Ours', { v: 1 }, false, true]);
+    const {
+      notebook,
+      made,
+      unread,
+      newer: isReported,
+      keys,
+    } = replay(storedAs(writeFile(base), 1), chains());
+    expect([notebook?.title, made, unread, isReported]).toEqual(['Ours', { v: 1 }, false, true]);
     expect(keys).toEqual([journalKey('a', 'v', 1)]);
     expect(neckIn(notebook)).toEqual(neckIn(base));
 

@@ -43,8 +43,11 @@ describe('earlier states', () => {
         const gone = thinned(states);
         expect(gone).toHaveLength(Math.max(0, states.length - mostStates));
         const shifted = states.map(({ at, order }, index) => ({ at: at + (index % 2 ? ahead : 0.5), order }));
-        const place = (all: readonly State[], time: number): number => all.findIndex(({ at }) => at === time);
-        expect(thinned(shifted).map((at) => place(shifted, at))).toEqual(gone.map((at) => place(states, at)));
+        const bucketOf = (all: readonly State[], time: number): number =>
+          all.findIndex(({ at }) => at === time);
+        expect(thinned(shifted).map((at) => bucketOf(shifted, at))).toEqual(
+          gone.map((at) => bucketOf(states, at)),
+        );
       }),
     );
   });

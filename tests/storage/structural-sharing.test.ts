@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sharingStructure, storageErrorOf } from '../../src/storage';
+import { shareStructure, storageErrorOf } from '../../src/storage';
 import {
   allCells,
   changesBetween,
@@ -21,7 +21,7 @@ describe('a notebook that is read anew', () => {
   it('shares with the one before all that is the same: nothing is worked again', () => {
     const before = cardigan();
     expect(nothingChanged(changesBetween(before, again(before)))).toBe(false);
-    const shared = sharingStructure(before, again(before));
+    const shared = shareStructure(before, again(before));
     expect(nothingChanged(changesBetween(before, shared))).toBe(true);
     expect(shared.sections).toBe(before.sections);
     expect(shared.settings).toBe(before.settings);
@@ -40,12 +40,12 @@ describe('a notebook that is read anew', () => {
     let after: Notebook = before;
     for (const edit of edits) {
       after = edited(after, edit);
-      const shared = sharingStructure(before, again(after));
+      const shared = shareStructure(before, again(after));
       expect(shared).toEqual(after);
     }
     const kept = new Set(allCells(before));
     expect(
-      allCells(sharingStructure(before, again(after)))
+      allCells(shareStructure(before, again(after)))
         .filter((cell) => !kept.has(cell))
         .map(({ id }) => id),
     ).toEqual(expect.arrayContaining(['hand']));
@@ -60,7 +60,7 @@ describe('why nothing is kept', () => {
     ['UnknownError', 'broken'],
     ['VersionError', 'broken'],
     ['TimeoutError', 'broken'],
-  ])('%s: %s', (name, trouble) => {
-    expect(storageErrorOf(new DOMException('', name))).toBe(trouble);
+  ])('%s: %s', (name, problem) => {
+    expect(storageErrorOf(new DOMException('', name))).toBe(problem);
   });
 });

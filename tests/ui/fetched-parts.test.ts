@@ -11,9 +11,9 @@ type Part = { default: typeof FunctionList };
 
 /** What cannot be fetched so often, and then can. */
 function missing<Loaded>(times: number, part: Loaded) {
-  let asked = 0;
+  let wanted = 0;
   return vi.fn(async (): Promise<Loaded> => {
-    if (asked++ < times) throw new TypeError('Failed to fetch dynamically imported module');
+    if (wanted++ < times) throw new TypeError('Failed to fetch dynamically imported module');
     return part;
   });
 }
@@ -38,20 +38,20 @@ describe('a part of the page that could not be fetched', () => {
 
   /** A style sheet that is missing, and what is asked for in its place: nothing loads where nothing is drawn. */
   function sheet(href: string) {
-    const asked: HTMLLinkElement[] = [];
+    const links: HTMLLinkElement[] = [];
     const catching = (one: HTMLLinkElement): HTMLLinkElement =>
       Object.assign(one, {
         replaceWith(other: HTMLLinkElement) {
-          asked.push(catching(other));
+          links.push(catching(other));
         },
       });
     const link = catching(Object.assign(document.createElement('link'), { rel: 'stylesheet', href }));
-    return { asked, fail: () => noteMissing({ target: link } as unknown as Event) };
+    return { links, fail: () => noteMissing({ target: link } as unknown as Event) };
   }
 
   it('is fetched after its style sheet that was missing', async () => {
     const user = userEvent.setup();
-    const { asked, fail } = sheet('/part.css');
+    const { links, fail } = sheet('/part.css');
     const load = vi.fn(async (): Promise<Part> => ({ default: FunctionList }));
     const first = (): void => {
       fail();
@@ -60,21 +60,21 @@ describe('a part of the page that could not be fetched', () => {
     load.mockImplementationOnce(async () => first() as never);
     render(Fetched<{ insert: (put: string) => void }>, { load, given });
     await user.click(await again());
-    expect(asked.map(({ href, rel }) => [new URL(href).pathname, rel])).toEqual([
+    expect(links.map(({ href, rel }) => [new URL(href).pathname, rel])).toEqual([
       ['/part.css', 'stylesheet'],
     ]);
-    asked[0]!.onerror!('');
+    links[0]!.onerror!('');
     await alert();
     await user.click(await again());
-    expect(asked).toHaveLength(2);
+    expect(links).toHaveLength(2);
     expect(load).toHaveBeenCalledTimes(1);
-    asked[1]!.onload!(new Event('load'));
+    links[1]!.onload!(new Event('load'));
     await vi.waitFor(() => expect(load).toHaveBeenCalledTimes(2));
     await vi.waitFor(() => expect(screen.queryByRole('alert')).toBeNull());
   });
 
   it('does not keep another part from coming whose style sheets are there', async () => {
-    const { asked, fail } = sheet('/other.css');
+    const { links, fail } = sheet('/other.css');
     fail();
     render(Fetched<{ insert: (put: string) => void }>, {
       load: async (): Promise<Part> => ({ default: FunctionList }),
@@ -83,8 +83,8 @@ describe('a part of the page that could not be fetched', () => {
     await vi.waitFor(() => expect(document.body.textContent).toContain('ROUNDCOUNT'));
     expect(screen.queryByRole('alert')).toBeNull();
     // The other is asked for all the same, though nobody waits for it.
-    expect(asked.map(({ href }) => new URL(href).pathname)).toEqual(['/other.css']);
-    asked[0]!.onload!(new Event('load'));
+    expect(links.map(({ href }) => new URL(href).pathname)).toEqual(['/other.css']);
+    links[0]!.onload!(new Event('load'));
   });
 
   it('names what to choose where that fetches it again, and stays as it is once it is there', async () => {

@@ -46,12 +46,12 @@ test('through any edits a what-if has, to the last digit, the results of the not
       fc.array(cells, { maxLength: 5 }),
       async (begin, wish, edits) => {
         let notebook = notebookOf(begin, sizes);
-        const places = allCells(notebook).flatMap((cell) =>
+        const refs = allCells(notebook).flatMap((cell) =>
           [...inputsOf(cell), ...outputsOf(cell)].map(({ key }) => ({ cell: cell.id, key })),
         );
-        fc.pre(places.length > 0);
+        fc.pre(refs.length > 0);
         const changes = wish.map(({ at, size, put }): Change => ({
-          ...places[at % places.length]!,
+          ...refs[at % refs.length]!,
           size,
           ...put,
         }));
@@ -64,7 +64,7 @@ test('through any edits a what-if has, to the last digit, the results of the not
           gone: () => {},
           failed: () => {},
         });
-        const served = { updateWhatIf: (_: string, told: Changes) => sheet.update(told) };
+        const served = { updateWhatIf: (_: string, found: Changes) => sheet.update(found) };
         for (const next of [undefined, ...edits]) {
           if (next) {
             const rest = allCells(notebook).filter(({ id }) => id !== next.id);
@@ -89,13 +89,13 @@ afterEach(() => clients.splice(0).forEach((client) => client.stop()));
 function inThread() {
   const results = new Results();
   const whatIfs = new Map<string, Results>();
-  const heard: string[] = [];
+  const received: string[] = [];
   const held: (readonly string[])[] = [];
   const client = new SheetClient(
     runaway,
     {
       answer(answer) {
-        heard.push('notebook');
+        received.push('notebook');
         results.apply(answer);
       },
       quarantined: (ids) => void held.push(ids),
@@ -105,19 +105,19 @@ function inThread() {
   clients.push(client);
   followWhatIfs(client, {
     answer(id, answer) {
-      heard.push(id);
+      received.push(id);
       const of = whatIfs.get(id) ?? new Results();
       whatIfs.set(id, of);
       of.apply(answer);
     },
     gone: (id) => {
-      heard.push(`${id} gone`);
+      received.push(`${id} gone`);
       whatIfs.delete(id);
     },
-    failed: (id, sentence) => void heard.push(`${id}: ${sentence}`),
+    failed: (id, sentence) => void received.push(`${id}: ${sentence}`),
   });
   const b = (of: Results | undefined): number | undefined => of?.number('m', 'b', 'value');
-  return { client, results, whatIfs, heard, held, b };
+  return { client, results, whatIfs, received, held, b };
 }
 
 const given = (value: number): Change => ({ cell: 'a', key: 'value', size: null, value });
@@ -130,11 +130,11 @@ const whatIf = (id: string, value: number, on = true): WhatIf => ({
 const base = notebookOf([measure('a', 'number', 3), formula('b', 'a * 2 + c'), measure('c', 'number', 0)]);
 
 test('what-ifs that are on are worked after the notebook itself, and edits of it flow into them', async () => {
-  const { client, results, whatIfs, heard, b } = inThread();
+  const { client, results, whatIfs, received, b } = inThread();
   const first: Notebook = { ...base, whatIfs: [whatIf('x', 10), whatIf('y', 20), whatIf('z', 30, false)] };
   client.show(first);
   await until(() => expect(b(whatIfs.get('y'))).toBe(40));
-  expect(heard).toEqual(['notebook', 'x', 'y']);
+  expect(received).toEqual(['notebook', 'x', 'y']);
   expect([b(results), b(whatIfs.get('x'))]).toEqual([6, 20]);
   const [section] = first.sections;
   const cells = section!.cells.with(2, measure('c', 'number', 1));
@@ -142,13 +142,13 @@ test('what-ifs that are on are worked after the notebook itself, and edits of it
   client.show(second);
   await until(() => expect(b(whatIfs.get('y'))).toBe(41));
   expect([b(results), b(whatIfs.get('x'))]).toEqual([7, 21]);
-  expect(heard.slice(3)).toEqual(['notebook', 'x', 'y']);
+  expect(received.slice(3)).toEqual(['notebook', 'x', 'y']);
   client.show({ ...second, whatIfs: [whatIf('x', 10, false)] });
   await until(() => expect(whatIfs.size).toBe(0));
 });
 
 test('a what-if that runs for ever is set aside, and nothing of the notebook is', async () => {
-  const { client, results, whatIfs, heard, held, b } = inThread();
+  const { client, results, whatIfs, received, held, b } = inThread();
   const [section] = base.sections;
   const cells = [...section!.cells, formula('d', 'ABS(a)')];
   // The thread of this test never comes back from ABS(13).
@@ -160,7 +160,7 @@ test('a what-if that runs for ever is set aside, and nothing of the notebook is'
   client.show(notebook);
   await until(() => expect(b(whatIfs.get('good'))).toBe(10));
   expect(b(results)).toBe(6);
-  expect(heard.find((said) => said.startsWith('bad'))).toContain(
+  expect(received.find((text) => text.startsWith('bad'))).toContain(
     'takes too long to calculate. Change it to try again.',
   );
   expect(held).toEqual([]);
@@ -169,13 +169,13 @@ test('a what-if that runs for ever is set aside, and nothing of the notebook is'
 });
 
 test('a what-if that breaks down is built anew, and told of only where it does so again', async () => {
-  const told: string[] = [];
+  const texts: string[] = [];
   const results = new Results();
   const lane: BackgroundQueue = { jobs: [], working: true, wake: () => {} };
   followWhatIfs(lane, {
     answer: (_id, answer) => void results.apply(answer),
     gone: () => {},
-    failed: (_id, sentence) => void told.push(sentence),
+    failed: (_id, sentence) => void texts.push(sentence),
   });
   let sheet = new WorkedSheet();
   let breaks = 0;
@@ -200,12 +200,12 @@ test('a what-if that breaks down is built anew, and told of only where it does s
   expect(b()).toBe(20);
   breaks = 1;
   await work({ ...base, whatIfs: [whatIf('x', 20)] });
-  expect([b(), told]).toEqual([40, []]);
+  expect([b(), texts]).toEqual([40, []]);
   breaks = 2;
   await work({ ...base, whatIfs: [whatIf('x', 30)] });
-  expect(told).toEqual([
+  expect(texts).toEqual([
     'Something broke while calculating "x". Your notebook is safe. Change it to try again.',
   ]);
   await work({ ...base, whatIfs: [whatIf('x', 40)] });
-  expect([b(), told.length]).toEqual([80, 1]);
+  expect([b(), texts.length]).toEqual([80, 1]);
 });

@@ -15,7 +15,7 @@ import { until } from '../until';
 const clients: SheetClient[] = [];
 afterEach(() => clients.splice(0).forEach((client) => client.stop()));
 
-interface Asked {
+interface Sent {
   readonly changes: Changes;
   readonly hold: readonly string[];
   readonly later: readonly string[];
@@ -25,13 +25,13 @@ interface Asked {
 
 /** A client whose threads are channels in this one, served as told; and what came of it. */
 function client(
-  answers: (asked: Asked, sheet: WorkedSheet) => Promise<Answer>,
+  answers: (request: Sent, sheet: WorkedSheet) => Promise<Answer>,
   limit = 200,
   stops: (close: () => void) => void = (close) => close(),
 ) {
   const results = new Results();
-  const told = {
-    asked: [] as Asked[],
+  const calls = {
+    requests: [] as Sent[],
     held: [] as { cells: readonly string[]; sentence: string }[],
     comingBack: [] as string[],
     failed: [] as string[],
@@ -44,27 +44,27 @@ function client(
     breaks: (_type: string, _message: string): void => {},
   };
   const start = (): SheetThread => {
-    const thread = ++told.threads;
+    const thread = ++calls.threads;
     const { port1, port2 } = new MessageChannel();
     const sheet = new WorkedSheet();
     expose(
       {
         update: (changes: Changes, hold: readonly string[], later: readonly string[]) => {
-          const asked = { changes, hold, later, thread };
-          told.asked.push(asked);
-          return answers(asked, sheet);
+          const wanted = { changes, hold, later, thread };
+          calls.requests.push(wanted);
+          return answers(wanted, sheet);
         },
-        check: (text: string, place: CellRef) => {
+        check: (text: string, ref: CellRef) => {
           if (text === '6 * 6') throw new Error('Six.');
-          return sheet.check(text, place);
+          return sheet.check(text, ref);
         },
       },
       port2 as unknown as Endpoint,
     );
     port2.postMessage('ready');
-    told.breaks = (type, message) => void port1.dispatchEvent(Object.assign(new Event(type), { message }));
+    calls.breaks = (type, message) => void port1.dispatchEvent(Object.assign(new Event(type), { message }));
     const terminate = (): void => {
-      told.ended++;
+      calls.ended++;
       stops(() => {
         port1.close();
         port2.close();
@@ -74,23 +74,23 @@ function client(
   };
   const on = {
     answer: (answer: Answer) => {
-      told.answers++;
+      calls.answers++;
       results.apply(answer);
     },
-    quarantined: (cells: readonly string[], sentence: string) => void told.held.push({ cells, sentence }),
-    comingBack: (sentence: string) => void told.comingBack.push(sentence),
-    failed: (sentence: string) => void told.failed.push(sentence),
-    threw: (error: unknown) => void told.threw.push(error),
+    quarantined: (cells: readonly string[], sentence: string) => void calls.held.push({ cells, sentence }),
+    comingBack: (sentence: string) => void calls.comingBack.push(sentence),
+    failed: (sentence: string) => void calls.failed.push(sentence),
+    threw: (error: unknown) => void calls.threw.push(error),
   };
   const made = new SheetClient(start, on, limit);
   clients.push(made);
-  return { client: made, results, told };
+  return { client: made, results, calls };
 }
 
-const works = ({ changes, hold, later }: Asked, sheet: WorkedSheet): Promise<Answer> =>
+const works = ({ changes, hold, later }: Sent, sheet: WorkedSheet): Promise<Answer> =>
   sheet.update(changes, hold, later);
 const never = new Promise<never>(() => {});
-const puts = ({ changes }: Asked): string[] => changes.put.map((cell) => cell.id);
+const puts = ({ changes }: Sent): string[] => changes.put.map((cell) => cell.id);
 const a = (value: number): Notebook => notebookOf([measure('a', 'number', value), formula('b', 'a * 2')]);
 const number = (results: Results, cell: string): number | undefined => results.number('m', cell, 'value');
 
@@ -106,31 +106,31 @@ test('of the notebooks shown while one is worked only the newest is worked next,
   const {
     client: sheet,
     results,
-    told,
-  } = client(async (asked, worked) => {
-    if (puts(asked).length === 2) await gate;
-    return works(asked, worked);
+    calls,
+  } = client(async (request, worked) => {
+    if (puts(request).length === 2) await gate;
+    return works(request, worked);
   });
   const first = a(1);
   sheet.show(first);
-  await until(() => expect(told.asked).toHaveLength(1));
+  await until(() => expect(calls.requests).toHaveLength(1));
   const keystrokes = [12, 123, 1234].map((value) =>
     notebookOf([measure('a', 'number', value), first.sections[0]!.cells[1]!], first.sizes),
   );
   keystrokes.forEach((notebook) => sheet.show(notebook));
   release();
   await until(() => expect(number(results, 'b')).toBe(2468));
-  expect(told.asked).toHaveLength(2);
-  expect(puts(told.asked[1]!)).toEqual(['a']);
+  expect(calls.requests).toHaveLength(2);
+  expect(puts(calls.requests[1]!)).toEqual(['a']);
 });
 
 test('on opening the first size is told before the others', async () => {
-  const { client: sheet, results, told } = client(works);
+  const { client: sheet, results, calls } = client(works);
   const sizes = ['s', 'm', 'l'].map((id) => ({ id, label: id }));
   sheet.show(notebookOf([measure('a', 'number', 3), formula('b', 'a * 2')], sizes));
   await until(() => expect(results.sizes).toEqual(['s', 'm', 'l']));
-  expect(told.asked.map(({ changes }) => changes.sizes?.length)).toEqual([1, 3]);
-  expect(puts(told.asked[1]!)).toEqual([]);
+  expect(calls.requests.map(({ changes }) => changes.sizes?.length)).toEqual([1, 3]);
+  expect(puts(calls.requests[1]!)).toEqual([]);
   expect(results.number('l', 'b', 'value')).toBe(6);
 });
 
@@ -164,21 +164,21 @@ test('a question is answered for the notebook shown last', async () => {
 describe('a thread that is silent', () => {
   const text = (notebook: Notebook, b: string): Notebook =>
     notebookOf([notebook.sections[0]!.cells[0]!, formula('b', b)], notebook.sizes);
-  const hangsOn = (bad: string) => (asked: Asked, sheet: WorkedSheet) =>
-    asked.changes.put.some(
-      (cell) => cell.kind === 'formula' && cell.formula === bad && !asked.hold.includes(cell.id),
+  const hangsOn = (bad: string) => (request: Sent, sheet: WorkedSheet) =>
+    request.changes.put.some(
+      (cell) => cell.kind === 'formula' && cell.formula === bad && !request.hold.includes(cell.id),
     )
       ? never
-      : works(asked, sheet);
+      : works(request, sheet);
 
   test('is stopped, and the next works without what was changed last', async () => {
-    const { client: sheet, results, told } = client(hangsOn('a * 666'));
+    const { client: sheet, results, calls } = client(hangsOn('a * 666'));
     const first = a(3);
     sheet.show(first);
     await until(() => expect(number(results, 'b')).toBe(6));
     sheet.show(text(first, 'a * 666'));
-    await until(() => expect(told.held).toHaveLength(1));
-    expect(told.held[0]).toEqual({
+    await until(() => expect(calls.held).toHaveLength(1));
+    expect(calls.held[0]).toEqual({
       cells: ['b'],
       sentence: '"b" takes too long to calculate, so it is left out for now. Change it to try again.',
     });
@@ -186,15 +186,15 @@ describe('a thread that is silent', () => {
       'This takes too long. Shorten the formula, or try again.',
     );
     expect(number(results, 'a')).toBe(3);
-    expect(told.threads).toBe(2);
+    expect(calls.threads).toBe(2);
 
     sheet.show(text(first, 'a * 5'));
     await until(() => expect(number(results, 'b')).toBe(15));
-    expect(told.threads).toBe(2);
+    expect(calls.threads).toBe(2);
   });
 
   test('is not asked again for what hung when a person goes back to it', async () => {
-    const { client: sheet, results, told } = client(hangsOn('a * 666'));
+    const { client: sheet, results, calls } = client(hangsOn('a * 666'));
     const [first, bad] = [a(3), text(a(3), 'a * 666')];
     const steps = [first, { ...bad, sizes: first.sizes }];
     sheet.show(steps[0]!);
@@ -205,7 +205,7 @@ describe('a thread that is silent', () => {
     await until(() => expect(number(results, 'b')).toBe(6));
     sheet.show(steps[1]!);
     await until(() => expect(results.error('m', 'b', 'value')).toBeDefined());
-    expect(told.threads).toBe(2);
+    expect(calls.threads).toBe(2);
   });
 
   test('leaves the questions that wait to the next', async () => {
@@ -219,21 +219,21 @@ describe('a thread that is silent', () => {
   test('is not listened to when it answers after all', async () => {
     let late = (_answer: Answer): void => {};
     let hung = false;
-    const answers = (asked: Asked, worked: WorkedSheet): Promise<Answer> => {
-      if (hung || asked.changes.sizes) return works(asked, worked);
+    const answers = (request: Sent, worked: WorkedSheet): Promise<Answer> => {
+      if (hung || request.changes.sizes) return works(request, worked);
       hung = true;
       return new Promise((resolve) => (late = resolve));
     };
     // A thread may have posted its answer in the moment it was stopped: here it can still be heard.
     const closings: (() => void)[] = [];
-    const { client: sheet, results, told } = client(answers, 200, (close) => void closings.push(close));
+    const { client: sheet, results, calls } = client(answers, 200, (close) => void closings.push(close));
     const first = a(3);
     sheet.show(first);
     await until(() => expect(number(results, 'b')).toBe(6));
     sheet.show(notebookOf([measure('a', 'number', 4), first.sections[0]!.cells[1]!], first.sizes));
     await until(() => expect(results.error('m', 'a', 'value')?.message).toContain('With this value'));
-    const answersSoFar = told.answers;
-    const [texts, truths, troubles, units] = [[], [], [], []];
+    const answersSoFar = calls.answers;
+    const [texts, truths, problems, units] = [[], [], [], []];
     const numbers = new Float64Array([0, 1, 999]);
     late({
       firstSlot: 2,
@@ -243,13 +243,13 @@ describe('a thread that is silent', () => {
       numbers,
       texts,
       truths,
-      errors: troubles,
+      errors: problems,
       units,
     });
     // What comes through another channel afterwards comes later.
     sheet.show(notebookOf([measure('a', 'number', 5), first.sections[0]!.cells[1]!], first.sizes));
     await until(() => expect(number(results, 'b')).toBe(10));
-    expect(told.answers).toBe(answersSoFar + 1);
+    expect(calls.answers).toBe(answersSoFar + 1);
     closings.forEach((close) => close());
   });
 
@@ -261,38 +261,38 @@ describe('a thread that is silent', () => {
       formula('d', 'b + 1'),
       formula('e', 'c + 1'),
     ]);
-    const { client: sheet, results, told } = client(hangsOn('a * 666'));
+    const { client: sheet, results, calls } = client(hangsOn('a * 666'));
     sheet.show(notebook);
     await until(() => expect(number(results, 'd')).toBe(7));
     await until(() => expect(results.error('m', 'e', 'value')?.message).toBe('Waits for c.'));
     expect(results.error('m', 'c', 'value')?.message).toContain('This takes too long');
-    expect(told.comingBack).toEqual(['Still calculating…']);
-    expect(told.asked[1]).toMatchObject({ hold: ['b', 'c', 'd', 'e'], later: ['b', 'c', 'd', 'e'] });
-    expect(told.held.map(({ cells }) => cells)).toEqual([['c']]);
-    expect(told.failed).toEqual([]);
+    expect(calls.comingBack).toEqual(['Still calculating…']);
+    expect(calls.requests[1]).toMatchObject({ hold: ['b', 'c', 'd', 'e'], later: ['b', 'c', 'd', 'e'] });
+    expect(calls.held.map(({ cells }) => cells)).toEqual([['c']]);
+    expect(calls.failed).toEqual([]);
   });
 
   test('and whose standby is silent as well is told from a busy machine by one without any formula', async () => {
     const both = [formula('c', 'a * 666'), formula('d', 'a * 777')];
-    const hangs = (asked: Asked, sheet: WorkedSheet): Promise<Answer> =>
-      both.some(({ id }) => puts(asked).includes(id) && !asked.hold.includes(id))
+    const hangs = (request: Sent, sheet: WorkedSheet): Promise<Answer> =>
+      both.some(({ id }) => puts(request).includes(id) && !request.hold.includes(id))
         ? never
-        : works(asked, sheet);
+        : works(request, sheet);
     const {
       client: sheet,
       results,
-      told,
-    } = client((asked, worked) =>
+      calls,
+    } = client((request, worked) =>
       // The first has been told one that hangs, and its standby finds the other in the notebook.
-      asked.thread === 1 && !puts(asked).includes('c') ? works(asked, worked) : hangs(asked, worked),
+      request.thread === 1 && !puts(request).includes('c') ? works(request, worked) : hangs(request, worked),
     );
     const first = notebookOf([measure('a', 'number', 3), formula('b', 'a * 2'), both[1]!]);
     sheet.show(first);
     await until(() => expect(number(results, 'b')).toBe(6));
     sheet.show(notebookOf([...first.sections[0]!.cells, both[0]!], first.sizes));
-    await until(() => expect(told.held.map(({ cells }) => cells)).toEqual([['d'], ['c']]));
+    await until(() => expect(calls.held.map(({ cells }) => cells)).toEqual([['d'], ['c']]));
     await until(() => expect(number(results, 'b')).toBe(6));
-    expect(told.failed).toEqual([]);
+    expect(calls.failed).toEqual([]);
   });
 
   test('because the machine is busy is not blamed: its standby is no quicker, and is ended when it beats', async () => {
@@ -301,20 +301,20 @@ describe('a thread that is silent', () => {
     const {
       client: sheet,
       results,
-      told,
-    } = client(async (asked, worked) => {
+      calls,
+    } = client(async (request, worked) => {
       await busy;
-      return works(asked, worked);
+      return works(request, worked);
     });
     sheet.show(a(3));
-    await until(() => expect(told.asked.map(({ thread }) => thread)).toEqual([1, 2]));
+    await until(() => expect(calls.requests.map(({ thread }) => thread)).toEqual([1, 2]));
     release();
     await until(() => expect(number(results, 'b')).toBe(6));
-    await until(() => expect(told.ended).toBe(1));
+    await until(() => expect(calls.ended).toBe(1));
     sheet.show(text(a(3), 'a * 5'));
     await until(() => expect(number(results, 'b')).toBe(15));
-    expect(told.asked.at(-1)!.thread).toBe(1);
-    expect([told.held, told.comingBack, told.failed]).toEqual([[], [], []]);
+    expect(calls.requests.at(-1)!.thread).toBe(1);
+    expect([calls.held, calls.comingBack, calls.failed]).toEqual([[], [], []]);
   });
 
   test('when whatever is left out is silent as well is waited for', async () => {
@@ -323,23 +323,23 @@ describe('a thread that is silent', () => {
     const {
       client: sheet,
       results,
-      told,
-    } = client(async (asked, worked) => {
-      if (asked.thread > 1) return never;
-      if (puts(asked).includes('b') && !asked.changes.sizes) await busy;
-      return works(asked, worked);
+      calls,
+    } = client(async (request, worked) => {
+      if (request.thread > 1) return never;
+      if (puts(request).includes('b') && !request.changes.sizes) await busy;
+      return works(request, worked);
     });
     const first = a(3);
     sheet.show(first);
     await until(() => expect(number(results, 'b')).toBe(6));
     sheet.show(text(first, 'a * 5'));
     // The standby without the cell, and the one without any formula.
-    await until(() => expect(told.asked.map(({ hold }) => hold)).toEqual([[], [], ['b'], ['b']]));
+    await until(() => expect(calls.requests.map(({ hold }) => hold)).toEqual([[], [], ['b'], ['b']]));
     release();
     await until(() => expect(number(results, 'b')).toBe(15));
-    expect(told.threads).toBe(3);
-    await until(() => expect(told.ended).toBe(2));
-    expect([told.held, told.comingBack, told.failed]).toEqual([[], [], []]);
+    expect(calls.threads).toBe(3);
+    await until(() => expect(calls.ended).toBe(2));
+    expect([calls.held, calls.comingBack, calls.failed]).toEqual([[], [], []]);
   });
 });
 
@@ -348,18 +348,18 @@ describe('an error in a thread', () => {
     const {
       client: sheet,
       results,
-      told,
-    } = client((asked, worked) => {
-      if (asked.thread === 1 && puts(asked).length === 1) throw new Error('Out of memory.');
-      return works(asked, worked);
+      calls,
+    } = client((request, worked) => {
+      if (request.thread === 1 && puts(request).length === 1) throw new Error('Out of memory.');
+      return works(request, worked);
     });
     const first = a(3);
     sheet.show(first);
     await until(() => expect(number(results, 'b')).toBe(6));
     sheet.show(notebookOf([measure('a', 'number', 4), first.sections[0]!.cells[1]!], first.sizes));
     await until(() => expect(number(results, 'b')).toBe(8));
-    expect(told.threads).toBe(2);
-    expect([told.held, told.comingBack, told.failed]).toEqual([[], [], []]);
+    expect(calls.threads).toBe(2);
+    expect([calls.held, calls.comingBack, calls.failed]).toEqual([[], [], []]);
   });
 
   test('that comes again and again is told in its own words, and the next change tries again', async () => {
@@ -367,22 +367,22 @@ describe('an error in a thread', () => {
     const {
       client: sheet,
       results,
-      told,
-    } = client((asked, worked) => {
+      calls,
+    } = client((request, worked) => {
       if (broken) throw new Error('Out of memory.');
-      return works(asked, worked);
+      return works(request, worked);
     });
     sheet.show(a(3));
-    await until(() => expect(told.failed).toHaveLength(1));
-    expect(told.failed[0]).toBe(
+    await until(() => expect(calls.failed).toHaveLength(1));
+    expect(calls.failed[0]).toBe(
       'Something broke while calculating (Out of memory.). Your notebook is safe. It is tried again at your next change.',
     );
-    expect(told.threads).toBe(3);
+    expect(calls.threads).toBe(3);
     expect(sheet.working).toBe(false);
     broken = false;
     sheet.show(a(4));
     await until(() => expect(number(results, 'b')).toBe(8));
-    expect([told.held, told.failed.length]).toEqual([[], 1]);
+    expect([calls.held, calls.failed.length]).toEqual([[], 1]);
   });
 
   test('that no call answers with is heard as well', async () => {
@@ -390,28 +390,28 @@ describe('an error in a thread', () => {
     const {
       client: sheet,
       results,
-      told,
-    } = client((asked, worked) => {
-      if (!broken) return works(asked, worked);
+      calls,
+    } = client((request, worked) => {
+      if (!broken) return works(request, worked);
       broken = false;
-      told.breaks('error', 'Out of memory.');
+      calls.breaks('error', 'Out of memory.');
       return never;
       // So long a silence never is: it is the error that ends the thread.
     }, 3_600_000);
     sheet.show(a(3));
     await until(() => expect(number(results, 'b')).toBe(6));
-    expect([told.threads, told.held, told.failed]).toEqual([2, [], []]);
+    expect([calls.threads, calls.held, calls.failed]).toEqual([2, [], []]);
   });
 
   test('at a question answers the question, and the thread goes on', async () => {
-    const { client: sheet, results, told } = client(works);
+    const { client: sheet, results, calls } = client(works);
     sheet.show(a(3));
     await expect(sheet.check('6 * 6', { cell: 'b', key: 'value' })).rejects.toThrow(
       'Something broke while calculating (Six.)',
     );
     sheet.show(a(4));
     await until(() => expect(number(results, 'b')).toBe(8));
-    expect([told.threads, told.held, told.failed]).toEqual([1, [], []]);
+    expect([calls.threads, calls.held, calls.failed]).toEqual([1, [], []]);
   });
 
   test('before it began is told as that, and the next change tries again', async () => {
@@ -446,20 +446,20 @@ describe('an error in a thread', () => {
     const {
       client: sheet,
       results,
-      told,
-    } = client((asked, worked) => {
+      calls,
+    } = client((request, worked) => {
       // While the first is worked: nothing else brings it up once that is taken.
       if (!shown) sheet.show(notebookOf([measure('a', 'number', 4)]));
       shown = true;
-      return works(asked, worked);
+      return works(request, worked);
     });
-    const take = vi.spyOn(results, 'apply').mockImplementationOnce(() => {
+    const applyAnswer = vi.spyOn(results, 'apply').mockImplementationOnce(() => {
       throw new Error('The page broke.');
     });
     sheet.show(a(3));
-    await until(() => expect(told.threw).toEqual([new Error('The page broke.')]));
-    await until(() => expect(take).toHaveBeenCalledTimes(2));
-    expect(told.threads).toBe(1);
+    await until(() => expect(calls.threw).toEqual([new Error('The page broke.')]));
+    await until(() => expect(applyAnswer).toHaveBeenCalledTimes(2));
+    expect(calls.threads).toBe(1);
   });
 });
 

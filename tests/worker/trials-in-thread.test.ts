@@ -23,10 +23,10 @@ const edited = (value: number): Notebook =>
 async function shown(notebook: Notebook = first) {
   const results = new Results();
   const held: (readonly string[])[] = [];
-  const heard: unknown[] = [];
+  const received: unknown[] = [];
   const start = (): ReturnType<typeof runaway> => {
     const thread = runaway();
-    thread.addEventListener('message', (event) => heard.push((event as MessageEvent).data));
+    thread.addEventListener('message', (event) => received.push((event as MessageEvent).data));
     return thread;
   };
   const sheet = new SheetClient(start, {
@@ -37,7 +37,7 @@ async function shown(notebook: Notebook = first) {
   sheet.show(notebook);
   const b = (): number | undefined => results.number('m', 'b', 'value');
   await until(() => expect(b()).toBe(6));
-  return { sheet, held, heard, b };
+  return { sheet, held, received, b };
 }
 
 test('trials are worked in the thread and leave the results on the page as they are', async () => {
@@ -95,16 +95,16 @@ test('an edit in the midst of long trials is answered at once and ends them', as
 test('trials that wait are stopped without being begun', async () => {
   const { sheet } = await shown();
   const [one, other] = [new AbortController(), new AbortController()];
-  const asked = { trials: many, wanted, sizes: ['m'] };
+  const request = { trials: many, wanted, sizes: ['m'] };
   const [before, after] = [
-    backgroundTrials(sheet)(asked, { signal: one.signal }),
-    backgroundTrials(sheet)(asked, { signal: other.signal }),
+    backgroundTrials(sheet)(request, { signal: one.signal }),
+    backgroundTrials(sheet)(request, { signal: other.signal }),
   ];
   other.abort();
   expect(await after).toMatchObject({ done: 0, ended: 'stopped' });
   one.abort();
   expect((await before).ended).toBe('stopped');
-  expect((await backgroundTrials(sheet)(asked, { signal: one.signal })).ended).toBe('stopped');
+  expect((await backgroundTrials(sheet)(request, { signal: one.signal })).ended).toBe('stopped');
 });
 
 test('a trial that runs for ever is given up, no cell of the notebook is set aside, and the sheet goes on', async () => {
@@ -125,13 +125,13 @@ test('a trial that runs for ever is given up, no cell of the notebook is set asi
 
 test('an edit that arrives while a trial runs for ever is not blamed for it', async () => {
   const notebook = notebookOf([...cells, formula('c', 'ABS(a)')]);
-  const { sheet, held, heard, b } = await shown(notebook);
+  const { sheet, held, received, b } = await shown(notebook);
   const work = backgroundTrials(sheet)({
     trials: [[a(13)]],
     wanted: [{ cell: 'c', key: 'value' }],
     sizes: ['m'],
   });
-  await until(() => expect(heard).toContain('for ever'));
+  await until(() => expect(received).toContain('for ever'));
   sheet.show(
     notebookOf([measure('a', 'number', 7), cells[1]!, notebook.sections[0]!.cells[2]!], first.sizes),
   );

@@ -17,21 +17,21 @@ test('is over a little after the limit without a sign', () => {
 
 test('begins anew with every sign', () => {
   const over = vi.fn();
-  const patience = new Watchdog(2000, over);
-  patience.begin();
+  const watchdog = new Watchdog(2000, over);
+  watchdog.begin();
   for (let second = 0; second < 20; second++) {
     vi.advanceTimersByTime(1500);
-    patience.sign();
+    watchdog.sign();
   }
   expect(over).not.toHaveBeenCalled();
 });
 
 test('is not over when it was ended', () => {
   const over = vi.fn();
-  const patience = new Watchdog(2000, over);
-  patience.begin();
+  const watchdog = new Watchdog(2000, over);
+  watchdog.begin();
   vi.advanceTimersByTime(1900);
-  patience.end();
+  watchdog.end();
   vi.advanceTimersByTime(10_000);
   expect(over).not.toHaveBeenCalled();
 });

@@ -21,10 +21,10 @@ it('the stitches or rows of a swatch are taken with their word behind them, half
 });
 
 it('rows are no stitches, and stitches no rows: who types them is asked', () => {
-  const input = (must?: Input['constraint']) =>
-    ({ key: 'value', label: 'Count', entry: { value: null }, constraint: must }) as Input;
-  const typed = (text: string, unit = stitches, must?: Input['constraint']) =>
-    typedNumber(text, input(must), unit, usualSettings);
+  const input = (constraint?: Input['constraint']) =>
+    ({ key: 'value', label: 'Count', entry: { value: null }, constraint }) as Input;
+  const typed = (text: string, unit = stitches, constraint?: Input['constraint']) =>
+    typedNumber(text, input(constraint), unit, usualSettings);
   const rowsTyped = 'Stitches are counted here: type how many.';
   expect(typed('14 rows')).toEqual({ problem: rowsTyped });
   expect(typed('14 rows', stitches, { whole: true })).toEqual({ problem: rowsTyped });

@@ -47,9 +47,9 @@ export function workspaceWith(notebook: Notebook): { workspace: Workspace; settl
       });
       lane.wake();
     },
-    trials: (...asked) => turn.then(() => trials(...asked)),
-    followWhatIfs: (told) => Promise.resolve(followWhatIfs(lane, told)),
-    check: (formula, place) => sheet.check(formula, place),
+    trials: (...given) => turn.then(() => trials(...given)),
+    followWhatIfs: (events) => Promise.resolve(followWhatIfs(lane, events)),
+    check: (formula, ref) => sheet.check(formula, ref),
     get settled() {
       return shown === newest;
     },

@@ -11,11 +11,11 @@ it('the errors of a notebook in inches are in inches, and in cm again where it i
   const { workspace, settled } = workspaceWith({ ...notebookOf(cells), settings: inInches });
   workspace.allResults.messageFor = messagesOn(workspace);
   await settled();
-  const told = () => workspace.allResults.error('m', 'sleeve', 'value')?.message;
-  expect(told()).toContain('all of the 3\u00a0in');
+  const inWords = () => workspace.allResults.error('m', 'sleeve', 'value')?.message;
+  expect(inWords()).toContain('all of the 3\u00a0in');
   workspace.do({ do: 'set', settings: { length: 'cm' } });
   await settled();
-  expect(told()).toContain('all of the 7,6\u00a0cm');
+  expect(inWords()).toContain('all of the 7,6\u00a0cm');
 });
 
 it('the errors of a notebook with decimal commas have them, whatever its cells are called', async () => {

@@ -13,7 +13,7 @@ async function openedInParts(notebook: Notebook) {
     show: () => (settled = false),
     trials: () => Promise.reject(new Error('not asked here')),
     followWhatIfs: () => Promise.reject(new Error('not asked here')),
-    check: (formula, place) => sheet.check(formula, place),
+    check: (formula, ref) => sheet.check(formula, ref),
     get settled() {
       return settled;
     },

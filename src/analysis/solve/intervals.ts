@@ -11,7 +11,7 @@ export interface Sample {
 }
 
 /** Answers questions, each in its place. */
-export type Tries<Answer> = (asked: readonly Sample[]) => Promise<readonly Answer[]>;
+export type Tries<Answer> = (samples: readonly Sample[]) => Promise<readonly Answer[]>;
 
 /** How close to where it changes the end of an interval has to be. */
 export const closeness = 1e-6;

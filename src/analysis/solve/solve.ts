@@ -23,7 +23,7 @@ export interface FoundInSize {
   readonly moves: boolean;
 }
 
-export interface WorkedBack {
+export interface Solved {
   readonly sizes: readonly FoundInSize[];
   /** The values that serve most sizes, the widest stretch first. */
   readonly most: readonly Serving[];
@@ -31,7 +31,7 @@ export interface WorkedBack {
   readonly step: number;
 }
 
-export interface WorkBack {
+export interface SolveRequest {
   readonly search: Search;
   readonly wish: Wish;
   /** How many sizes there are. */
@@ -55,17 +55,10 @@ const atOnce = 60;
  *
  * @throws DOMException 'AbortError' once `signal` is aborted
  */
-export async function workBack({
-  search,
-  wish,
-  sizes,
-  tries,
-  progress,
-  signal,
-}: WorkBack): Promise<WorkedBack> {
-  const asking: Tries<Outcome> = async (asked) => {
+export async function solve({ search, wish, sizes, tries, progress, signal }: SolveRequest): Promise<Solved> {
+  const asking: Tries<Outcome> = async (samples) => {
     signal?.throwIfAborted();
-    return tries(asked);
+    return tries(samples);
   };
   let points = pointsOf(search);
   let outcomes = await scanned(points, sizes, asking, progress);
@@ -116,9 +109,9 @@ export async function workBack({
         typeof outcome === 'number' &&
         (outcome - wish.value) * way > 0 &&
         Math.abs(outcome - best) <= wish.within + edge(best);
-      const asked: Tries<boolean> = (list) =>
+      const holds: Tries<boolean> = (list) =>
         truthOf(asking, asNear)(list.map(({ value }) => ({ size, value })));
-      const [intervals] = await intervalsOf(points, [row.map(asNear)], asked, wholes);
+      const [intervals] = await intervalsOf(points, [row.map(asNear)], holds, wholes);
       return { result: best, intervals: intervals! };
     };
     const below = await near(-1);
@@ -159,9 +152,9 @@ async function scanned(
   const rows: Outcome[][] = Array.from({ length: sizes }, () => []);
   for (let at = 0; at < points.length; at += atOnce) {
     const some = points.slice(at, at + atOnce);
-    const asked = some.flatMap((value) => rows.map((_row, size) => ({ size, value })));
-    const answers = await tries(asked);
-    asked.forEach(({ size }, index) => rows[size]!.push(answers[index]));
+    const wanted = some.flatMap((value) => rows.map((_row, size) => ({ size, value })));
+    const answers = await tries(wanted);
+    wanted.forEach(({ size }, index) => rows[size]!.push(answers[index]));
     progress?.(Math.min(1, (at + some.length) / points.length));
   }
   return rows;
@@ -216,7 +209,7 @@ async function crossed(
 }
 
 function truthOf(tries: Tries<Outcome>, is: (outcome: Outcome) => boolean): Tries<boolean> {
-  return async (asked) => (await tries(asked)).map(is);
+  return async (samples) => (await tries(samples)).map(is);
 }
 
 /** The outcome nearest to a value on one side of it. */

@@ -40,13 +40,13 @@ export function triesByTrials(o: TriesByTrials): Tries<Outcome> {
   const wanted =
     'result' in looked ? [looked.result] : looked.checks.map(({ id }) => ({ cell: id, key: 'holds' }));
 
-  return async (asked) => {
-    const rounds = together ? byValue(asked) : besideEachOther(asked);
+  return async (samples) => {
+    const rounds = together ? byValue(samples) : inOneRow(samples);
     const results = await o.trials({ trials: rounds.map(changes), wanted, sizes: ids }, o.watch);
     if (results.ended) throw new TrialsEnded(results.ended);
     const error = results.errors[0];
     if (error) o.error?.(unpacked(error[3].message));
-    const outcomes: Outcome[] = Array.from(asked, () => undefined);
+    const outcomes: Outcome[] = Array.from(samples, () => undefined);
     const read = readerOf(results);
     rounds.forEach((round, trial) => {
       for (const { size, at } of round) outcomes[at] = outcomeOf(trial, size, read);
@@ -83,9 +83,9 @@ interface Question extends Sample {
 }
 
 /** Questions that share a value are one trial. */
-function byValue(asked: readonly Sample[]): Question[][] {
+function byValue(samples: readonly Sample[]): Question[][] {
   const rounds = new Map<number, Question[]>();
-  asked.forEach((one, at) => {
+  samples.forEach((one, at) => {
     const round = rounds.get(one.value);
     if (round) round.push({ ...one, at });
     else rounds.set(one.value, [{ ...one, at }]);
@@ -94,10 +94,10 @@ function byValue(asked: readonly Sample[]): Question[][] {
 }
 
 /** A trial has a question of each size, as long as there are some. */
-function besideEachOther(asked: readonly Sample[]): Question[][] {
+function inOneRow(samples: readonly Sample[]): Question[][] {
   const rounds: Question[][] = [];
   const next = new Map<number, number>();
-  asked.forEach((one, at) => {
+  samples.forEach((one, at) => {
     const round = next.get(one.size) ?? 0;
     next.set(one.size, round + 1);
     (rounds[round] ??= []).push({ ...one, at });
@@ -105,24 +105,24 @@ function besideEachOther(asked: readonly Sample[]): Question[][] {
   return rounds;
 }
 
-type Read = (trial: number, size: number, place: number) => ReturnType<typeof trialResult>;
+type Read = (trial: number, size: number, index: number) => ReturnType<typeof trialResult>;
 
 /** Truths by where they stand, since there may be thousands; the rest as it is told. */
 function readerOf(results: TrialResults): Read {
   const truths = new Map(
-    results.truths.map(([trial, size, place, truth]) => [`${trial} ${size} ${place}`, truth]),
+    results.truths.map(([trial, size, index, truth]) => [`${trial} ${size} ${index}`, truth]),
   );
-  return (trial, size, place) => {
-    const truth = truths.get(`${trial} ${size} ${place}`);
+  return (trial, size, index) => {
+    const truth = truths.get(`${trial} ${size} ${index}`);
     if (truth !== undefined) return truth;
-    const number = results.numbers[(trial * results.sizes.length + size) * results.wanted.length + place];
-    return number !== undefined && !Number.isNaN(number) ? number : trialText(results, trial, size, place);
+    const number = results.numbers[(trial * results.sizes.length + size) * results.wanted.length + index];
+    return number !== undefined && !Number.isNaN(number) ? number : trialText(results, trial, size, index);
   };
 }
 
-function trialText(results: TrialResults, trial: number, size: number, place: number): string | undefined {
+function trialText(results: TrialResults, trial: number, size: number, index: number): string | undefined {
   const [, , , text] =
-    results.texts.find((told) => told[0] === trial && told[1] === size && told[2] === place) ?? [];
+    results.texts.find((value) => value[0] === trial && value[1] === size && value[2] === index) ?? [];
   return text;
 }
 

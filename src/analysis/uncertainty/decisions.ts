@@ -84,8 +84,8 @@ function isDecided(formula: string): boolean {
  */
 export function decisionsOf(cell: Cell): CellRef[] {
   return [
-    ...inputsOf(cell).flatMap(({ key, entry, constraint: must }) =>
-      'formula' in entry && (must?.whole || isDecided(entry.formula)) ? [{ cell: cell.id, key }] : [],
+    ...inputsOf(cell).flatMap(({ key, entry, constraint }) =>
+      'formula' in entry && (constraint?.whole || isDecided(entry.formula)) ? [{ cell: cell.id, key }] : [],
     ),
     ...outputsOf(cell).flatMap(({ key, formula }) => (isDecided(formula) ? [{ cell: cell.id, key }] : [])),
   ];

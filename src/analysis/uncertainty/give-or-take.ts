@@ -66,17 +66,17 @@ const endless = 1e9;
 export async function giveOrTake(o: GiveOrTake): Promise<(Uncertainty | undefined)[][]> {
   const { notebook, sizes, wanted, instead } = o;
   const works: Works = (work) => o.works(instead ? { ...work, instead } : work);
-  const decided = allDecisions(notebook).filter((place) => !instead || !samePlace(place, instead.place));
-  const fed = new Set(wanted.flatMap(({ cell }) => [cell, ...upstream(notebook, cell)]));
-  const sources = sourcesOf(notebook).filter(({ place }) => fed.has(place.cell));
+  const decided = allDecisions(notebook).filter((ref) => !instead || !isSameRef(ref, instead.ref));
+  const dependents = new Set(wanted.flatMap(({ cell }) => [cell, ...upstream(notebook, cell)]));
+  const sources = sourcesOf(notebook).filter(({ ref }) => dependents.has(ref.cell));
   const asIs = await asItIs(works, [...decided, ...wanted], sources);
 
-  const held = decided.map((place) => ({ place, values: sizes.map((_size, at) => asIs(place, at)) }));
-  const steps = sources.map(({ place }) => sizes.map((_size, at) => stepFor(asIs(place, at))));
+  const held = decided.map((ref) => ({ ref, values: sizes.map((_size, at) => asIs(ref, at)) }));
+  const steps = sources.map(({ ref }) => sizes.map((_size, at) => stepFor(asIs(ref, at))));
   const moved = (index: number, by: number) => ({
-    place: sources[index]!.place,
+    ref: sources[index]!.ref,
     values: sizes.map((_size, at) => {
-      const value = asIs(sources[index]!.place, at);
+      const value = asIs(sources[index]!.ref, at);
       return value === undefined ? undefined : value + by * steps[index]![at]!;
     }),
   });
@@ -91,29 +91,29 @@ export async function giveOrTake(o: GiveOrTake): Promise<(Uncertainty | undefine
 
   const all = sources.map((_source, index) => index);
   const whole = await tried(all, 1);
-  const about = (of: typeof whole, index: number, place: number, size: number): About | undefined => {
-    const here = asIs(wanted[place]!, size);
+  const about = (of: typeof whole, index: number, position: number, size: number): About | undefined => {
+    const here = asIs(wanted[position]!, size);
     const [low, high] = of.get(index) ?? [];
-    const [below, above] = [low?.[place]?.[size], high?.[place]?.[size]];
+    const [below, above] = [low?.[position]?.[size], high?.[position]?.[size]];
     return here === undefined || below === undefined || above === undefined
       ? undefined
       : { here, below, above };
   };
   const unlike = all.filter((index) =>
-    wanted.some((_place, place) =>
+    wanted.some((_ref, position) =>
       sizes.some((_size, size) => {
-        const found = about(whole, index, place, size);
+        const found = about(whole, index, position, size);
         return found !== undefined && mayLeap(found, steps[index]![size]!);
       }),
     ),
   );
   const half = unlike.length > 0 ? await tried(unlike, 0.5) : new Map<number, never>();
 
-  return wanted.map((place, at) =>
+  return wanted.map((ref, at) =>
     sizes.map((_size, size) => {
-      const value = asIs(place, size);
+      const value = asIs(ref, size);
       if (value === undefined) return undefined;
-      const isDecided = decided.some((one) => samePlace(one, place));
+      const isDecided = decided.some((one) => isSameRef(one, ref));
       const shares = all.flatMap((index): Unshared[] => {
         const found = about(whole, index, at, size);
         const source = sources[index]!;
@@ -134,7 +134,7 @@ export async function giveOrTake(o: GiveOrTake): Promise<(Uncertainty | undefine
           : [];
       });
       const fromGauge = shares.some(({ source }) => source?.kind === 'gauge');
-      if (place.isLength && fromGauge) {
+      if (ref.isLength && fromGauge) {
         const tape = tapeUncertainty(notebook.settings);
         if (tape > 0)
           shares.push({ label: 'The tape, on the finished piece', slope: 1, u: tape, dof: Infinity });
@@ -144,19 +144,19 @@ export async function giveOrTake(o: GiveOrTake): Promise<(Uncertainty | undefine
   );
 }
 
-function samePlace(a: CellRef, b: CellRef): boolean {
+function isSameRef(a: CellRef, b: CellRef): boolean {
   return a.cell === b.cell && a.key === b.key;
 }
 
 type Unshared = Omit<Share, 'share'>;
-type AsIs = (place: CellRef, size: number) => number | undefined;
+type AsIs = (ref: CellRef, size: number) => number | undefined;
 
 /** The numbers that stand in the notebook as it is. */
-async function asItIs(works: Works, places: readonly CellRef[], sources: readonly Source[]): Promise<AsIs> {
+async function asItIs(works: Works, refs: readonly CellRef[], sources: readonly Source[]): Promise<AsIs> {
   const wanted = [
-    ...places,
-    ...sources.flatMap(({ place, gauge }) => [
-      place,
+    ...refs,
+    ...sources.flatMap(({ ref, gauge }) => [
+      ref,
       ...(gauge?.u ? [gauge.u] : []),
       ...(gauge?.dof ? [gauge.dof] : []),
       ...(gauge?.readings.flatMap(({ count, over }) => [count, over]) ?? []),
@@ -205,7 +205,7 @@ function together(
   const sorted = [...shares].sort((a, b) => b.u - a.u).map((part) => ({ ...part, share: (part.u / u) ** 2 }));
   const first = sorted.find(({ source }) => source?.kind === 'gauge');
   const readings = first && readingsOf(first.source!, asIs, size);
-  const gauge = first && asIs(first.source!.place, size);
+  const gauge = first && asIs(first.source!.ref, size);
   const halving =
     first && readings && gauge !== undefined
       ? {

@@ -5,7 +5,7 @@ import { wholeCall } from './decisions';
 import type { Instead } from './works';
 
 /** The number at a place, where there is one. */
-type NumberAt = (place: CellRef) => number | undefined;
+type NumberAt = (ref: CellRef) => number | undefined;
 
 /** The place of the exact count a fitted one was chosen for; undefined where a cell fits none, or by another formula. */
 export function targetOf(cell: Cell, key: string): CellRef | undefined {
@@ -68,7 +68,7 @@ export function roundedIn(cell: Cell): Rounded | undefined {
   const [formula, rule = '"nearest"'] = call.arguments;
   const found = roundings[rule];
   if (formula === undefined || !found) return undefined;
-  return { ...found, instead: { place: { cell: cell.id, key: 'value' }, formula } };
+  return { ...found, instead: { ref: { cell: cell.id, key: 'value' }, formula } };
 }
 
 /** The chance that the true gauge would have rounded to another count. */

@@ -20,7 +20,7 @@ export interface Source {
   readonly label: string;
   readonly kind: 'gauge' | 'tape' | 'scale';
   /** Where its value stands: it is moved there. */
-  readonly place: CellRef;
+  readonly ref: CellRef;
   /** Its standard uncertainty, where that does not come from the sheet. */
   readonly u?: number;
   /** The sizes in which it is the middle or an end of a chart's range: what it is called there, and its uncertainty. */
@@ -88,21 +88,21 @@ function gaugesOf(cell: Cell): Source[] {
   const outputs = outputsOf(cell);
   return (['sts', 'rows'] as const).flatMap((counted): Source[] => {
     const readings = cell[counted === 'sts' ? 'stitches' : 'rows'];
-    const place = (key: string): CellRef => ({ cell: cell.id, key });
+    const refTo = (key: string): CellRef => ({ cell: cell.id, key });
     const label = (key: string): string =>
       `${cell.label}, ${outputs.find((output) => output.key === key)?.label.toLowerCase() ?? key}`;
     const made = (key: string, gauge: Source['gauge']): Source => ({
       id: `${cell.id} ${key}`,
       label: label(key),
       kind: 'gauge',
-      place: place(key),
+      ref: refTo(key),
       gauge: gauge!,
     });
     const counts = counted === 'sts' ? 'stitches' : 'rows';
-    const read = (key: string) => ({ count: place(`${key}.count`), over: place(`${key}.over`) });
+    const read = (key: string) => ({ count: refTo(`${key}.count`), over: refTo(`${key}.over`) });
     const own = made(counted, {
-      u: place(`${counted}_uncertainty`),
-      dof: place(`${counted}_freedom`),
+      u: refTo(`${counted}_uncertainty`),
+      dof: refTo(`${counted}_freedom`),
       readings: readings.map((_reading, at) => read(`${counted}.${at}`)),
       counted: counts,
     });
@@ -139,7 +139,7 @@ function measured(cell: Cell, { key, label, unit, entry }: Input, { settings, si
       id: `${cell.id} ${key}`,
       label: called,
       kind,
-      place: { cell: cell.id, key },
+      ref: { cell: cell.id, key },
       u,
       ...(Object.keys(inChart).length > 0 ? { inChart } : {}),
     },

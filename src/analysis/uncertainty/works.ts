@@ -2,13 +2,13 @@ import type { CellRef } from '../../engine';
 
 /** A place with another value in it: one for each size, in their order; undefined leaves it as it is there. */
 export interface Moved {
-  readonly place: CellRef;
+  readonly ref: CellRef;
   readonly values: readonly (number | undefined)[];
 }
 
 /** A place with another formula in it. */
 export interface Instead {
-  readonly place: CellRef;
+  readonly ref: CellRef;
   readonly formula: string;
 }
 

@@ -47,9 +47,9 @@ export function expected(found: Derived, wanted: Unit, name: string, label: stri
 }
 
 /** What can be calculated with, or a problem. */
-export function number(found: Known, otherwise: (unit: Unit) => Message): Known {
+export function number(found: Known, alternative: (unit: Unit) => Message): Known {
   if (found === 'unknown' || isDimension(found.unit)) return found;
-  throw new Problem(otherwise(found.unit));
+  throw new Problem(alternative(found.unit));
 }
 
 /** An argument of a function that works on numbers. */

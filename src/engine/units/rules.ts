@@ -45,21 +45,21 @@ function count(found: Known, { name }: FunctionEntry, label: string): Known {
 }
 
 /** Arguments, by their places, that are all stitches or all rows. */
-function counts(found: readonly Known[], places: readonly number[], entry: FunctionEntry): Known {
-  return places
-    .map((place) => count(found[place]!, entry, labelOf(entry, place)))
+function counts(found: readonly Known[], indices: readonly number[], entry: FunctionEntry): Known {
+  return indices
+    .map((index) => count(found[index]!, entry, labelOf(entry, index)))
     .reduce((all, one) => same(all, one, 'taken together'));
 }
 
-const labelOf = (entry: FunctionEntry, place: number): string =>
-  entry.arguments[Math.min(place, entry.arguments.length - 1)]!.label;
+const labelOf = (entry: FunctionEntry, index: number): string =>
+  entry.arguments[Math.min(index, entry.arguments.length - 1)]!.label;
 
 /** A gauge in stitches or in rows. */
-function gauge(found: Known, entry: FunctionEntry, place: number): Known {
+function gauge(found: Known, entry: FunctionEntry, index: number): Known {
   const given = of(found, entry.name);
   if (given === 'unknown' || isOneOf(given.unit, [stitchGauge, rowGauge])) return given;
   if (given.literal) throw new Problem(numberOfWhat(given.literal.value, stitchGauge));
-  throw new Problem(takesAnother(entry.name, labelOf(entry, place), stitchGauge, given.unit));
+  throw new Problem(takesAnother(entry.name, labelOf(entry, index), stitchGauge, given.unit));
 }
 
 const times = (found: Derived, other: Dimension, power = 1): Derived => ({
@@ -93,12 +93,12 @@ const readings: Rule = (found, entry) => {
 };
 
 /** A gauge among the arguments, with the others as declared, and its uncertainty beside it. */
-function sureGauge(found: readonly Known[], entry: FunctionEntry, place: number): Known {
+function sureGauge(found: readonly Known[], entry: FunctionEntry, index: number): Known {
   declared(found, entry);
-  const given = gauge(found[place]!, entry, place);
-  const u = of(found[place + 1]!, entry.name);
+  const given = gauge(found[index]!, entry, index);
+  const u = of(found[index + 1]!, entry.name);
   if (given !== 'unknown' && u !== 'unknown') {
-    expected(u, given.unit, entry.name, labelOf(entry, place + 1));
+    expected(u, given.unit, entry.name, labelOf(entry, index + 1));
   }
   return given;
 }

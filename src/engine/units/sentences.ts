@@ -37,8 +37,8 @@ function writtenAs(number: Param, unit: Unit): Param | undefined {
   return undefined;
 }
 
-const numberOr = (value: number | undefined, otherwise: string): Param =>
-  value === undefined ? otherwise : { typed: value };
+const numberOr = (value: number | undefined, alternative: string): Param =>
+  value === undefined ? alternative : { typed: value };
 
 /** A bare number where a length, a weight or a gauge is needed: "10 of what? Write CM(10) or IN(10)." */
 export function numberOfWhat(value: number | undefined, wanted: Unit): Message {
@@ -70,11 +70,11 @@ export function cannotCombine(a: Unit, b: Unit, together: Together): Message {
     other: unitInWords(b),
     cannot: together === 'results of one IF' ? 'cannot both be' : 'cannot be',
     together,
-    wayOut: wayOut(a, b),
+    wayOut: remedy(a, b),
   });
 }
 
-function wayOut(a: Unit, b: Unit): Param {
+function remedy(a: Unit, b: Unit): Param {
   if (!isDimension(a) || !isDimension(b)) return '';
   for (const [one, other] of [
     [a, b],

@@ -15,7 +15,7 @@ import { isLength } from './words';
 
 /** A result's doubt in each size, in their order; and beside a fitted count the chance of another. */
 export interface UncertaintyRow {
-  readonly place: Measurable;
+  readonly ref: Measurable;
   readonly uncertainties: readonly (Uncertainty | undefined)[];
   readonly chances: readonly (number | undefined)[];
 }
@@ -28,7 +28,7 @@ export class UncertaintyRun {
   /** From 0 to 1 while it is being worked; null while it is not. */
   progress: number | null = $state(null);
   stopped = $state(false);
-  trouble = $state('');
+  problem = $state('');
   #stop: AbortController | undefined;
   readonly #workspace: Workspace;
 
@@ -37,19 +37,19 @@ export class UncertaintyRun {
   }
 
   /** Works them; what was under way is given up. */
-  async work(notebook: Notebook, places: readonly Measurable[], sizes: readonly Size[]): Promise<void> {
+  async work(notebook: Notebook, refs: readonly Measurable[], sizes: readonly Size[]): Promise<void> {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
     this.stopped = false;
-    this.trouble = '';
+    this.problem = '';
     this.progress = 0;
     const ids = sizes.map(({ id }) => id);
-    const targets = places.map((place) => {
-      const cell = cellById(notebook, place.cell);
-      return cell && targetOf(cell, place.key);
+    const targets = refs.map((ref) => {
+      const cell = cellById(notebook, ref.cell);
+      return cell && targetOf(cell, ref.key);
     });
-    const asked = [
-      ...places.map((place) => ({ cell: place.cell, key: place.key, isLength: isLength(place) })),
+    const wanted = [
+      ...refs.map((ref) => ({ cell: ref.cell, key: ref.key, isLength: isLength(ref) })),
       ...targets.flatMap((target) => (target ? [{ ...target, isLength: false }] : [])),
     ];
     try {
@@ -59,11 +59,11 @@ export class UncertaintyRun {
           if (this.#stop === stop) this.progress = done / of;
         },
       });
-      const found = await giveOrTake({ notebook, sizes: ids, wanted: asked, works });
+      const found = await giveOrTake({ notebook, sizes: ids, wanted, works });
       if (this.#stop !== stop) return;
-      let next = places.length;
-      this.rows = places.map((place, at) => {
-        const cell = cellById(notebook, place.cell)!;
+      let next = refs.length;
+      this.rows = refs.map((ref, at) => {
+        const cell = cellById(notebook, ref.cell)!;
         const target = targets[at] ? found[next++]! : [];
         const chances = ids.map((size, index) => {
           const uncertainty = target[index];
@@ -73,7 +73,7 @@ export class UncertaintyRun {
             nextCountChance(cell, uncertainty, (asks) => results.number(size, asks.cell, asks.key))?.chance
           );
         });
-        return { place, uncertainties: found[at]!, chances };
+        return { ref, uncertainties: found[at]!, chances };
       });
       this.sizes = sizes;
       await this.#rounded(notebook, ids, works, stop);
@@ -82,9 +82,9 @@ export class UncertaintyRun {
       if (!(error instanceof TrialsEnded)) throw error;
       this.stopped = error.why === 'stopped';
       if (error.why === 'took too long') {
-        this.trouble =
+        this.problem =
           'This took too long and was given up: choose fewer results, or set right the formula that hangs.';
-      } else if (error.why === 'broke down') this.trouble = 'Something broke while calculating. Try again.';
+      } else if (error.why === 'broke down') this.problem = 'Something broke while calculating. Try again.';
     } finally {
       if (this.#stop === stop) this.progress = null;
     }
@@ -97,18 +97,18 @@ export class UncertaintyRun {
     works: Works,
     stop: AbortController,
   ): Promise<void> {
-    for (const { place } of this.rows) {
-      const cell = cellById(notebook, place.cell);
+    for (const { ref } of this.rows) {
+      const cell = cellById(notebook, ref.cell);
       const rounded = cell && roundedIn(cell);
       if (!rounded) continue;
       const { instead } = rounded;
-      const wanted = [{ ...instead.place, isLength: false }];
+      const wanted = [{ ...instead.ref, isLength: false }];
       const [uncertainties] = await giveOrTake({ notebook, sizes, wanted, works, instead });
       if (this.#stop !== stop) return;
       const chances = uncertainties!.map(
         (uncertainty) => uncertainty && nextRoundedChance(rounded, uncertainty)?.chance,
       );
-      this.rows = this.rows.map((row) => (row.place === place ? { ...row, chances } : row));
+      this.rows = this.rows.map((row) => (row.ref === ref ? { ...row, chances } : row));
     }
   }
 

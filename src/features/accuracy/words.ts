@@ -5,30 +5,30 @@ import type { Uncertainty, Share } from '../../analysis/uncertainty';
 import { type Measurable, scaleOf, showNumber, symbolFor } from '../../workspace';
 
 /** "104.3 ± 4.3", without the unit. */
-export function valueAndUncertainty(uncertainty: Uncertainty, place: Measurable, settings: Settings): string {
+export function valueAndUncertainty(uncertainty: Uncertainty, ref: Measurable, settings: Settings): string {
   if (uncertainty.decided || uncertainty.expanded === 0)
-    return showNumber(uncertainty.value, place.unit, settings, place.written);
+    return showNumber(uncertainty.value, ref.unit, settings, ref.written);
   const [value, by] = [uncertainty.value, uncertainty.expanded].map((each) =>
-    shownTo(each, uncertainty.expanded, place, settings),
+    shownTo(each, uncertainty.expanded, ref, settings),
   );
   return `${value} ± ${by}`;
 }
 
 /** A number with as many digits as its doubt leaves a meaning to: of what is given or taken, two that count. */
-function shownTo(value: number, expanded: number, place: Measurable, settings: Settings): string {
+function shownTo(value: number, expanded: number, ref: Measurable, settings: Settings): string {
   const asLength = { unit: settings.length, decimal: settings.decimal };
   // A length is written to the same place as its doubt, as the notebook writes lengths, unless that would read as none.
-  if (isLength(place) && /[1-9½¼¾⅛⅜⅝⅞]/.test(writeLength(expanded, asLength)))
+  if (isLength(ref) && /[1-9½¼¾⅛⅜⅝⅞]/.test(writeLength(expanded, asLength)))
     return writeLength(value, asLength);
-  const scale = scaleOf(place, settings);
-  const places = Math.min(8, Math.max(0, 1 - Math.floor(Math.log10(expanded / scale))));
-  return writeNumber(value / scale, { decimal: settings.decimal, places });
+  const scale = scaleOf(ref, settings);
+  const decimals = Math.min(8, Math.max(0, 1 - Math.floor(Math.log10(expanded / scale))));
+  return writeNumber(value / scale, { decimal: settings.decimal, decimals });
 }
 
 /** "104.3 ± 4.3 cm (about 19 times in 20)" */
-export function inWords(uncertainty: Uncertainty, place: Measurable, settings: Settings): string {
-  const symbol = symbolFor(place.unit, settings, place.written);
-  const shown = [valueAndUncertainty(uncertainty, place, settings), symbol].filter(Boolean).join(' ');
+export function inWords(uncertainty: Uncertainty, ref: Measurable, settings: Settings): string {
+  const symbol = symbolFor(ref.unit, settings, ref.written);
+  const shown = [valueAndUncertainty(uncertainty, ref, settings), symbol].filter(Boolean).join(' ');
   return uncertainty.decided || uncertainty.expanded === 0 ? shown : `${shown} (about 19 times in 20)`;
 }
 
@@ -48,15 +48,15 @@ export function chanceInWords(chance: number): string {
 /** What more of a swatch halves the doubt, as something to do. */
 export function halvingInWords(
   uncertainty: Uncertainty,
-  place: Measurable,
+  ref: Measurable,
   settings: Settings,
 ): string | undefined {
   const { halving } = uncertainty;
   if (!halving) return undefined;
   const gauge = halving.source.label;
   if (halving.by === 'nothing') {
-    const left = shownTo(halving.left, halving.left, place, settings);
-    return `No swatch halves it: were ${lower(gauge)} known exactly, ± ${left} ${symbolFor(place.unit, settings, place.written)} would be left of the rest.`;
+    const left = shownTo(halving.left, halving.left, ref, settings);
+    return `No swatch halves it: were ${lower(gauge)} known exactly, ± ${left} ${symbolFor(ref.unit, settings, ref.written)} would be left of the rest.`;
   }
   if (halving.by === 'readings') {
     const more = halving.readings - (halving.source.gauge?.readings.length ?? 0);

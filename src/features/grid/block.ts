@@ -62,11 +62,11 @@ export function isShared({ line }: DrawnLine): boolean {
 }
 
 /** The places of a block: one for each size on each line, one where a line has one for every size. */
-export function placesOf(block: Block): Corner[] {
+export function refsOf(block: Block): Corner[] {
   return block.lines.flatMap((drawn): Corner[] => {
-    const place = { cell: drawn.cell.id, key: drawn.line.key };
+    const ref = { cell: drawn.cell.id, key: drawn.line.key };
     return isShared(drawn)
-      ? [{ ...place, size: null }]
-      : block.sizes.map((size) => ({ ...place, size: size.id }));
+      ? [{ ...ref, size: null }]
+      : block.sizes.map((size) => ({ ...ref, size: size.id }));
   });
 }

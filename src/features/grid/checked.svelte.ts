@@ -9,7 +9,7 @@ export interface Checked {
   readonly failing: readonly Size[];
   readonly untold: readonly Size[];
   /** The first place of the cell that cannot be worked for a reason of its own. */
-  readonly trouble?: CellRef;
+  readonly problemAt?: CellRef;
   /** Nothing is wrong in the cell, but it waits for another. */
   readonly waits: boolean;
 }
@@ -45,7 +45,7 @@ export class CheckedCell {
     };
   }
 
-  #troubled(): Pick<Checked, 'trouble' | 'waits'> {
+  #troubled(): Pick<Checked, 'problemAt' | 'waits'> {
     const cell = this.#cell;
     const results = this.#workspace.results(cell.id);
     let waits = false;
@@ -53,7 +53,7 @@ export class CheckedCell {
       for (const size of this.#sizes()) {
         const error = results.error(size.id, cell.id, key);
         if (!error) continue;
-        if (!error.from) return { trouble: { cell: cell.id, key }, waits: false };
+        if (!error.from) return { problemAt: { cell: cell.id, key }, waits: false };
         waits ||= error.from.cell !== cell.id;
       }
     }

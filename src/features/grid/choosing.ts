@@ -1,4 +1,4 @@
-import { blockBetween, isShared, lineAt, placesOf, type Block, type Corner, type DrawnLine } from './block';
+import { blockBetween, isShared, lineAt, refsOf, type Block, type Corner, type DrawnLine } from './block';
 import { linesOn } from './clipboard';
 import type { Workspace } from '../../workspace';
 
@@ -35,7 +35,7 @@ export class Choosing {
   block(lines: readonly DrawnLine[] = linesOn(this.workspace)): Block | undefined {
     if (!this.#from || !this.#to) return undefined;
     const block = blockBetween(this.workspace.notebook, lines, this.#from, this.#to);
-    return block && placesOf(block).length > 1 ? block : undefined;
+    return block && refsOf(block).length > 1 ? block : undefined;
   }
 
   clear(): void {
@@ -57,9 +57,9 @@ export class Choosing {
   }
 
   /** Chooses from where choosing began, or else from the place in focus, to another place. */
-  extendTo(focused: HTMLElement, place: HTMLElement): HTMLElement | undefined {
+  extendTo(focused: HTMLElement, element: HTMLElement): HTMLElement | undefined {
     this.#from ??= cornerOf(focused);
-    return this.#chooseTo(cornerOf(place), linesOn(this.workspace));
+    return this.#chooseTo(cornerOf(element), linesOn(this.workspace));
   }
 
   /** Chooses a line in every size. */
@@ -81,7 +81,7 @@ export class Choosing {
     const across = block?.sizes.length ?? 1;
     const down = block?.lines.length ?? 1;
     this.workspace.announcement = `${across === 1 ? '1 size' : `${across} sizes`} on ${down === 1 ? '1 line' : `${down} lines`} chosen.`;
-    return this.#place(corner);
+    return this.#elementAt(corner);
   }
 
   /** The line so many further that has a place to be on; lines of text have none. */
@@ -102,9 +102,9 @@ export class Choosing {
     return this.node.querySelector(`tr[data-line="${CSS.escape(`${cell} ${key}`)}"]`);
   }
 
-  #place(corner: Corner): HTMLElement | undefined {
-    const places = [...(this.#row(corner)?.querySelectorAll<HTMLElement>('.place[data-place]') ?? [])];
-    return places.find((place) => place.dataset['size'] === corner.size) ?? places[0];
+  #elementAt(corner: Corner): HTMLElement | undefined {
+    const elements = [...(this.#row(corner)?.querySelectorAll<HTMLElement>('.place[data-place]') ?? [])];
+    return elements.find((element) => element.dataset['size'] === corner.size) ?? elements[0];
   }
 
   /** Shows on the leaf what is chosen. */

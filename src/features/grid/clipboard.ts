@@ -1,5 +1,5 @@
 import { clearValues, inputsOf, outputsOf } from '../../notebook';
-import { drawnLines, lineAt, placesOf, type Block, type Corner, type DrawnLine } from './block';
+import { drawnLines, lineAt, refsOf, type Block, type Corner, type DrawnLine } from './block';
 import { copyOf, unitOf, type Copied } from './copying';
 import { type Workspace, valueLine } from '../../workspace';
 
@@ -16,11 +16,11 @@ export function linesOn(workspace: Workspace): DrawnLine[] {
 }
 
 /** The block of one place: also of a value that is read in a sentence, and so is on no line. */
-export function blockAt(workspace: Workspace, place: Corner): Block | undefined {
+export function blockAt(workspace: Workspace, corner: Corner): Block | undefined {
   const { sizes } = workspace.notebook;
   const lines = linesOn(workspace);
-  const drawn = lines[lineAt(lines, place)] ?? inSentence(workspace, place);
-  const at = sizes.find((size) => size.id === place.size);
+  const drawn = lines[lineAt(lines, corner)] ?? inSentence(workspace, corner);
+  const at = sizes.find((size) => size.id === corner.size);
   return drawn && { lines: [drawn], sizes: at ? [at] : sizes };
 }
 
@@ -35,7 +35,7 @@ export function copy(workspace: Workspace, block: Block, clipboard: DataTransfer
   last = copyOf(workspace, block);
   clipboard.setData('text/plain', last.text);
   clipboard.setData('text/html', last.html);
-  const count = placesOf(block).length;
+  const count = refsOf(block).length;
   workspace.announcement = count === 1 ? 'Copied a value.' : `Copied ${count} values.`;
 }
 
@@ -47,7 +47,7 @@ export function cut(workspace: Workspace, block: Block, clipboard: DataTransfer)
 
 /** Takes the given values out of a block. */
 export function empty(workspace: Workspace, block: Block): void {
-  const { edit, count } = clearValues(workspace.notebook, placesOf(block));
+  const { edit, count } = clearValues(workspace.notebook, refsOf(block));
   if (!edit) {
     workspace.announcement = 'Nothing here was given: what is worked out, and what a chart says, stays.';
     return;
@@ -61,7 +61,7 @@ export function empty(workspace: Workspace, block: Block): void {
  * Pastes text onto the leaf from a place on, across the sizes and down the lines; says what could not be taken. What
  * reads it is fetched for it.
  */
-export async function paste(workspace: Workspace, place: Corner, text: string): Promise<void> {
+export async function paste(workspace: Workspace, corner: Corner, text: string): Promise<void> {
   const mine = last && last.text === text.replaceAll('\r\n', '\n') ? last : undefined;
   const { open } = workspace.document;
   const { planPaste } = await import('./pasting');
@@ -70,13 +70,13 @@ export async function paste(workspace: Workspace, place: Corner, text: string): 
     return;
   }
   const lines = linesOn(workspace);
-  const at = lineAt(lines, place);
-  const told = inSentence(workspace, place);
-  const from = at >= 0 ? lines.slice(at) : told ? [told] : [];
+  const at = lineAt(lines, corner);
+  const ownLine = inSentence(workspace, corner);
+  const from = at >= 0 ? lines.slice(at) : ownLine ? [ownLine] : [];
   const plan = planPaste(text, {
     notebook: workspace.notebook,
     lines: from,
-    size: place.size,
+    size: corner.size,
     unitOf: (line) => unitOf(workspace, line),
     ...(mine ? { exact: (row: number, column: number) => mine.exact[row]?.[column] } : {}),
   });

@@ -6,9 +6,9 @@ import type { Workspace } from '../../workspace';
 export function fillAlong(workspace: Workspace, { lines, sizes }: Block): void {
   const [from, ...others] = sizes;
   if (!from) return;
-  const places = lines.map(({ cell, line }) => ({ cell: cell.id, key: line.key }));
+  const refs = lines.map(({ cell, line }) => ({ cell: cell.id, key: line.key }));
   const to = others.length > 0 ? others : sizesAfter(workspace.notebook, from.id);
-  const edit = fillValues(workspace.notebook, places, from, to);
+  const edit = fillValues(workspace.notebook, refs, from, to);
   if (!edit) {
     workspace.announcement = `There is nothing to fill along the sizes from ${from.label}.`;
     return;

@@ -48,12 +48,12 @@ export function grid(node: HTMLElement, workspace: Workspace): { destroy(): void
   }
 
   function upOrDown(from: HTMLElement, row: Element, by: number): void {
-    const places = adjacentLine(from, row, by) ?? nearestLine(rowFrom(row, by), by);
-    if (!places) return;
+    const elements = adjacentLine(from, row, by) ?? nearestLine(rowFrom(row, by), by);
+    if (!elements) return;
     const { size, x } = (column ??= { size: from.dataset['size'], x: middle(from) });
-    const same = places.find((other) => size !== undefined && other.dataset['size'] === size);
+    const same = elements.find((other) => size !== undefined && other.dataset['size'] === size);
     go(
-      same ?? places.toSorted((a, b) => Math.abs(middle(a) - x) - Math.abs(middle(b) - x))[0],
+      same ?? elements.toSorted((a, b) => Math.abs(middle(a) - x) - Math.abs(middle(b) - x))[0],
       'down the column',
     );
   }
@@ -69,11 +69,11 @@ export function grid(node: HTMLElement, workspace: Workspace): { destroy(): void
       upOrDown(from, row, step.lines);
     } else {
       // Left and right read on through a sentence; Home and End are of the line.
-      const places = Number.isFinite(step.sizes)
+      const elements = Number.isFinite(step.sizes)
         ? cellsIn(row)
         : (adjacentLine(from, row, 0) ?? cellsIn(row));
-      const at = places.indexOf(from) + step.sizes;
-      go(places[Math.min(Math.max(at, 0), places.length - 1)]);
+      const at = elements.indexOf(from) + step.sizes;
+      go(elements[Math.min(Math.max(at, 0), elements.length - 1)]);
     }
     return true;
   }

@@ -2,18 +2,18 @@
  * Places of one row by the lines they are drawn on: a sentence that is wider than the leaf goes over several, and so do
  * the counts of a swatch.
  *
- * @param places in the order they are read
+ * @param items in the order they are read
  */
-export function linesDrawn<T extends Pick<Element, 'getBoundingClientRect'>>(places: readonly T[]): T[][] {
+export function linesDrawn<T extends Pick<Element, 'getBoundingClientRect'>>(items: readonly T[]): T[][] {
   const lines: T[][] = [];
   let bottom = -Infinity;
-  for (const place of places) {
-    const box = place.getBoundingClientRect();
+  for (const item of items) {
+    const box = item.getBoundingClientRect();
     if (lines.length === 0 || (box.top + box.bottom) / 2 > bottom) {
       lines.push([]);
       bottom = box.bottom;
     }
-    lines.at(-1)!.push(place);
+    lines.at(-1)!.push(item);
   }
   return lines;
 }

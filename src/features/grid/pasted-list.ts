@@ -15,13 +15,13 @@ const longestList = 400;
  */
 export function pastedList(text: string, decimal: '.' | ','): string[] | undefined {
   if (text.length > longestList) return undefined;
-  const told = text.replace(/^[^\d:]*:\s*/u, '');
-  const list = /[([{]/u.test(told) ? sizeListAt(told, 0, decimal) : undefined;
+  const sentence = text.replace(/^[^\d:]*:\s*/u, '');
+  const list = /[([{]/u.test(sentence) ? sizeListAt(sentence, 0, decimal) : undefined;
   if (!list || list.values.length < 2 || list.units.length > 1) return undefined;
-  const behind = told.slice(list.to).trim();
+  const behind = sentence.slice(list.to).trim();
   if (!/^\p{L}*\.?$/u.test(behind)) return undefined;
   // Where some commas part numbers and some are within one, which is which is anybody's guess.
-  if (decimal === '.' && /\d,\d/u.test(told) && /\d,\s/u.test(told)) return undefined;
+  if (decimal === '.' && /\d,\d/u.test(sentence) && /\d,\s/u.test(sentence)) return undefined;
   const unit = list.units[0] ?? behind;
   return list.values.map((value) =>
     value === null ? '' : `${String(value).replace('.', decimal)} ${unit}`.trim(),
@@ -46,7 +46,7 @@ export function withListsSpread(rows: string[][], sizes: number, decimal: '.' | 
 
 /** The list that a row ends with, after nothing but words. */
 function listIn(row: readonly string[], decimal: '.' | ','): string[] | undefined {
-  const told = row.filter((text) => text !== '');
-  const labels = told.slice(0, -1);
-  return labels.some((text) => /\d/u.test(text)) ? undefined : pastedList(told.at(-1) ?? '', decimal);
+  const texts = row.filter((text) => text !== '');
+  const labels = texts.slice(0, -1);
+  return labels.some((text) => /\d/u.test(text)) ? undefined : pastedList(texts.at(-1) ?? '', decimal);
 }

@@ -87,12 +87,12 @@ export function planPaste(text: string, onto: PasteOnto): PastePlan {
   let taken = 0;
   for (const [at, row] of rows.entries()) {
     const drawn = onto.lines[at];
-    const told = row.flatMap((typed, column) => (typed === '' ? [] : [{ typed, column }]));
+    const filled = row.flatMap((typed, column) => (typed === '' ? [] : [{ typed, column }]));
     if (!drawn) {
-      for (const _value of told) leave(left, 'below the last line it could stand on');
+      for (const _value of filled) leave(left, 'below the last line it could stand on');
       continue;
     }
-    const values = told.flatMap(({ typed, column }): Placed[] => {
+    const values = filled.flatMap(({ typed, column }): Placed[] => {
       const size = table.sizes ? table.sizes[column] : sizeFrom(from, column, sizes);
       if (!size) {
         leave(left, table.sizes ? 'under no size of this notebook' : 'beyond the last size');
@@ -212,11 +212,11 @@ function plan(edits: Edit[], taken: number, left: Map<string, Left>, says?: stri
     edit: edits.length > 0 ? { do: 'several', edits, what: `pasting ${values}` } : undefined,
     taken,
     left: without,
-    says: says ?? (taken + without === 0 ? 'There is no value to paste.' : told(values, without, left)),
+    says: says ?? (taken + without === 0 ? 'There is no value to paste.' : messageFor(values, without, left)),
   };
 }
 
-function told(values: string, without: number, left: Map<string, Left>): string {
+function messageFor(values: string, without: number, left: Map<string, Left>): string {
   if (without === 0) return `${values} pasted.`;
   const reasons = [...left].map(([why, { count, example }]) => {
     const verb = count === 1 ? 'is' : 'are';

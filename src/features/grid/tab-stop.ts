@@ -25,7 +25,7 @@ export class TabStop {
     const [node, stop] = [this.#node, this.#stop];
     if (stop?.isConnected || node.querySelector('.editor')) return;
     const before = stop?.dataset;
-    const beside = stop && besideGone(stop, records);
+    const neighbour = stop && neighbourOf(stop, records);
     const again = [...node.querySelectorAll<HTMLElement>(valueCell)].find(
       ({ dataset }) =>
         before?.['cell'] !== undefined &&
@@ -34,16 +34,16 @@ export class TabStop {
         dataset['size'] === before['size'],
     );
     const next =
-      again ?? beside ?? node.querySelector(`${valueCell}[tabindex="0"]`) ?? node.querySelector(valueCell);
+      again ?? neighbour ?? node.querySelector(`${valueCell}[tabindex="0"]`) ?? node.querySelector(valueCell);
     if (!(next instanceof HTMLElement)) return;
     this.settle(next);
     // With its cell the focus is gone, too: it goes to the cell beside, not back to the top of the page.
-    if (beside && document.activeElement === document.body) next.focus();
+    if (neighbour && document.activeElement === document.body) next.focus();
   }
 }
 
 /** The first place of the cell or section after one that was taken out, or else before it. */
-function besideGone(gone: HTMLElement, records: readonly MutationRecord[]): HTMLElement | undefined {
+function neighbourOf(gone: HTMLElement, records: readonly MutationRecord[]): HTMLElement | undefined {
   for (const { removedNodes, nextSibling, previousSibling } of records) {
     const whole = [...removedNodes].some(
       (one) => one instanceof HTMLElement && one.localName === 'tbody' && one.contains(gone),

@@ -1,4 +1,4 @@
-const place = '[data-place][role="button"]:not(button)';
+const valueSelector = '[data-place][role="button"]:not(button)';
 
 /**
  * What a double click opens, by touch: a typed value, or a place that waits for one, opens at a tap. What may only be
@@ -13,7 +13,7 @@ export function tapping(node: HTMLElement): { destroy(): void } {
   }
 
   function onTap(event: MouseEvent): void {
-    const at = (event.target as Element).closest<HTMLElement>(place);
+    const at = (event.target as Element).closest<HTMLElement>(valueSelector);
     if (before === undefined || !at || event.detail === 0) return;
     at.focus({ preventScroll: true });
     if (at === before || at.dataset['typed'] !== undefined) {

@@ -16,7 +16,7 @@ export type Preview = { readonly at: 'link' } | { readonly at: 'state'; readonly
 
 export const followsSays =
   'Another window is editing this notebook. Choose “Edit here instead” to change it in this one.';
-export const looksSays = {
+export const previewSentences = {
   link: 'This notebook came in a link, to be looked at. Choose “Keep a copy” to change it.',
   state: 'This is an earlier state, to be looked at. Choose “Bring it back” to go on from it.',
 };
@@ -52,7 +52,7 @@ export abstract class KeeperState {
   error: StorageError | undefined = $state();
   /** How the notebook on the desk stands with the shelf. */
   protected own: SaveStatus = $state.raw({ is: 'as it was' });
-  readonly status: SaveStatus = $derived(this.error ? { is: 'not kept', trouble: this.error } : this.own);
+  readonly status: SaveStatus = $derived(this.error ? { is: 'not kept', error: this.error } : this.own);
 
   constructor(workspace: Workspace, store: NotebookStore, opening: Opening) {
     this.workspace = workspace;
@@ -60,7 +60,7 @@ export abstract class KeeperState {
     this.damaged = opening.damaged;
   }
 
-  tell(sentence: string): void {
+  announce(sentence: string): void {
     this.message = [sentence, ...this.message.filter((one) => one !== sentence)];
   }
 
@@ -106,9 +106,9 @@ export abstract class KeeperState {
       try {
         await alone(id, async () => {
           const { apart, unread, newer } = await recover(this.store, id, chains);
-          for (const title of apart) this.tell(apartSays(title));
-          if (unread !== undefined) this.tell(unreadSays(unread));
-          if (newer !== undefined) this.tell(newerSays(newer));
+          for (const title of apart) this.announce(apartSays(title));
+          if (unread !== undefined) this.announce(unreadSays(unread));
+          if (newer !== undefined) this.announce(newerSays(newer));
           return undefined;
         });
       } catch {

@@ -3,7 +3,7 @@ import {
   lateStore,
   memoryStore,
   Autosaver,
-  sharingStructure,
+  shareStructure,
   titleApart,
   storageErrorOf,
   WriteLock,
@@ -22,7 +22,7 @@ import {
   apartSays,
   followsSays,
   KeeperState,
-  looksSays,
+  previewSentences,
   newerSays,
   unreadSays,
   type Preview,
@@ -46,7 +46,7 @@ const shownWithin = 4000;
 export class Keeper extends KeeperState {
   #autosaver: Autosaver;
   #lock: WriteLock;
-  #telling: ReturnType<typeof setTimeout> | undefined;
+  #timer: ReturnType<typeof setTimeout> | undefined;
   /** What is known of the notebook that is about to come on the desk. */
   #coming: Found | undefined;
   /** What was replayed for the notebook on the desk, until this window may write it. */
@@ -60,16 +60,16 @@ export class Keeper extends KeeperState {
    */
   static of(workspace: Workspace, opening: Opening, ahead: Ahead): Keeper {
     let keeper: Keeper | undefined = undefined;
-    let trouble: StorageError | undefined;
+    let problem: StorageError | undefined;
     const opened = deviceStore().catch((error: unknown) => {
-      trouble = opening.error ?? storageErrorOf(error);
-      if (keeper) keeper.error = trouble;
+      problem = opening.error ?? storageErrorOf(error);
+      if (keeper) keeper.error = problem;
       return memoryStore();
     });
     keeper = new Keeper(workspace, lateStore(opened), opening, ahead);
     const own = keeper;
     void opened.then(() => {
-      if (trouble) return;
+      if (problem) return;
       if (own.error === 'silent') own.error = undefined;
       void own.recoverOthers();
       if (opening.error) void own.#checkAgain();
@@ -112,7 +112,7 @@ export class Keeper extends KeeperState {
       });
       $effect(() => {
         workspace.document.readOnly = this.previewing
-          ? looksSays[this.previewing.at]
+          ? previewSentences[this.previewing.at]
           : this.role === 'following'
             ? followsSays
             : null;
@@ -127,7 +127,7 @@ export class Keeper extends KeeperState {
 
   /** Whether leaving the page now would lose something: it is neither on the shelf nor in the journal. */
   get atRisk(): boolean {
-    return this.#autosaver.atRisk || this.unsaved.all.some(({ autosaver: autosaver }) => autosaver.atRisk);
+    return this.#autosaver.atRisk || this.unsaved.all.some(({ autosaver }) => autosaver.atRisk);
   }
 
   #previewLink(link: FileRead): void {
@@ -174,9 +174,9 @@ export class Keeper extends KeeperState {
     if (this.workspace.document.previewedFrom || this.role === 'following') return;
     this.#autosaver.write(this.workspace.notebook);
     this.slow ||= this.#autosaver.withoutJournal;
-    if (this.#lock.followed && this.#telling === undefined) {
-      this.#telling = setTimeout(() => {
-        this.#telling = undefined;
+    if (this.#lock.isFollowed && this.#timer === undefined) {
+      this.#timer = setTimeout(() => {
+        this.#timer = undefined;
         this.#lock.broadcast();
       }, gathered);
     }
@@ -195,7 +195,7 @@ export class Keeper extends KeeperState {
     }
     // The turn is kept until all is written: the next window begins with that.
     else this.unsaved.hold(autosaver, turn);
-    const back = this.unsaved.take(id);
+    const back = this.unsaved.remove(id);
     this.role = back?.lock?.role ?? 'writing';
     this.#autosaver = back?.autosaver ?? this.#autosaverFor(coming ?? { id, notebook });
     this.own = this.#autosaver.status;
@@ -212,8 +212,8 @@ export class Keeper extends KeeperState {
   #autosaverFor(found: Found, journal: Journal = journalOf(found)): Autosaver {
     const { id, notebook, kept, stored, replayed } = found;
     let autosaver: Autosaver | undefined = undefined;
-    const told = {
-      statusChanged: (standing: SaveStatus) => autosaver && this.#statusChanged(autosaver, standing),
+    const events = {
+      statusChanged: (status: SaveStatus) => autosaver && this.#statusChanged(autosaver, status),
       apart: () => autosaver && void this.#passed(autosaver),
     };
     const known = kept ?? null;
@@ -222,7 +222,7 @@ export class Keeper extends KeeperState {
       stored ?? notebook,
       known,
       this.store,
-      told,
+      events,
       journal,
     ));
     made.wait();
@@ -233,12 +233,12 @@ export class Keeper extends KeeperState {
     return made;
   }
 
-  #statusChanged(autosaver: Autosaver, standing: SaveStatus): void {
-    if (autosaver === this.#autosaver) this.own = standing;
+  #statusChanged(autosaver: Autosaver, status: SaveStatus): void {
+    if (autosaver === this.#autosaver) this.own = status;
     else {
-      this.unsaved.stands(autosaver, standing);
+      this.unsaved.holds(autosaver, status);
       // The one saved now was left; the page opens again with the one on the desk.
-      if (standing.is === 'kept') this.store.setLast(this.workspace.document.id).catch(() => {});
+      if (status.is === 'kept') this.store.setLast(this.workspace.document.id).catch(() => {});
     }
   }
 
@@ -248,7 +248,7 @@ export class Keeper extends KeeperState {
     const here = autosaver === this.#autosaver && autosaver.id === this.workspace.document.id;
     const all = found && 'notebook' in found && autosaver.isIn(found.kept?.edits);
     if (!all) this.#setApart(autosaver, here);
-    else if (here) this.#takeLock(found);
+    else if (here) this.#acquireLock(found);
     else this.unsaved.drop(autosaver);
   }
 
@@ -260,7 +260,7 @@ export class Keeper extends KeeperState {
     autosaver.forgetJournal();
     autosaver.drop();
     this.unsaved.drop(autosaver);
-    this.tell(
+    this.announce(
       'Another window had changed this notebook meanwhile. What was done here is now a separate notebook.',
     );
   }
@@ -280,7 +280,7 @@ export class Keeper extends KeeperState {
       received: (text) => {
         const read = this.workspace.document.id === id && this.role === 'following' && readFile(text);
         if (read && 'notebook' in read)
-          this.workspace.document.follow(sharingStructure(this.#notebook, read.notebook));
+          this.workspace.document.follow(shareStructure(this.#notebook, read.notebook));
       },
       finish: () => this.#autosaver.keep(),
       now: () => writeFile(this.#notebook),
@@ -311,14 +311,14 @@ export class Keeper extends KeeperState {
     // What the other window wrote is read before anything is written here.
     const found = await findOn(this.store, id).catch(() => undefined);
     if (id !== this.workspace.document.id) return;
-    if (found && 'notebook' in found) this.#takeLock(found);
+    if (found && 'notebook' in found) this.#acquireLock(found);
     this.role = part;
     this.#writes();
   }
 
   /** Goes on from what the shelf and the journal hold of the notebook on the desk. */
-  #takeLock(found: Found): void {
-    const notebook = sharingStructure(this.#notebook, found.notebook);
+  #acquireLock(found: Found): void {
+    const notebook = shareStructure(this.#notebook, found.notebook);
     const stored = found.stored === found.notebook ? notebook : found.stored;
     this.#autosaver.drop();
     this.#autosaver = this.#autosaverFor({ ...found, notebook, stored });
@@ -335,10 +335,10 @@ export class Keeper extends KeeperState {
     for (const own of replayed?.apart ?? []) {
       const title = titleApart(own.title);
       this.#adopt({ ...own, title });
-      this.tell(apartSays(title));
+      this.announce(apartSays(title));
     }
-    if (replayed?.unread) this.tell(unreadSays(this.#autosaver.notebook.title));
-    if (replayed?.newer) this.tell(newerSays(this.#autosaver.notebook.title));
+    if (replayed?.unread) this.announce(unreadSays(this.#autosaver.notebook.title));
+    if (replayed?.newer) this.announce(newerSays(this.#autosaver.notebook.title));
     this.#autosaver.goOn();
   }
 
@@ -401,11 +401,11 @@ export class Keeper extends KeeperState {
   }
 
   /** Shows a notebook to be looked at: one from a link, or an earlier state of the one on the desk. */
-  preview(notebook: Notebook, looking: Preview): void {
+  preview(notebook: Notebook, preview: Preview): void {
     void this.#autosaver.keep();
-    this.previewing = looking;
+    this.previewing = preview;
     this.workspace.document.preview(
-      looking.at === 'state' ? sharingStructure(this.workspace.notebook, notebook) : notebook,
+      preview.at === 'state' ? shareStructure(this.workspace.notebook, notebook) : notebook,
     );
   }
 
@@ -418,16 +418,16 @@ export class Keeper extends KeeperState {
 
   /** Goes on from what is looked at: from a link as a notebook of its own, from an earlier state as an edit. */
   goOn(): void {
-    const { previewing: looking, workspace } = this;
+    const { previewing: preview, workspace } = this;
     const notebook = workspace.notebook;
-    if (looking?.at === 'link') {
+    if (preview?.at === 'link') {
       forgetLink();
       workspace.document.begin(notebook);
       return;
     }
-    if (looking?.at !== 'state') return;
+    if (preview?.at !== 'state') return;
     this.goBack();
     this.#autosaver.remember();
-    workspace.document.exchange(notebook, `bringing back the state of ${timeOf(looking.written)}`);
+    workspace.document.exchange(notebook, `bringing back the state of ${timeOf(preview.written)}`);
   }
 }

@@ -30,6 +30,6 @@ async function storePage(keeper: Keeper): Promise<void> {
   const { workOffline } = await loadOffline();
   await workOffline('./offline-worker.js', version, {
     newerIsReady: () => (keeper.newerIsReady = true),
-    isNewer: () => keeper.tell('This is a newer version of the page than the one you used last.'),
+    isNewer: () => keeper.announce('This is a newer version of the page than the one you used last.'),
   });
 }

@@ -24,14 +24,14 @@ export class Unsaved {
       turn?.close();
       return;
     }
-    const { id, notebook, status: standing } = autosaver;
-    const error = standing.is === 'not kept' ? standing.trouble : null;
-    this.all = [...this.all, { id, title: notebook.title, error, autosaver: autosaver, lock: turn }];
+    const { id, notebook, status } = autosaver;
+    const error = status.is === 'not kept' ? status.error : null;
+    this.all = [...this.all, { id, title: notebook.title, error, autosaver, lock: turn }];
     void autosaver.keep();
   }
 
   /** Hands a notebook back to the desk; undefined where it is not here. */
-  take(id: string): NotSaved | undefined {
+  remove(id: string): NotSaved | undefined {
     const found = this.of(id);
     this.all = this.all.filter((one) => one !== found);
     return found;
@@ -42,8 +42,8 @@ export class Unsaved {
   }
 
   /** A pen that is held here says how its notebook stands. */
-  stands(autosaver: Autosaver, standing: SaveStatus): void {
-    const error = standing.is === 'not kept' ? standing.trouble : null;
+  holds(autosaver: Autosaver, status: SaveStatus): void {
+    const error = status.is === 'not kept' ? status.error : null;
     if (error === null && autosaver.isSaved) this.drop(autosaver);
     else this.all = this.all.map((one) => (one.autosaver === autosaver ? { ...one, error } : one));
   }

@@ -30,7 +30,7 @@ export function gradables(workspace: Workspace): Gradable[] {
   const bodies = bodiesOf(workspace.notebook);
   return workspace.notebook.sections.flatMap((section) =>
     section.cells.flatMap((cell) =>
-      placesOf(cell, workspace).map(({ key, label }): Gradable => {
+      refsOf(cell, workspace).map(({ key, label }): Gradable => {
         const body = cell.kind === 'ease' ? bodyOf(cell, workspace.notebook) : undefined;
         return {
           id: `${cell.id} ${key}`,
@@ -64,11 +64,11 @@ export function gradedOf(workspace: Workspace, { id, label, of, over, cell, key 
     of,
     over,
     values: workspace.sizes.map((size) => results.number(size.id, cell, key) ?? null),
-    troubles: workspace.sizes.map((size) => results.error(size.id, cell, key)?.message),
+    problems: workspace.sizes.map((size) => results.error(size.id, cell, key)?.message),
   };
 }
 
-function placesOf(cell: Cell, workspace: Workspace): { key: string; label: string }[] {
+function refsOf(cell: Cell, workspace: Workspace): { key: string; label: string }[] {
   if (cell.kind === 'swatch') return [];
   const results = workspace.results(cell.id);
   const isLength = ({ key, unit }: { key: string; unit: unknown }) => {

@@ -1,5 +1,5 @@
 import { allCells, type PieceCell, joinsOf } from '../../notebook';
-import { type PlannedSize, type SchematicSpec, layOf } from '../../pictures/schematic';
+import { type PlannedSize, type SchematicSpec, layoutOf } from '../../pictures/schematic';
 import { type Workspace, surroundings, workedPiece } from '../../workspace';
 
 /**
@@ -14,7 +14,7 @@ export function schematicOf(
 ): SchematicSpec {
   const pieces = piecesOf(workspace).filter(({ id }) => !only || only.has(id));
   const joins = joinsOf(workspace.notebook);
-  const lay = layOf(workspace.notebook, joins);
+  const layout = layoutOf(workspace.notebook, joins);
   return {
     title: workspace.notebook.title,
     pieces: pieces.map((piece) => ({
@@ -22,7 +22,7 @@ export function schematicOf(
       name: piece.label,
       worked: piece.worked,
       sizes: workspace.sizes.map(({ id, label }) => plannedSize(workspace, piece, id, label)),
-      ...lay.get(piece.id),
+      ...layout.get(piece.id),
     })),
     joins,
     size,
@@ -40,7 +40,7 @@ export function piecesOf(workspace: Workspace): PieceCell[] {
 /** The plan in the sheet has no labels: they are the person's, and stand in the notebook. */
 function plannedSize(workspace: Workspace, piece: PieceCell, id: string, label: string): PlannedSize {
   const worked = workedPiece(workspace, piece.id, id);
-  if (!('rows' in worked)) return { id, label, rows: null, trouble: worked.error };
+  if (!('rows' in worked)) return { id, label, rows: null, problem: worked.error };
   const stretches = worked.plan.stretches.map((stretch, at) => ({
     ...stretch,
     label: piece.stretches[at]?.label ?? '',

@@ -26,11 +26,11 @@ export function rangeShown(
   const resultFactor = shownFactor(unit, settings, choice.part.written);
   const found = whole.get(cellRefKey(choice)) ?? [];
   const sizes = results.sizes.map((id, size) => {
-    const place = workspace.sizes.findIndex((one) => one.id === id);
+    const index = workspace.sizes.findIndex((one) => one.id === id);
     return {
       id,
-      label: workspace.sizes[place]?.label ?? '',
-      place,
+      label: workspace.sizes[index]?.label ?? '',
+      sizeIndex: index,
       values: values.map((_value, trial) => {
         const number = trialNumber(results, trial, size, at);
         return number === undefined ? null : number * resultFactor;

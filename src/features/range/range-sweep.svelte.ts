@@ -43,7 +43,7 @@ export class RangeSweep {
   }
 
   /** Works every step, then finds whole repeats between them; what was under way is given up. */
-  async work({ input, givenFor, values, chosen: asked, likely, sizes }: Move): Promise<void> {
+  async work({ input, givenFor, values, chosen: requested, likely, sizes }: Move): Promise<void> {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
     const { open } = this.#workspace.document;
@@ -55,11 +55,11 @@ export class RangeSweep {
         if (this.#stop === stop) this.progress = { done, of };
       },
     };
-    const place = { cell: input.cell, key: input.key, size: givenFor };
-    const chosen = asked ?? (await this.#firstThatMove(likely, place, values, sizes, stop.signal));
+    const ref = { cell: input.cell, key: input.key, size: givenFor };
+    const chosen = requested ?? (await this.#firstThatMove(likely, ref, values, sizes, stop.signal));
     if (this.#stop !== stop) return;
     const wanted = chosen.map(({ cell, key }): CellRef => ({ cell, key }));
-    const trials = values.map((value) => [{ ...place, value }]);
+    const trials = values.map((value) => [{ ...ref, value }]);
     const results = await this.#workspace.calculation.trials({ trials, wanted, sizes }, watch);
     // Where the notebook was edited meanwhile, it is worked again once that has been.
     if (this.#stop !== stop || results.ended === 'edited') return;
@@ -69,7 +69,7 @@ export class RangeSweep {
     for (const fit of fits) {
       const found = await wholeRepeats(
         this.#workspace.calculation.trials,
-        place,
+        ref,
         fit.cell,
         sizes,
         values,
@@ -87,13 +87,13 @@ export class RangeSweep {
   /** Where nothing moves, what is likeliest, so that it can be said of it. */
   async #firstThatMove(
     likely: Move['likely'],
-    place: CellRef & { readonly size: string | null },
+    ref: CellRef & { readonly size: string | null },
     values: readonly number[],
     sizes: readonly string[],
     signal: AbortSignal,
   ): Promise<Choosable[]> {
     const moves = new Set(
-      await whatMoves(this.#workspace.calculation.trials, place, values, likely.flat(), sizes, { signal }),
+      await whatMoves(this.#workspace.calculation.trials, ref, values, likely.flat(), sizes, { signal }),
     );
     const group = likely
       .map((group) => group.filter((one) => moves.has(one)))

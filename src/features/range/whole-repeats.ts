@@ -48,10 +48,10 @@ export async function wholeRepeats(
   let open: Crossing[] = [];
   for (const [size, id] of sizes.entries()) {
     for (let at = 0; at < scan.done; at++) {
-      const [count, target, multiple] = [0, 1, 2].map((place) => trialNumber(scan, at, size, place));
+      const [count, target, multiple] = [0, 1, 2].map((index) => trialNumber(scan, at, size, index));
       if (count === undefined || target === undefined) continue;
       if (Math.abs(count - target) <= whole) found.push({ size: id, value: values[at]!, count });
-      const [nextCount, next] = [0, 1].map((place) => trialNumber(scan, at + 1, size, place));
+      const [nextCount, next] = [0, 1].map((index) => trialNumber(scan, at + 1, size, index));
       if (nextCount === undefined || next === undefined) continue;
       for (const allowed of between(count, nextCount, multiple)) {
         const [atLow, atHigh] = [target - allowed, next - allowed];

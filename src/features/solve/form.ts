@@ -19,9 +19,9 @@ export function checksOf(notebook: Notebook): CheckCell[] {
 }
 
 /** The input at a place; undefined where there is none. */
-export function inputAt(notebook: Notebook, place: CellRef | null): Input | undefined {
-  const cell = place ? cellById(notebook, place.cell) : undefined;
-  return cell && inputsOf(cell).find(({ key }) => key === place!.key);
+export function inputAt(notebook: Notebook, ref: CellRef | null): Input | undefined {
+  const cell = ref ? cellById(notebook, ref.cell) : undefined;
+  return cell && inputsOf(cell).find(({ key }) => key === ref!.key);
 }
 
 /** The cells that what is looked at hangs on, its own among them. */

@@ -45,7 +45,7 @@ export class SolveForm {
     return this.result && this.#lookedAt(this.result);
   });
   /** The cells that what is looked at hangs on. */
-  readonly fed: ReadonlySet<string> = $derived.by(() =>
+  readonly dependents: ReadonlySet<string> = $derived.by(() =>
     this.#looked ? hangsOn(this.#workspace.notebook, this.#looked) : new Set(),
   );
   readonly isNumber = $derived(this.result !== undefined && isDimension(this.result.unit));
@@ -67,7 +67,7 @@ export class SolveForm {
     if ('checks' in looked && looked.checks.length === 0)
       return { problem: 'There is no check in this notebook: add one on the leaf, or choose a result.' };
     if (!input || !taken) return { problem: 'Choose the value that may change.' };
-    if (!this.fed.has(input.cell)) {
+    if (!this.dependents.has(input.cell)) {
       const of = result?.label ?? 'No check';
       return {
         problem: `${of} does not depend on ${input.label}: choose a value that feeds it; they stand first in the list.`,
@@ -129,14 +129,14 @@ export class SolveForm {
   selectGoal(key: string): void {
     this.lookedKey = key;
     const { settings, sizes, notebook } = this.#workspace;
-    const place = chosenIn(this.results, key);
-    if (place && isDimension(place.unit)) {
+    const ref = chosenIn(this.results, key);
+    if (ref && isDimension(ref.unit)) {
       const values = sizes.flatMap(
-        ({ id }) => this.#workspace.results(place.cell).number(id, place.cell, place.key) ?? [],
+        ({ id }) => this.#workspace.results(ref.cell).number(id, ref.cell, ref.key) ?? [],
       );
       const now = values[Math.floor((values.length - 1) / 2)];
-      const within = usualWithin(place.unit, settings, values.length > 0 && values.every(Number.isInteger));
-      const by = scaleOf(place, settings);
+      const within = usualWithin(ref.unit, settings, values.length > 0 && values.every(Number.isInteger));
+      const by = scaleOf(ref, settings);
       this.wishText = now === undefined ? '' : exactly(now, by, settings);
       this.withinText = exactly(within, by, settings);
     }
@@ -144,7 +144,7 @@ export class SolveForm {
     const hangs =
       key === allChecks
         ? hangsOn(notebook, { checks: this.#checks })
-        : place && hangsOn(notebook, this.#lookedAt(place));
+        : ref && hangsOn(notebook, this.#lookedAt(ref));
     if (!hangs || (this.input && hangs.has(this.input.cell))) return;
     const feeding = this.inputs.filter(({ cell }) => hangs.has(cell));
     // Ease is what is moved most; else what is one value for every size, and no swatch's.
@@ -162,12 +162,12 @@ export class SolveForm {
   move(key: string): void {
     this.inputKey = key;
     const { settings, sizes, notebook } = this.#workspace;
-    const place = chosenIn(this.inputs, key);
-    const entered = inputAt(notebook, place ?? null);
-    if (!place || !entered) return;
-    const by = scaleOf(place, settings);
+    const ref = chosenIn(this.inputs, key);
+    const entered = inputAt(notebook, ref ?? null);
+    if (!ref || !entered) return;
+    const by = scaleOf(ref, settings);
     const now = sizes.flatMap(
-      ({ id }) => this.#workspace.results(place.cell).number(id, place.cell, place.key) ?? [],
+      ({ id }) => this.#workspace.results(ref.cell).number(id, ref.cell, ref.key) ?? [],
     );
     const positive = entered.constraint?.above !== undefined || entered.constraint?.least !== undefined;
     const bounds = usualBounds(
@@ -179,10 +179,10 @@ export class SolveForm {
     this.stepText = exactly(bounds.step, 1, settings);
   }
 
-  #lookedAt(place: Measurable): Sought['looked'] {
-    const check = this.#checks.find((cell) => cell.id === place.cell);
-    return check && !isDimension(place.unit)
+  #lookedAt(ref: Measurable): Sought['looked'] {
+    const check = this.#checks.find((cell) => cell.id === ref.cell);
+    return check && !isDimension(ref.unit)
       ? { checks: [check] }
-      : { result: { cell: place.cell, key: place.key } };
+      : { result: { cell: ref.cell, key: ref.key } };
   }
 }

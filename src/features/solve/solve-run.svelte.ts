@@ -25,7 +25,7 @@ export interface Found {
   readonly sought: Sought;
   readonly found: WorkedBack;
   /** Why something could not be worked, the first of the reasons. */
-  readonly trouble: string;
+  readonly problem: string;
 }
 
 /** A search through the values of an input, made anew whenever something else is sought. */
@@ -34,7 +34,7 @@ export class SolveRun {
   /** From 0 to 1 while it is being searched; null while it is not. */
   progress: number | null = $state(null);
   stopped = $state(false);
-  trouble = $state('');
+  problem = $state('');
   #stop: AbortController | undefined;
   readonly #workspace: Workspace;
 
@@ -47,10 +47,10 @@ export class SolveRun {
     this.#stop?.abort();
     const stop = (this.#stop = new AbortController());
     this.stopped = false;
-    this.trouble = '';
+    this.problem = '';
     this.progress = 0;
     const { open } = this.#workspace.document;
-    let trouble = '';
+    let problem = '';
     try {
       const found = await workBack({
         search: sought.search,
@@ -67,18 +67,18 @@ export class SolveRun {
           looked: sought.looked,
           sizes: sought.sizes,
           watch: { signal: stop.signal },
-          error: (message) => (trouble ||= formatMessage(message, this.#workspace.settings)),
+          error: (message) => (problem ||= formatMessage(message, this.#workspace.settings)),
         }),
       });
-      if (this.#stop === stop) this.found = { open, sought, found, trouble };
+      if (this.#stop === stop) this.found = { open, sought, found, problem };
     } catch (error) {
       if (this.#stop !== stop) return;
       const ended = error instanceof TrialsEnded ? error.why : undefined;
       if (!ended && (error as Error).name !== 'AbortError') throw error;
       this.stopped = ended === undefined || ended === 'stopped';
       if (ended === 'took too long') {
-        this.trouble = 'This took too long and was given up: take a wider step, or closer bounds.';
-      } else if (ended === 'broke down') this.trouble = 'Something broke while calculating. Try again.';
+        this.problem = 'This took too long and was given up: take a wider step, or closer bounds.';
+      } else if (ended === 'broke down') this.problem = 'Something broke while calculating. Try again.';
     } finally {
       if (this.#stop === stop) this.progress = null;
     }
@@ -96,6 +96,6 @@ export class SolveRun {
     this.found = null;
     this.progress = null;
     this.stopped = false;
-    this.trouble = '';
+    this.problem = '';
   }
 }

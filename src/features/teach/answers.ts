@@ -13,7 +13,7 @@ export const answerKey = (
 /** One item of the sheet: what was put on it, and how it is worked. */
 export interface Item {
   readonly result: ResultRef;
-  readonly working: Working | { readonly trouble: string };
+  readonly working: Working | { readonly problem: string };
 }
 
 const idOf = ({ cell, key }: ResultRef): string => `${cell} ${key}`;
@@ -28,7 +28,7 @@ export interface RevealedAnswer {
  * Finds the answer further up the sheet that a run of a step gives away. It is asked for there as a result by itself,
  * or the number is what the last step before that came to it: in the same line, or in one above.
  */
-export function askedFurtherUp(
+export function coveredFurtherUp(
   items: readonly Item[],
 ): (line: WorkingLine, step: number, part: TextRun) => RevealedAnswer | undefined {
   const results = new Map<string, RevealedAnswer & { readonly nth: number }>();
@@ -37,7 +37,7 @@ export function askedFurtherUp(
   const alike = new Map<string, string>();
   let nth = 0;
   for (const { result, working } of items) {
-    if ('trouble' in working) continue;
+    if ('problem' in working) continue;
     for (const line of working.lines) {
       order.set(line, nth);
       const name = line.of.label;
@@ -57,7 +57,7 @@ export function askedFurtherUp(
 
   const byResult = (line: WorkingLine, of: NonNullable<TextRun['of']>): RevealedAnswer | undefined =>
     [of, ...(of.over ?? [])]
-      .map((place) => results.get(idOf(place)))
+      .map((ref) => results.get(idOf(ref)))
       .find((found) => found && found.nth < order.get(line)!);
 
   const byWorth = (line: WorkingLine, step: number, worth: string): RevealedAnswer | undefined => {

@@ -42,8 +42,8 @@ export function onSheet(notebook: Notebook): (ClassResult & Choosable)[] {
   });
 }
 
-export function isOnSheet(notebook: Notebook, place: ResultRef): boolean {
-  return notebook.classSheet?.results.some((result) => same(result, place)) ?? false;
+export function isOnSheet(notebook: Notebook, ref: ResultRef): boolean {
+  return notebook.classSheet?.results.some((result) => same(result, ref)) ?? false;
 }
 
 /**
@@ -73,14 +73,14 @@ export function putOnSheet(workspace: Workspace, result: ClassResult): void {
   changeResults(workspace, (results) => [...results, result], message);
 }
 
-export function takeOffSheet(workspace: Workspace, place: ResultRef): void {
-  const message = `${labelOf(workspace.notebook, place)} is off the class sheet.`;
-  changeResults(workspace, (results) => results.filter((result) => !same(result, place)), message);
+export function removeFromSheet(workspace: Workspace, ref: ResultRef): void {
+  const message = `${labelOf(workspace.notebook, ref)} is off the class sheet.`;
+  changeResults(workspace, (results) => results.filter((result) => !same(result, ref)), message);
 }
 
-export function moveOnSheet(workspace: Workspace, place: ResultRef, by: -1 | 1): void {
+export function moveOnSheet(workspace: Workspace, ref: ResultRef, by: -1 | 1): void {
   const results = onSheet(workspace.notebook);
-  const at = results.findIndex((result) => same(result, place));
+  const at = results.findIndex((result) => same(result, ref));
   const to = at + by;
   if (at < 0 || to < 0 || to >= results.length) return;
   changeResults(
@@ -91,17 +91,17 @@ export function moveOnSheet(workspace: Workspace, place: ResultRef, by: -1 | 1):
 }
 
 /** How far back the working of a result begins: with its own cell, or so many cells before it. */
-export function beginBack(workspace: Workspace, place: ResultRef, back: number): void {
+export function beginBack(workspace: Workspace, ref: ResultRef, back: number): void {
   const before = back === 0 ? 'its own cell' : back === 1 ? 'the cells before it' : `${back} cells before it`;
   changeResults(
     workspace,
     (results) =>
-      results.map((result) => (same(result, place) ? { cell: result.cell, key: result.key, back } : result)),
-    `The working of ${labelOf(workspace.notebook, place)} begins with ${before}.`,
+      results.map((result) => (same(result, ref) ? { cell: result.cell, key: result.key, back } : result)),
+    `The working of ${labelOf(workspace.notebook, ref)} begins with ${before}.`,
   );
 }
 
-function labelOf(notebook: Notebook, place: ResultRef): string {
-  const cell = allCells(notebook).find(({ id }) => id === place.cell);
-  return (cell && choosableIn(cell).find((one) => same(one, place))?.label) ?? cell?.label ?? 'A result';
+function labelOf(notebook: Notebook, ref: ResultRef): string {
+  const cell = allCells(notebook).find(({ id }) => id === ref.cell);
+  return (cell && choosableIn(cell).find((one) => same(one, ref))?.label) ?? cell?.label ?? 'A result';
 }

@@ -1,1 +1,1 @@
-export { choosableIn, isOnSheet, putOnSheet, takeOffSheet } from './choice';
+export { choosableIn, isOnSheet, putOnSheet, removeFromSheet } from './choice';

@@ -8,7 +8,7 @@ export interface ComparedValue {
   readonly text: string;
   /** "+4", "−1.5 "; "was yes" of what is no number; empty where nothing differs. */
   readonly difference: string;
-  readonly trouble?: string;
+  readonly problem?: string;
 }
 
 export interface ComparedLine {
@@ -51,13 +51,13 @@ export function compared(
     const line = ({ letter, name, results }: ComparedWhatIf): ComparedLine => {
       const values = sizes.map(({ id }): ComparedValue => {
         if (!results) return { text: '…', difference: '' };
-        const before = told(notebook, id, choice, shown);
-        const after = told(results, id, choice, shown);
+        const before = inWords(notebook, id, choice, shown);
+        const after = inWords(results, id, choice, shown);
         const error = results.error(id, cell, key)?.message;
         return {
           text: after,
           difference: letter ? differenceOf(notebook, results, id, choice, shown, before, after) : '',
-          ...(error ? { trouble: error } : {}),
+          ...(error ? { problem: error } : {}),
         };
       });
       return { letter, name, differs: values.some(({ difference }) => difference !== ''), values };
@@ -79,7 +79,7 @@ export function differing(results: readonly ComparedResult[]): ComparedResult[] 
   });
 }
 
-function told(
+function inWords(
   results: Results,
   size: string,
   { cell, key }: Choosable,

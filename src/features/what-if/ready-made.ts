@@ -128,7 +128,7 @@ function ofCell(notebook: Notebook, results: Pick<Results, 'number'>, cell: Cell
 }
 
 function count(stitches: number, { decimal }: Settings): string {
-  return writeNumber(stitches, { decimal, places: 1, trailingZero: false });
+  return writeNumber(stitches, { decimal, decimals: 1, trailingZero: false });
 }
 
 function length(cm: number, { length: unit, decimal }: Settings): string {

@@ -29,7 +29,7 @@ function formulaOf({ part }: Choosable): string | undefined {
 }
 
 /** What stands in a value now, as it is typed: a number, or a formula after its sign. */
-export function standing(workspace: Workspace, choice: Choosable, size: string): string {
+export function currentText(workspace: Workspace, choice: Choosable, size: string): string {
   const formula = formulaOf(choice);
   if (formula !== undefined) return `=${shownFormula(formula, workspace.settings.decimal)}`;
   const value = workspace.allResults.number(size, choice.cell, choice.key);
@@ -46,17 +46,17 @@ export async function typedChange(
   typed: string,
 ): Promise<{ change: Change } | { problem: string }> {
   const { cell, key, part } = choice;
-  const place = { cell, key };
+  const ref = { cell, key };
   const asFormula = async (formula: string): Promise<{ change: Change } | { problem: string }> => {
-    const tried = await workspace.formulas.read(formula, place);
-    return 'problem' in tried ? tried : { change: { ...place, size: null, formula: tried.formula } };
+    const tried = await workspace.formulas.read(formula, ref);
+    return 'problem' in tried ? tried : { change: { ...ref, size: null, formula: tried.formula } };
   };
   if (typed.trim().startsWith('=')) return asFormula(typed.trim());
   const unit = unitOf(workspace, choice);
   const read = typedNumber(typed, { ...part, entry: { value: null } }, unit, workspace.settings);
   if ('problem' in read) return read;
   if (read.value === null) return { problem: 'Type the value to look at.' };
-  if (choice.line === 'input') return { change: { ...place, size, value: read.value } };
+  if (choice.line === 'input') return { change: { ...ref, size, value: read.value } };
   const constant = asConstant(read.value, unit, workspace.settings.decimal);
   return constant === undefined
     ? { problem: 'This is worked out: type a formula, beginning with =.' }

@@ -1,7 +1,7 @@
-import type { counts as listed } from './counts.signature';
+import type { counts as signature } from './counts.signature';
 import type { DocsOf } from './function-docs';
 
-export const counts: DocsOf<typeof listed> = {
+export const counts: DocsOf<typeof signature> = {
   STS: { about: 'A number of stitches.', example: 'STS(2)' },
   ROWS: { about: 'A number of rows or rounds.', example: 'ROWS(6)' },
   GAUGE: {

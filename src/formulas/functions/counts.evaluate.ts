@@ -88,8 +88,8 @@ export const counts = {
       rule as Rule,
       chosen('FITREPEATS', parity, parities),
     ),
-  FITTOGETHER: (...[which, wanted, fixed, ...asked]: [number, number, number, ...Together]) => {
-    const [times1, multiple1, plus1, times2, multiple2, plus2, rule = 'nearest', extra = 0] = asked;
+  FITTOGETHER: (...[which, wanted, fixed, ...given]: [number, number, number, ...Together]) => {
+    const [times1, multiple1, plus1, times2, multiple2, plus2, rule = 'nearest', extra = 0] = given;
     const { counts } = fitTogether({
       target: wanted,
       fixed,
@@ -137,9 +137,9 @@ export const counts = {
     } as const);
     return fitCount(wanted, [], rounded, parity).count;
   },
-  FITMOTIFS: (...asked: Parameters<typeof motifFit>) => motifFit(...asked).count,
-  MOTIFS: (...asked: Parameters<typeof motifFit>) => motifFit(...asked).motifs,
-  MOTIFGAP: (...asked: Parameters<typeof motifFit>) => motifFit(...asked).gap,
+  FITMOTIFS: (...given: Parameters<typeof motifFit>) => motifFit(...given).count,
+  MOTIFS: (...given: Parameters<typeof motifFit>) => motifFit(...given).motifs,
+  MOTIFGAP: (...given: Parameters<typeof motifFit>) => motifFit(...given).gap,
   NARROWMOTIFS: (motifs: number, motif: number, gap: number, least: number, edge: number, worked: string) =>
     narrowMotifs({
       motifs: whole(motifs),

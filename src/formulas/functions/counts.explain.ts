@@ -45,12 +45,12 @@ function motifs(work: Work, given: readonly Amount[]): MotifFit {
     edge: whole(n(edge!)),
     worked: worked!.value as 'flat' | 'round',
   })[which ? whole(n(which)) - 1 : 0]!;
-  const parts = [work.tell`${plainOf(fit.motifs)} × ${motif!}`];
+  const parts = [work.words`${plainOf(fit.motifs)} × ${motif!}`];
   const gaps = flat ? fit.motifs - 1 : fit.motifs;
-  if (gaps > 0) parts.push(work.tell`${gaps} × ${stitchesOf(fit.gap)}`);
-  if (flat && n(edge!) > 0) parts.push(work.tell`2 × ${edge!}`);
+  if (gaps > 0) parts.push(work.words`${gaps} × ${stitchesOf(fit.gap)}`);
+  if (flat && n(edge!) > 0) parts.push(work.words`2 × ${edge!}`);
   work.say(
-    work.tell`gaps of ${bare(least!)} to ${most!} tried, nearest to ${wanted!}: ${work.joined(parts, ' + ')}`,
+    work.words`gaps of ${bare(least!)} to ${most!} tried, nearest to ${wanted!}: ${work.joined(parts, ' + ')}`,
     stitchesOf(fit.count),
   );
   return fit;
@@ -71,15 +71,15 @@ function fittedTogether(work: Work, given: readonly Amount[]): Amount {
     rule: by,
   });
   const half = (times: Amount, multiple: Amount, plus: Amount) =>
-    work.tell`${bare(times)} × a ${multipleOf(work, multiple, plus)}`;
-  const added = extra > 0 ? work.tell`, each with up to ${bare(more!)} more at its edges` : [];
+    work.words`${bare(times)} × a ${multipleOf(work, multiple, plus)}`;
+  const added = extra > 0 ? work.words`, each with up to ${bare(more!)} more at its edges` : [];
   const how = by === 'nearest' ? 'nearest to' : 'nearest to, of those that only grow,';
   const total = work.say(
-    work.tell`${half(times1!, multiple1!, plus1!)} + ${half(times2!, multiple2!, plus2!)}${added} + ${fixed!}, ${how} ${wanted!}: ${bare(times1!)} × ${stitchesOf(fit.counts[0])} + ${bare(times2!)} × ${stitchesOf(fit.counts[1])} + ${fixed!}`,
+    work.words`${half(times1!, multiple1!, plus1!)} + ${half(times2!, multiple2!, plus2!)}${added} + ${fixed!}, ${how} ${wanted!}: ${bare(times1!)} × ${stitchesOf(fit.counts[0])} + ${bare(times2!)} × ${stitchesOf(fit.counts[1])} + ${fixed!}`,
     stitchesOf(fit.total),
   );
   const at = whole(n(which!)) - 1;
-  return work.say(work.tell`each piece of half ${bare(which!)}, of ${total}`, stitchesOf(fit.counts[at]!));
+  return work.say(work.words`each piece of half ${bare(which!)}, of ${total}`, stitchesOf(fit.counts[at]!));
 }
 
 export const counts = {
@@ -93,15 +93,15 @@ export const counts = {
       gaugeOf(read.map(([one, along]) => ({ count: n(one), over: n(along) }))).perCm,
       unit,
     );
-    if (read.length === 1) return work.say(work.tell`${count} ÷ ${over}`, gauge);
+    if (read.length === 1) return work.say(work.words`${count} ÷ ${over}`, gauge);
     return work.say(
-      work.tell`(${work.sum(read.map(([one]) => one))}) ÷ (${work.sum(read.map(([, along]) => along))})`,
+      work.words`(${work.sum(read.map(([one]) => one))}) ÷ (${work.sum(read.map(([, along]) => along))})`,
       gauge,
     );
   },
   GUESSGAUGE: (work, gauge, hook, other) =>
     work.say(
-      work.tell`${gauge!} × ${work.hook(hook!)} ÷ ${work.hook(other!)}, a guess until it is swatched`,
+      work.words`${gauge!} × ${work.hook(hook!)} ÷ ${work.hook(other!)}, a guess until it is swatched`,
       amount(guessGauge({ perCm: n(gauge!), hook: n(hook!), other: n(other!) }).perCm, gauge!.unit),
     ),
   FABRIC: (work, sts, rowsPerCm, ...heights) => {
@@ -130,7 +130,7 @@ export const counts = {
     const odd = parity!.value === 'any' ? undefined : (parity!.value as 'odd' | 'even');
     const by = rule!.value as Rule;
     const multiples = pairsOf(given).map(([multiple, plus]) => multipleOf(work, multiple, plus));
-    const says = work.tell`${odd ? `${odd} ` : ''}count that is a ${work.joined(multiples, ' and a ')}`;
+    const says = work.words`${odd ? `${odd} ` : ''}count that is a ${work.joined(multiples, ' and a ')}`;
     return fitted(work, wanted!, { repeats, rule: by, parity: odd, says: ruleInWords(work, by, says) });
   },
   FITTOGETHER: (work, ...given) => fittedTogether(work, given),
@@ -144,7 +144,7 @@ export const counts = {
       says: ruleInWords(
         work,
         by,
-        work.tell`count whose chain, ${longer} longer, is a ${multipleOf(work, multiple!, plus!)}`,
+        work.words`count whose chain, ${longer} longer, is a ${multipleOf(work, multiple!, plus!)}`,
       ),
     });
   },
@@ -152,14 +152,14 @@ export const counts = {
     const counted = counts!.value === 'counts';
     const chain = foundationChain({ stitches: whole(n(sts!)), turning: whole(n(turning!)), counts: counted });
     return work.say(
-      work.tell`${sts!} + ${bare(turning!)} to turn${counted ? ' − 1, since the turning chain counts as a stitch' : ''}`,
+      work.words`${sts!} + ${bare(turning!)} to turn${counted ? ' − 1, since the turning chain counts as a stitch' : ''}`,
       stitchesOf(chain),
     );
   },
   ROUNDCOUNT: (work, wanted, given) => {
-    const asked = (given?.value ?? 'nearest') as 'nearest' | 'up' | 'down' | 'even' | 'odd';
-    const parity = asked === 'even' || asked === 'odd' ? asked : undefined;
-    const rule = parity ? 'nearest' : (asked as Rule);
+    const target = (given?.value ?? 'nearest') as 'nearest' | 'up' | 'down' | 'even' | 'odd';
+    const parity = target === 'even' || target === 'odd' ? target : undefined;
+    const rule = parity ? 'nearest' : (target as Rule);
     return fitted(work, wanted!, {
       repeats: [],
       rule,
@@ -189,30 +189,33 @@ export const counts = {
     const gaps = flat ? n(count!) - 1 : n(count!);
     const before = n(count!) * n(motif!) + gaps * n(gap!) + (flat ? 2 * n(edge!) : 0);
     const sum = [
-      work.tell`${bare(count!)} × ${bare(motif!)}`,
-      work.tell`${gaps} × ${bare(gap!)}`,
-      ...(flat ? [work.tell`2 × ${bare(edge!)}`] : []),
+      work.words`${bare(count!)} × ${bare(motif!)}`,
+      work.words`${gaps} × ${bare(gap!)}`,
+      ...(flat ? [work.words`2 × ${bare(edge!)}`] : []),
     ];
     const all = work.say(work.joined(sum, ' + '), stitchesOf(before));
     return work.say(
-      work.tell`${all} − ${narrowed.taken}, one stitch out of each gap`,
+      work.words`${all} − ${narrowed.taken}, one stitch out of each gap`,
       stitchesOf(narrowed.count),
     );
   },
   STATED: (work, which, ...list) => {
     const value = ofSize(list.map(n), whole(n(which!)));
-    return work.say(work.tell`number ${bare(which!)} of the ${list.length} that are printed`, plainOf(value));
+    return work.say(
+      work.words`number ${bare(which!)} of the ${list.length} that are printed`,
+      plainOf(value),
+    );
   },
   NEARESTSIZE: (work, wanted, ...list) => {
     const size = nearestSize(n(wanted!), list.map(n));
     return work.say(
-      work.tell`${list[size - 1]!} is nearest to ${wanted!}: which of the ${list.length} it is`,
+      work.words`${list[size - 1]!} is nearest to ${wanted!}: which of the ${list.length} it is`,
       plainOf(size),
     );
   },
   SIZENAMED: (work, which, ...names) =>
     work.say(
-      work.tell`name ${bare(which!)} of the ${names.length} sizes`,
+      work.words`name ${bare(which!)} of the ${names.length} sizes`,
       textOf(String(names[whole(n(which!)) - 1]!.value)),
     ),
 } satisfies Record<string, Shows>;

@@ -12,7 +12,7 @@ export function withRemainder(
 ): void {
   const each = Math.floor(all / parts);
   const left = all - each * parts;
-  work.say(work.tell`${of} ÷ ${by}`, plainOf(each), {
+  work.say(work.words`${of} ÷ ${by}`, plainOf(each), {
     answer: left === 0 ? String(each) : `${each}, remainder ${left}`,
   });
 }

@@ -1,7 +1,7 @@
 import { functionNamed, functions } from './signatures';
 import type { FunctionEntry } from './function-entry';
 import { counts } from './counts.docs';
-import { doubt } from './doubt.docs';
+import { uncertainty } from './uncertainty.docs';
 import { edges } from './edges.docs';
 import { lengths } from './lengths.docs';
 import { pieces } from './pieces.docs';
@@ -10,7 +10,7 @@ import { standard } from './standard.docs';
 import type { FunctionDocs } from './function-docs';
 import { yarn } from './yarn.docs';
 
-export type { FunctionDocs as Told } from './function-docs';
+export type { FunctionDocs } from './function-docs';
 
 /** A function with what is told of it. Apart from its entry, so that a page can load it when it is read. */
 export type DocumentedFunction = FunctionEntry & FunctionDocs;
@@ -22,7 +22,7 @@ const docs: Readonly<Record<string, FunctionDocs>> = {
   ...edges,
   ...pieces,
   ...yarn,
-  ...doubt,
+  ...uncertainty,
   ...standard,
 };
 

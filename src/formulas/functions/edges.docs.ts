@@ -1,7 +1,7 @@
-import type { edges as listed } from './edges.signature';
+import type { edges as signature } from './edges.signature';
 import type { DocsOf } from './function-docs';
 
-export const edges: DocsOf<typeof listed> = {
+export const edges: DocsOf<typeof signature> = {
   PICKUPSTITCHES: {
     about: 'How many stitches to pick up along every PICKUPROWS row ends, so that neither fabric puckers.',
     example: 'PICKUPSTITCHES(body_rows; sleeve_fabric_sts)',

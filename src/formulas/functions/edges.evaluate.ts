@@ -4,7 +4,7 @@ import {
   checkJoins,
   joinArmhole,
   pickUp,
-  pickUpBesideConvention,
+  pickUpAgainstConvention,
   pickUpEdge,
   pickUpRatio,
   sidewaysRib,
@@ -31,7 +31,7 @@ export const edges = {
   PICKUPROWS: (rowsPerCm: number, stitchesPerCm: number) => pickUpRatio({ rowsPerCm, stitchesPerCm }).of,
   PICKUPOFF: (rowsPerCm: number, stitchesPerCm: number) => pickUpRatio({ rowsPerCm, stitchesPerCm }).off,
   PICKUPCONVENTION: (fabric: string, rowsPerCm: number, stitchesPerCm: number) =>
-    pickUpBesideConvention({ fabric: fabric as EdgeFabric, rowsPerCm, stitchesPerCm }).difference,
+    pickUpAgainstConvention({ fabric: fabric as EdgeFabric, rowsPerCm, stitchesPerCm }).difference,
   PICKUP: (rows: number, stitches: number) => {
     const { groups } = pickUp({ rows: whole(rows), stitches: whole(stitches) });
     return inGroups(
@@ -47,10 +47,10 @@ export const edges = {
   EDGEMOTIFS: (motifs: number, each: number) =>
     edgeText({ kind: 'motifs', motifs: whole(motifs), each: whole(each) }),
   EDGECURVE: (length: number, stitchesPerCm: number) => edgeText({ kind: 'curve', length, stitchesPerCm }),
-  PICKUPEDGE: (...asked: Fitted) => fittedEdge(...asked).total,
+  PICKUPEDGE: (...given: Fitted) => fittedEdge(...given).total,
   PICKUPUNFITTED: (...edge: string[]) => pickUpEdge(edge.map(readEdge)).unfitted,
-  PICKUPSHARE: (which: number, ...asked: Fitted) =>
-    nth(fittedEdge(...asked).perStretch, whole(which), ['stretch of this edge', 'stretches of this edge']),
+  PICKUPSHARE: (which: number, ...given: Fitted) =>
+    nth(fittedEdge(...given).perStretch, whole(which), ['stretch of this edge', 'stretches of this edge']),
   SIDEWAYSRIB: (length: number, rowsPerCm: number, rule: string = 'nearest') =>
     sidewaysRib({ length, rowsPerCm, rule: rule as Rule }).rows,
   BUTTONHOLES: (length: number, ends: number, count: number, width: number) =>

@@ -4,7 +4,7 @@ import {
   checkJoins,
   joinArmhole,
   pickUp,
-  pickUpBesideConvention,
+  pickUpAgainstConvention,
   pickUpEdge,
   pickUpRatio,
   sidewaysRib,
@@ -90,19 +90,19 @@ export const edges = {
   PICKUPOFF: (work, rowGauge, stitchGauge) => {
     const { pick, of, off } = ratio(work, rowGauge!, stitchGauge!);
     return work.say(
-      work.tell`${fraction(pick, of)} ÷ ${plainOf(n(stitchGauge!) / n(rowGauge!))} − 1`,
+      work.words`${fraction(pick, of)} ÷ ${plainOf(n(stitchGauge!) / n(rowGauge!))} − 1`,
       plainOf(off),
     );
   },
   PICKUPCONVENTION: (work, fabric, rowGauge, stitchGauge) => {
-    const { convention, difference } = pickUpBesideConvention({
+    const { convention, difference } = pickUpAgainstConvention({
       fabric: fabric!.value as EdgeFabric,
       rowsPerCm: n(rowGauge!),
       stitchesPerCm: n(stitchGauge!),
     });
     const exact = plainOf(n(work.times(stitchGauge!, '÷', rowGauge!, 'sts to a row end')));
     return work.say(
-      work.tell`in ${String(fabric!.value)}, commonly ${convention.pick}/${convention.of}: ${convention.pick}/${convention.of} ÷ ${exact} − 1`,
+      work.words`in ${String(fabric!.value)}, commonly ${convention.pick}/${convention.of}: ${convention.pick}/${convention.of} ÷ ${exact} − 1`,
       plainOf(difference),
     );
   },
@@ -111,14 +111,14 @@ export const edges = {
     const { groups } = pickUp({ rows, stitches: count });
     const skipped = rows - count;
     if (skipped > 0 && skipped <= count) {
-      const left = work.say(work.tell`${rowEnds!} − ${bare(stitches!)}`, plainOf(skipped), {
+      const left = work.say(work.words`${rowEnds!} − ${bare(stitches!)}`, plainOf(skipped), {
         answer: `${skipped} skipped`,
       });
-      withRemainder(work, rowEnds!, work.tell`${left}, one skipped in each part`, rows, skipped);
+      withRemainder(work, rowEnds!, work.words`${left}, one skipped in each part`, rows, skipped);
     } else if (skipped <= 0)
-      withRemainder(work, stitches!, work.tell`${bare(rowEnds!)} row ends`, count, rows);
+      withRemainder(work, stitches!, work.words`${bare(rowEnds!)} row ends`, count, rows);
     else
-      withRemainder(work, rowEnds!, work.tell`${bare(stitches!)}, one picked up in each part`, rows, count);
+      withRemainder(work, rowEnds!, work.words`${bare(stitches!)}, one picked up in each part`, rows, count);
     const text = inGroups(
       groups.map(({ pick, skip, times = 1 }) => {
         const group = skip === 0 ? `${pick} in 1` : `${pick} of ${pick + skip}`;
@@ -128,22 +128,22 @@ export const edges = {
     return work.say('so pick up', textOf(text));
   },
   EDGEROWS: (work, rows, pick, of) =>
-    edge(work, work.tell`${rows!} × ${pick!} / ${of!}`, {
+    edge(work, work.words`${rows!} × ${pick!} / ${of!}`, {
       kind: 'rows',
       rows: whole(n(rows!)),
       pick: whole(n(pick!)),
       of: whole(n(of!)),
     }),
   EDGESTITCHES: (work, stitches) =>
-    edge(work, work.tell`${stitches!}, one for one`, { kind: 'stitches', count: whole(n(stitches!)) }),
+    edge(work, work.words`${stitches!}, one for one`, { kind: 'stitches', count: whole(n(stitches!)) }),
   EDGEMOTIFS: (work, motifs, each) =>
-    edge(work, work.tell`${motifs!} × ${each!}`, {
+    edge(work, work.words`${motifs!} × ${each!}`, {
       kind: 'motifs',
       motifs: whole(n(motifs!)),
       each: whole(n(each!)),
     }),
   EDGECURVE: (work, length, gauge) =>
-    edge(work, work.tell`${length!} × ${gauge!}`, {
+    edge(work, work.words`${length!} × ${gauge!}`, {
       kind: 'curve',
       length: n(length!),
       stitchesPerCm: n(gauge!),
@@ -155,7 +155,7 @@ export const edges = {
     const at = whole(n(which!)) - 1;
     const own = pickUpEdge([edgeOf(given[3 + at]!)]).unfitted;
     return work.say(
-      work.tell`its share: ${stitchesOf(own)} × ${stitchesOf(total)} ÷ ${stitchesOf(exact)}, to a whole stitch`,
+      work.words`its share: ${stitchesOf(own)} × ${stitchesOf(total)} ÷ ${stitchesOf(exact)}, to a whole stitch`,
       stitchesOf(perStretch[at]!),
     );
   },
@@ -175,7 +175,7 @@ export const edges = {
     const { starts } = buttonholes(plan);
     const plain = plan.length - 2 * plan.ends - plan.count * plan.width;
     const left = work.say(
-      work.tell`${bare(length!)} − 2 × ${bare(ends!)} − ${bare(count!)} × ${bare(width!)}`,
+      work.words`${bare(length!)} − 2 × ${bare(ends!)} − ${bare(count!)} × ${bare(width!)}`,
       amount(plain, length!.unit),
     );
     if (plan.count > 1)
@@ -192,19 +192,19 @@ export const edges = {
     };
     const total = joinArmhole(plan);
     const exact = stitchesOf((plan.sideRows * plan.pick) / plan.of);
-    work.say(work.tell`one side: ${sideRows!} × ${pick!} / ${of!}`, exact);
+    work.say(work.words`one side: ${sideRows!} × ${pick!} / ${of!}`, exact);
     const side = stitchesOf((total - plan.underarm - plan.seam) / 2);
     if (n(side) !== n(exact)) work.say('nearest whole number', side, { from: work.part(exact) });
     const rest = [
-      ...(plan.underarm > 0 ? [work.tell`${underarm!} at the underarm`] : []),
-      ...(plan.seam > 0 ? [work.tell`${seam!} for the seam`] : []),
+      ...(plan.underarm > 0 ? [work.words`${underarm!} at the underarm`] : []),
+      ...(plan.seam > 0 ? [work.words`${seam!} for the seam`] : []),
     ];
-    return work.say(work.joined([work.tell`2 × ${side}`, ...rest], ' + '), stitchesOf(total));
+    return work.say(work.joined([work.words`2 × ${side}`, ...rest], ' + '), stitchesOf(total));
   },
   ARMHOLEFIT: (work, count, gauge, armhole) => {
     const width = work.times(count!, '÷', gauge!);
     const { off } = armholeFit({ count: whole(n(count!)), stitchesPerCm: n(gauge!), armhole: n(armhole!) });
-    return work.say(work.tell`${width} ÷ ${armhole!} − 1`, plainOf(off));
+    return work.say(work.words`${width} ÷ ${armhole!} − 1`, plainOf(off));
   },
   JOINS: (work, ...given) => {
     const sides = given.map((count, at) => ({ name: `side ${at + 1}`, count: whole(n(count)) }));

@@ -1,5 +1,5 @@
 import { counts } from './counts.evaluate';
-import { doubt } from './doubt.evaluate';
+import { uncertainty } from './uncertainty.evaluate';
 import { edges } from './edges.evaluate';
 import { lengths } from './lengths.evaluate';
 import { pieces } from './pieces.evaluate';
@@ -16,6 +16,6 @@ export const tradeFunctions: Readonly<Record<string, TradeFunction>> = {
   ...edges,
   ...pieces,
   ...yarn,
-  ...doubt,
+  ...uncertainty,
   ...standard,
 };

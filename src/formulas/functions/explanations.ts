@@ -1,6 +1,6 @@
 import type { Shows } from '../../explain/work';
 import { counts } from './counts.explain';
-import { doubt } from './doubt.explain';
+import { uncertainty } from './uncertainty.explain';
 import { edges } from './edges.explain';
 import { lengths } from './lengths.explain';
 import { pieces } from './pieces.explain';
@@ -19,7 +19,7 @@ export const shownFunctions: Readonly<Record<string, Shows>> = {
   ...edges,
   ...pieces,
   ...yarn,
-  ...doubt,
+  ...uncertainty,
   ...standard,
 };
 

@@ -5,14 +5,14 @@ import type { TextRun } from '../../explain/step';
 
 /** "multiple of 8 + 3", "multiple of 4", "multiple of 8 − 1" */
 export function multipleOf(work: Work, multiple: Amount, plus: Amount): TextRun[] {
-  return work.tell`multiple of ${bare(multiple)}${numberIn(plus) === 0 ? '' : work.plus(bare(plus))}`;
+  return work.words`multiple of ${bare(multiple)}${numberIn(plus) === 0 ? '' : work.plus(bare(plus))}`;
 }
 
 const toward = { nearest: 'nearest', up: 'up to the next', down: 'down to the next' } as const;
 
 /** What a rule is called before the counts it may take: "nearest multiple of 8 + 3". */
 export function ruleInWords(work: Work, rule: Rule, counts: string | readonly TextRun[]): TextRun[] {
-  return work.tell`${toward[rule]} ${counts}`;
+  return work.words`${toward[rule]} ${counts}`;
 }
 
 /** The step in which a count is decided, with its neighbours beside it. */
@@ -24,5 +24,5 @@ export function fitted(
   const { count, below, above } = fitCount(numberIn(wanted), allowed.repeats, allowed.rule, allowed.parity);
   const result = { value: count, unit: wanted.unit };
   const neighbours = below === above ? 'exactly' : `${below ?? 'none'} is below, ${above} above`;
-  return work.say(allowed.says, result, { from: work.part(wanted), beside: neighbours });
+  return work.say(allowed.says, result, { from: work.part(wanted), hint: neighbours });
 }

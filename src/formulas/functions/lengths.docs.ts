@@ -1,7 +1,7 @@
-import type { lengths as listed } from './lengths.signature';
+import type { lengths as signature } from './lengths.signature';
 import type { DocsOf } from './function-docs';
 
-export const lengths: DocsOf<typeof listed> = {
+export const lengths: DocsOf<typeof signature> = {
   CM: { about: 'A length in centimetres.', example: 'CM(10)' },
   MM: { about: 'A length in millimetres, as hooks and needles are sized.', example: 'MM(6.5)' },
   METRES: { about: 'A length in metres, as the yarn of a ball is measured.', example: 'METRES(100)' },

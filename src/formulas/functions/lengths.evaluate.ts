@@ -10,7 +10,7 @@ import {
   neckWidth,
   passes,
   seamedWidth,
-  seamsTake,
+  seamAllowance,
   strainOf,
   stretchOf,
   cmPerInch,
@@ -45,7 +45,7 @@ export const lengths = {
       stitchesPerCm,
     }),
   SEAMSTAKE: (seams: number, taken: number, stitchesPerCm: number) =>
-    seamsTake({ seams: whole(seams), taken: whole(taken), stitchesPerCm }),
+    seamAllowance({ seams: whole(seams), taken: whole(taken), stitchesPerCm }),
   STRAIN: (length: number, stretched: number, width: number, grams: number) =>
     strainOf({ length, stretched, width, grams }),
   HANGINGGROWTH: (length: number, strain: number, mass: number) => hangingGrowth({ length, strain, mass }),

@@ -10,7 +10,7 @@ import {
   neckWidth,
   passes,
   seamedWidth,
-  seamsTake,
+  seamAllowance,
   strainOf,
   stretchOf,
   whole,
@@ -32,13 +32,13 @@ import {
 import type { Shows, Work } from '../../explain/work';
 
 /** A length told in another unit: the number says itself. */
-const told =
+const inWords =
   (cm: number): Shows =>
   (_work, number) =>
     lengthOf(n(number!) * cm);
 
 function afterSeams(work: Work, seams: Amount, taken: Amount): Amount {
-  return work.say(work.tell`2 × ${seams} × ${taken}`, stitchesOf(2 * n(seams) * n(taken)));
+  return work.say(work.words`2 × ${seams} × ${taken}`, stitchesOf(2 * n(seams) * n(taken)));
 }
 
 function stretched(work: Work, count: Amount, gauge: Amount, times: Amount): Amount {
@@ -49,55 +49,55 @@ function stretched(work: Work, count: Amount, gauge: Amount, times: Amount): Amo
     stretch: n(times),
     body: 1,
   }).opening;
-  return work.say(work.tell`${relaxed} × ${times}, stretched`, lengthOf(opening));
+  return work.say(work.words`${relaxed} × ${times}, stretched`, lengthOf(opening));
 }
 
 /** g/cm² and the strain have no units that people carry in their heads, so the growth is told as one product. */
 function growth(work: Work, length: Amount, pull: Amount, mass: Amount): Amount {
   return work.say(
-    work.tell`${pull} × ${mass} × (${length})² ÷ 2`,
+    work.words`${pull} × ${mass} × (${length})² ÷ 2`,
     lengthOf(hangingGrowth({ length: n(length), strain: n(pull), mass: n(mass) })),
   );
 }
 
 export const lengths = {
-  CM: told(1),
-  MM: told(0.1),
+  CM: inWords(1),
+  MM: inWords(0.1),
   METRES: (_work, number) => metresOf(n(number!) * 100),
-  IN: told(cmPerInch),
+  IN: inWords(cmPerInch),
   YARDS: (_work, number) => metresOf(n(number!) * 36 * cmPerInch),
   FINISHED: (work, body, ease) =>
-    work.say(work.tell`${body!}${work.plus(ease!)}`, lengthOf(finished(n(body!), { length: n(ease!) }))),
+    work.say(work.words`${body!}${work.plus(ease!)}`, lengthOf(finished(n(body!), { length: n(ease!) }))),
   FINISHEDBY: (work, body, share) =>
     work.say(
-      work.tell`${body!} × (100%${work.plus({ ...share!, ...percentOf(n(share!)) })})`,
+      work.words`${body!} × (100%${work.plus({ ...share!, ...percentOf(n(share!)) })})`,
       lengthOf(finished(n(body!), { percent: n(share!) * 100 })),
     ),
   FITNAME: (work, bust, ease) => {
     const { name, between } = fitName(n(bust!), { length: n(ease!) });
     return work.say(
-      work.tell`${ease!} of ease at a bust of ${bust!}`,
+      work.words`${ease!} of ease at a bust of ${bust!}`,
       textOf(between ? `nearest to ${name}` : name),
     );
   },
   DROPSLEEVE: (work, neckToWrist, bodyWidth) =>
     work.say(
-      work.tell`${neckToWrist!} − ${bodyWidth!} ÷ 2`,
+      work.words`${neckToWrist!} − ${bodyWidth!} ÷ 2`,
       lengthOf(dropSleeveLength({ neckToWrist: n(neckToWrist!), bodyWidth: n(bodyWidth!) })),
     ),
   ARMHOLEDEPTH: (work, chartDepth, upperArm, ease) => {
     const half = work.say(
-      work.tell`half the arm and its ease, (${upperArm!}${work.plus(ease!)}) ÷ 2`,
+      work.words`half the arm and its ease, (${upperArm!}${work.plus(ease!)}) ÷ 2`,
       lengthOf((n(upperArm!) + n(ease!)) / 2),
     );
     const depth = armholeDepthFor({ chartDepth: n(chartDepth!), upperArm: n(upperArm!), ease: n(ease!) });
-    return work.say(work.tell`the larger of ${chartDepth!} in the chart and ${half}`, lengthOf(depth), {
-      beside: n(chartDepth!) >= n(half) ? 'the chart’s' : 'half the arm and its ease',
+    return work.say(work.words`the larger of ${chartDepth!} in the chart and ${half}`, lengthOf(depth), {
+      hint: n(chartDepth!) >= n(half) ? 'the chart’s' : 'half the arm and its ease',
     });
   },
   FRONTWIDTH: (work, bust, back, band, closes) =>
     work.say(
-      work.tell`(${bust!} − ${back!} − ${closes!.value === 'overlapping' ? '' : '2 × '}${band!}) ÷ 2`,
+      work.words`(${bust!} − ${back!} − ${closes!.value === 'overlapping' ? '' : '2 × '}${band!}) ÷ 2`,
       lengthOf(
         frontWidth({
           bust: n(bust!),
@@ -108,10 +108,10 @@ export const lengths = {
       ),
     ),
   NECKWIDTH: (work, neck, band) =>
-    work.say(work.tell`${neck!} − 2 × ${band!}`, lengthOf(neckWidth({ neck: n(neck!), band: n(band!) }))),
+    work.say(work.words`${neck!} − 2 × ${band!}`, lengthOf(neckWidth({ neck: n(neck!), band: n(band!) }))),
   SEAMEDWIDTH: (work, stitches, seams, taken, gauge) => {
     const lost = afterSeams(work, seams!, taken!);
-    const left = work.say(work.tell`${stitches!} − ${lost}`, stitchesOf(n(stitches!) - n(lost)));
+    const left = work.say(work.words`${stitches!} − ${lost}`, stitchesOf(n(stitches!) - n(lost)));
     work.times(left, '÷', gauge!);
     return lengthOf(
       seamedWidth({
@@ -125,16 +125,16 @@ export const lengths = {
   SEAMSTAKE: (work, seams, taken, gauge) => {
     work.times(afterSeams(work, seams!, taken!), '÷', gauge!);
     return lengthOf(
-      seamsTake({ seams: whole(n(seams!)), taken: whole(n(taken!)), stitchesPerCm: n(gauge!) }),
+      seamAllowance({ seams: whole(n(seams!)), taken: whole(n(taken!)), stitchesPerCm: n(gauge!) }),
     );
   },
   STRAIN: (work, length, pulled, width, grams) => {
     const grown = work.say(
-      work.tell`(${pulled!} − ${length!}) ÷ ${length!}`,
+      work.words`(${pulled!} − ${length!}) ÷ ${length!}`,
       plainOf((n(pulled!) - n(length!)) / n(length!)),
     );
     return work.say(
-      work.tell`${grown} ÷ ${grams!} × ${width!}`,
+      work.words`${grown} ÷ ${grams!} × ${width!}`,
       amount(
         strainOf({ length: n(length!), stretched: n(pulled!), width: n(width!), grams: n(grams!) }),
         strain,
@@ -145,11 +145,11 @@ export const lengths = {
   LENGTHTOWORK: (work, length, pull, mass) => {
     // The length worked is in the growth too, so that it is the root of a quadratic: W + c·m·W² ÷ 2 = L.
     const root = work.say(
-      work.tell`√(1 + 2 × ${pull!} × ${mass!} × ${length!})`,
+      work.words`√(1 + 2 × ${pull!} × ${mass!} × ${length!})`,
       plainOf(Math.sqrt(1 + 2 * n(pull!) * n(mass!) * n(length!))),
     );
     return work.say(
-      work.tell`2 × ${length!} ÷ (1 + ${root})`,
+      work.words`2 × ${length!} ÷ (1 + ${root})`,
       lengthOf(lengthToWork({ length: n(length!), strain: n(pull!), mass: n(mass!) })),
     );
   },
@@ -172,11 +172,11 @@ export const lengths = {
       stretch: n(times!),
       body: n(body!),
     });
-    return work.say(work.tell`${opening} ≥ ${body!}`, truthOf(holds));
+    return work.say(work.words`${opening} ≥ ${body!}`, truthOf(holds));
   },
   LEASTTOPASS: (work, gauge, times, body) => {
     const exact = work.times(body!, '×', gauge!);
-    const relaxed = work.say(work.tell`${exact} ÷ ${times!}`, stitchesOf(n(exact) / n(times!)));
+    const relaxed = work.say(work.words`${exact} ÷ ${times!}`, stitchesOf(n(exact) / n(times!)));
     const { least } = passes({ count: 1, stitchesPerCm: n(gauge!), stretch: n(times!), body: n(body!) });
     return work.say('up to a whole stitch', stitchesOf(least), { from: work.part(relaxed) });
   },

@@ -1,7 +1,7 @@
-import type { pieces as listed } from './pieces.signature';
+import type { pieces as signature } from './pieces.signature';
 import type { DocsOf } from './function-docs';
 
-export const pieces: DocsOf<typeof listed> = {
+export const pieces: DocsOf<typeof signature> = {
   EVENROWS: { about: 'A stretch of a piece worked without shaping.', example: 'EVENROWS(ROWS(24); body)' },
   TAPERROWS: {
     about: 'A stretch of a piece that comes to another count by shaping rows spread over its length.',

@@ -58,7 +58,7 @@ function measured(work: Work, rows: Row[]): Amount {
     const { fabric } = run[0]!;
     const count = rowsOf(run.length);
     if (!fabric.heights) return work.times(count, '÷', gauges(fabric).rows);
-    return work.say(work.tell`${count}, each at the height it has in its repeat`, lengthOf(lengthIn(run)));
+    return work.say(work.words`${count}, each at the height it has in its repeat`, lengthOf(lengthIn(run)));
   });
   const all = lengthOf(lengthIn(rows));
   return lengths.length === 1 ? all : work.say(work.sum(lengths), all);
@@ -100,10 +100,10 @@ function stretchSteps(
   const [first, second] = madeOf as [Amount, Amount];
   const last = (): Amount => stitchesOf(rows.at(-1)!.count);
   const atEnds = (sign: string): TextRun[] =>
-    [first, second].filter((count) => n(count) > 0).flatMap((count) => work.tell`${sign}${count}`);
+    [first, second].filter((count) => n(count) > 0).flatMap((count) => work.words`${sign}${count}`);
   switch (stretch.kind) {
     case 'even':
-      work.say(work.tell`${from}, ${first} even`, from);
+      work.say(work.words`${from}, ${first} even`, from);
       return from;
     case 'taper': {
       const [to, over, perRow, every, before, after, order] = madeOf;
@@ -116,23 +116,23 @@ function stretchSteps(
       return first;
     case 'eachRepeat': {
       const by = { ...second, ...stitchesOf(Math.abs(stretch.by)) };
-      return work.say(work.tell`${from} ${stretch.by < 0 ? '−' : '+'} ${bare(first)} × ${by}`, last());
+      return work.say(work.words`${from} ${stretch.by < 0 ? '−' : '+'} ${bare(first)} × ${by}`, last());
     }
     case 'gather':
       gathered(work, from, first, second);
       return last();
     case 'leave':
       return work.say(
-        work.tell`${from}${atEnds(' − ')} left`,
+        work.words`${from}${atEnds(' − ')} left`,
         stitchesOf(n(from) - stretch.atStart - stretch.atEnd),
       );
     case 'add':
       return work.say(
-        work.tell`${from}${atEnds(' + ')} added`,
+        work.words`${from}${atEnds(' + ')} added`,
         stitchesOf(n(from) + stretch.atStart + stretch.atEnd),
       );
     case 'rows':
-      return work.say(work.tell`${rowsOf(stretch.counts.length)}, told one by one`, last());
+      return work.say(work.words`${rowsOf(stretch.counts.length)}, told one by one`, last());
   }
 }
 
@@ -143,9 +143,9 @@ function edgeLength(work: Work, piece: Amount, side: Amount, first?: Amount, las
   const to = last || first ? whole(n((last ?? first)!)) - 1 : Infinity;
   const edge = side.value === 'shaped' ? shapedSide(rows, from, to) : (side.value as 'left' | 'right');
   const measured = edgeMeasured(rows, edge, from, to);
-  const left = measured.stitches > 0 ? work.tell` and ${stitchesOf(measured.stitches)} left or added` : [];
+  const left = measured.stitches > 0 ? work.words` and ${stitchesOf(measured.stitches)} left or added` : [];
   return work.say(
-    work.tell`the ${edge} edge, ${rowsOf(measured.rows)}${left}, along each of its steps: across by its stitches, up by its rows`,
+    work.words`the ${edge} edge, ${rowsOf(measured.rows)}${left}, along each of its steps: across by its stitches, up by its rows`,
     lengthOf(measured.length),
   );
 }
@@ -177,8 +177,8 @@ export const pieces = {
       atStart!,
       atEnd!,
     ]),
-  COUNTEDROWS: (_work, fabric, ...told) =>
-    stretchPlan({ kind: 'rows', counts: told.map((one) => whole(n(one))) }, fabric!, told),
+  COUNTEDROWS: (_work, fabric, ...counts) =>
+    stretchPlan({ kind: 'rows', counts: counts.map((one) => whole(n(one))) }, fabric!, counts),
   PIECE: (work, worked, start, ends, ...stretches) => {
     const plan = {
       name: '',
@@ -195,7 +195,7 @@ export const pieces = {
       from = work.under(at, undefined, () => stretchSteps(work, made, from, own, plan.worked));
     });
     const text = JSON.stringify(plan);
-    return work.say(work.tell`${rowsOf(rows.length)} in all, at the end`, amount(text, 'piece'), {
+    return work.say(work.words`${rowsOf(rows.length)} in all, at the end`, amount(text, 'piece'), {
       answer: work.write(from),
       worth: worthOf(from),
     });
@@ -204,26 +204,26 @@ export const pieces = {
   PIECEROWS: (work, piece) => {
     const rows = rowsIn(piece!);
     return work.say(
-      work.tell`${counted(work, planOf(piece!).stretches, rows)}, stretch by stretch`,
+      work.words`${counted(work, planOf(piece!).stretches, rows)}, stretch by stretch`,
       rowsOf(rows.length),
     );
   },
   PIECECOUNT: (work, piece, row) => {
     const found = rowsIn(piece!)[whole(n(row!)) - 1];
     if (!found) throw new CraftError('no-rows', 'This piece has no such row.');
-    return work.say(work.tell`the stitches after row ${bare(row!)}`, stitchesOf(found.count));
+    return work.say(work.words`the stitches after row ${bare(row!)}`, stitchesOf(found.count));
   },
   PIECEEND: (work, piece) => {
     const last = rowsIn(piece!).at(-1);
     if (!last) throw new CraftError('no-rows', 'The piece has no rows yet.');
-    return work.say(work.tell`the stitches of the last row, row ${rowNumber(last)}`, stitchesOf(last.count));
+    return work.say(work.words`the stitches of the last row, row ${rowNumber(last)}`, stitchesOf(last.count));
   },
   PIECEWIDTH: (work, piece, at) => {
     const rows = rowsIn(piece!);
     const width = widthAt(rows, n(at!));
     let up = 0;
     const row = rows.find((one) => (up += one.height) >= n(at!) - 1e-9) ?? rows.at(-1)!;
-    const count = work.say(work.tell`at ${at!}, row ${rowNumber(row)}`, stitchesOf(row.count));
+    const count = work.say(work.words`at ${at!}, row ${rowNumber(row)}`, stitchesOf(row.count));
     work.times(count, '÷', gauges(row.fabric).stitches);
     return lengthOf(width);
   },
@@ -233,12 +233,12 @@ export const pieces = {
       const { fabric } = run[0]!;
       const { stitches, rows: rowsPerCm } = gauges(fabric);
       const all = work.say(
-        work.tell`${rowsOf(run.length)}, their stitches added up`,
+        work.words`${rowsOf(run.length)}, their stitches added up`,
         stitchesOf(stitchesIn(run)),
       );
-      const high = fabric.heights ? 'its row’s height' : work.tell`1 row ÷ (${rowsPerCm})`;
+      const high = fabric.heights ? 'its row’s height' : work.words`1 row ÷ (${rowsPerCm})`;
       return work.say(
-        work.tell`${all}, each 1 st ÷ (${stitches}) wide and ${high} high`,
+        work.words`${all}, each 1 st ÷ (${stitches}) wide and ${high} high`,
         areaOf(areaIn(run)),
       );
     });
@@ -254,8 +254,8 @@ export const pieces = {
       const [first, last] = [of[0]!.count, of.at(-1)!.count];
       const says =
         stretch.kind === 'even' || of.length === 1
-          ? work.tell`${rowsOf(of.length)} × ${stitchesOf(first)}`
-          : work.tell`${rowsOf(of.length)} from ${bare(stitchesOf(first))} to ${stitchesOf(last)}, added up`;
+          ? work.words`${rowsOf(of.length)} × ${stitchesOf(first)}`
+          : work.words`${rowsOf(of.length)} from ${bare(stitchesOf(first))} to ${stitchesOf(last)}, added up`;
       return [work.under(at, piece, () => work.say(says, all))];
     });
     const all = stitchesOf(stitchesIn(rows));
@@ -264,7 +264,7 @@ export const pieces = {
   STRETCHEND: (work, piece, which) => {
     const last = rowsOfStretch(piece!, which!).at(-1)!;
     return work.say(
-      work.tell`the stitches of the last row of stretch ${n(which!)}, row ${rowNumber(last)}`,
+      work.words`the stitches of the last row of stretch ${n(which!)}, row ${rowNumber(last)}`,
       stitchesOf(last.count),
     );
   },
@@ -272,8 +272,8 @@ export const pieces = {
     const own = rowsIn(piece!).filter(({ stretch }) => stretch === whole(n(which!)) - 1);
     const says =
       own.length > 1
-        ? work.tell`from row ${rowNumber(own[0]!)} to row ${rowNumber(own.at(-1)!)}`
-        : work.tell`the rows of stretch ${n(which!)}`;
+        ? work.words`from row ${rowNumber(own[0]!)} to row ${rowNumber(own.at(-1)!)}`
+        : work.words`the rows of stretch ${n(which!)}`;
     return work.say(says, rowsOf(own.length));
   },
   STRETCHLENGTH: (work, piece, which) => measured(work, rowsOfStretch(piece!, which!)),

@@ -1,7 +1,7 @@
-import type { shaping as listed } from './shaping.signature';
+import type { shaping as signature } from './shaping.signature';
 import type { DocsOf } from './function-docs';
 
-export const shaping: DocsOf<typeof listed> = {
+export const shaping: DocsOf<typeof signature> = {
   SPACING: {
     about:
       'Shaping spread evenly across one row: the plain stitches before each increase or decrease, and after the last.',

@@ -18,8 +18,8 @@ function gathered(from: number, to: number, rounds: number) {
 
 /** Where shaping falls, across a row and over rows. */
 export const shaping = {
-  SPACING: (...asked: Parameters<typeof spaced>) => inSteps(spaced(...asked).plain.map(String)),
-  SHAPINGS: (...asked: Parameters<typeof spaced>) => spaced(...asked).shapings,
+  SPACING: (...given: Parameters<typeof spaced>) => inSteps(spaced(...given).plain.map(String)),
+  SHAPINGS: (...given: Parameters<typeof spaced>) => spaced(...given).shapings,
   TAPEREVERY: (
     from: number,
     to: number,
@@ -43,11 +43,11 @@ export const shaping = {
     if (intervals.length === 0) return 'no shaping';
     return inGroups(intervals.map(shapedEvery));
   },
-  GATHER: (...asked: Parameters<typeof gathered>) =>
-    gathered(...asked)
+  GATHER: (...given: Parameters<typeof gathered>) =>
+    gathered(...given)
       .map(({ plain, count }) => `${plain} plain: ${count}`)
       .join('; '),
-  GATHERED: (...asked: Parameters<typeof gathered>) => gathered(...asked).at(-1)!.count,
+  GATHERED: (...given: Parameters<typeof gathered>) => gathered(...given).at(-1)!.count,
   SHAPEREPEATS: (count: number, repeats: number, by: number) =>
     shapeEachRepeat({ count: whole(count), repeats: whole(repeats), by: whole(by) }),
 } satisfies Record<string, TradeFunction>;

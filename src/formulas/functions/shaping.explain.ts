@@ -22,7 +22,7 @@ export function gathered(work: Work, from: Amount, to: Amount, rounds: Amount) {
   for (const { plain, count } of steps) {
     const fewer = Math.floor(n(before) / (plain + 2));
     before = work.say(
-      work.tell`${bare(before)} ÷ ${plain + 2}, whole, are ${fewer} decreases (${plain} plain, 2 together): ${bare(before)} − ${fewer}`,
+      work.words`${bare(before)} ÷ ${plain + 2}, whole, are ${fewer} decreases (${plain} plain, 2 together): ${bare(before)} − ${fewer}`,
       stitchesOf(count),
     );
   }
@@ -52,7 +52,7 @@ export const shaping = {
     });
     const sign = n(by!) < 0 ? '−' : '+';
     return work.say(
-      work.tell`${count!} ${sign} ${bare(repeats!)} × ${{ ...by!, ...stitchesOf(Math.abs(n(by!))) }}`,
+      work.words`${count!} ${sign} ${bare(repeats!)} × ${{ ...by!, ...stitchesOf(Math.abs(n(by!))) }}`,
       stitchesOf(after),
     );
   },

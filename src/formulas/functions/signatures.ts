@@ -1,5 +1,5 @@
 import { counts } from './counts.signature';
-import { doubt } from './doubt.signature';
+import { uncertainty } from './uncertainty.signature';
 import { edges } from './edges.signature';
 import type { Family, FunctionEntry, FunctionSignature } from './function-entry';
 import { lengths } from './lengths.signature';
@@ -11,20 +11,20 @@ import { yarn } from './yarn.signature';
 export { families } from './function-entry';
 export type { Argument, Family, FunctionEntry } from './function-entry';
 
-const listed: Readonly<Record<Family, readonly FunctionSignature[]>> = {
+const byGroup: Readonly<Record<Family, readonly FunctionSignature[]>> = {
   Lengths: lengths,
   'Counts and repeats': counts,
   Shaping: shaping,
   'Edges and joins': edges,
   Pieces: pieces,
   'Yarn and time': yarn,
-  'Give or take': doubt,
+  'Give or take': uncertainty,
   "The standard's": standard,
 };
 
 /** The functions a formula may use, family by family. */
-export const functions: readonly FunctionEntry[] = (Object.keys(listed) as Family[]).flatMap((family) =>
-  listed[family].map((entry) => ({
+export const functions: readonly FunctionEntry[] = (Object.keys(byGroup) as Family[]).flatMap((family) =>
+  byGroup[family].map((entry) => ({
     ...entry,
     family,
     of: family === "The standard's" ? ('the standard' as const) : ('the trade' as const),

@@ -14,7 +14,7 @@ export function spaced(
   const [larger, smaller] = from > to ? [plan.from, plan.to] : [plan.to, plan.from];
   const kind = found.kind === 'none' ? 'shapings' : `${found.kind}s`;
   const named = found.shapings === 1 ? kind.slice(0, -1) : kind;
-  const shapings = work.say(work.tell`${larger} − ${smaller}`, plainOf(found.shapings), {
+  const shapings = work.say(work.words`${larger} − ${smaller}`, plainOf(found.shapings), {
     answer: `${found.shapings} ${named}`,
   });
   if (found.shapings === 0) return found;
@@ -23,9 +23,9 @@ export function spaced(
     const plain = from - used;
     const left = used > 0 ? stitchesOf(plain) : plan.from;
     const gaps = [{ text: `${found.shapings + 1} gaps` }];
-    withRemainder(work, work.tell`${left} left plain`, gaps, plain, found.shapings + 1);
+    withRemainder(work, work.words`${left} left plain`, gaps, plain, found.shapings + 1);
   } else {
-    withRemainder(work, plan.from, work.tell`${shapings}, a segment to each`, from, found.shapings);
+    withRemainder(work, plan.from, work.words`${shapings}, a segment to each`, from, found.shapings);
   }
   return found;
 }

@@ -1,7 +1,7 @@
-import type { standard as listed } from './standard.signature';
+import type { standard as signature } from './standard.signature';
 import type { DocsOf } from './function-docs';
 
-export const standard: DocsOf<typeof listed> = {
+export const standard: DocsOf<typeof signature> = {
   IF: {
     about: 'One result where a condition holds, another where it does not.',
     example: 'IF(bust > CM(110); STS(4); STS(2))',

@@ -6,12 +6,12 @@ import type { TradeFunction } from './trade-function';
  * 62.99999999999999 and would lose a stitch. Definitions: OASIS OpenDocument 1.3, part 4 (OpenFormula), 6.16 and 6.17.
  */
 
-function toPlaces(value: number, places: number, rounded: (size: number) => number): number {
-  const scale = 10 ** roundDown(places);
+function toDecimals(value: number, decimals: number, rounded: (size: number) => number): number {
+  const scale = 10 ** roundDown(decimals);
   const size = rounded(Math.abs(value) * scale) / scale;
   if (!Number.isFinite(size)) {
-    throw new CraftError('too-many-places', 'A number cannot be rounded to {places} decimal places.', {
-      places,
+    throw new CraftError('too-many-places', 'A number cannot be rounded to {decimals} decimal places.', {
+      decimals,
     });
   }
   return value < 0 ? -size : size;
@@ -20,9 +20,9 @@ function toPlaces(value: number, places: number, rounded: (size: number) => numb
 /** Rounding as the standard has it, and what is left over, and the square root. */
 export const standard = {
   INT: (value: number) => roundDown(value),
-  ROUND: (value: number, places: number = 0) => toPlaces(value, places, roundNearest),
-  ROUNDUP: (value: number, places: number = 0) => toPlaces(value, places, roundUp),
-  ROUNDDOWN: (value: number, places: number = 0) => toPlaces(value, places, roundDown),
+  ROUND: (value: number, decimals: number = 0) => toDecimals(value, decimals, roundNearest),
+  ROUNDUP: (value: number, decimals: number = 0) => toDecimals(value, decimals, roundUp),
+  ROUNDDOWN: (value: number, decimals: number = 0) => toDecimals(value, decimals, roundDown),
   MOD: (value: number, divisor: number) => {
     if (divisor === 0)
       throw new CraftError('division-by-zero', 'Nothing is left over from a division by zero.');

@@ -6,7 +6,7 @@ import type { Shows } from '../../explain/work';
 const extreme =
   (called: string, of: (...numbers: number[]) => number): Shows =>
   (work, ...given) =>
-    work.say(work.tell`${called} of ${work.joined(given, ', ')}`, {
+    work.say(work.words`${called} of ${work.joined(given, ', ')}`, {
       ...given[0]!,
       value: of(...given.map(n)),
     });
@@ -14,11 +14,13 @@ const extreme =
 /** Rounding, as the sheet has it: OASIS OpenDocument 1.3, part 4, 6.17, after the trade's float edge. */
 const rounding =
   (called: string, rounded: (size: number) => number): Shows =>
-  (work, given, places) => {
-    const scale = 10 ** (places ? roundDown(n(places)) : 0);
+  (work, given, decimals) => {
+    const scale = 10 ** (decimals ? roundDown(n(decimals)) : 0);
     const size = rounded(Math.abs(n(given!)) * scale) / scale;
     const to =
-      !places || n(places) === 0 ? 'whole' : `${n(places)} decimal ${n(places) === 1 ? 'place' : 'places'}`;
+      !decimals || n(decimals) === 0
+        ? 'whole'
+        : `${n(decimals)} decimal ${n(decimals) === 1 ? 'place' : 'places'}`;
     const says = to === 'whole' ? `${called} to a whole number` : `${called} to ${to}`;
     return work.say(says, { ...given!, value: n(given!) < 0 ? -size : size }, { from: work.part(given!) });
   };
@@ -36,18 +38,18 @@ const every =
 export const standard = {
   AND: every('and', (truths) => truths.every(Boolean)),
   OR: every('or', (truths) => truths.some(Boolean)),
-  NOT: (work, given) => work.say(work.tell`not ${given!}`, truthOf(given!.value !== true)),
+  NOT: (work, given) => work.say(work.words`not ${given!}`, truthOf(given!.value !== true)),
   MIN: extreme('the least', Math.min),
   MAX: extreme('the greatest', Math.max),
   SUM: (work, ...given) =>
     work.say(work.sum(given), { ...given[0]!, value: given.reduce((sum, one) => sum + n(one), 0) }),
   AVERAGE: (work, ...given) =>
-    work.say(work.tell`(${work.sum(given)}) ÷ ${given.length}`, {
+    work.say(work.words`(${work.sum(given)}) ÷ ${given.length}`, {
       ...given[0]!,
       value: given.reduce((sum, one) => sum + n(one), 0) / given.length,
     }),
   ABS: (work, given) =>
-    work.say(work.tell`${given!}, without its sign`, { ...given!, value: Math.abs(n(given!)) }),
+    work.say(work.words`${given!}, without its sign`, { ...given!, value: Math.abs(n(given!)) }),
   INT: (work, given) =>
     work.say(
       'down to a whole number',
@@ -61,11 +63,11 @@ export const standard = {
     if (n(by!) === 0)
       throw new CraftError('division-by-zero', 'Nothing is left over from a division by zero.');
     const value = whole(n(given!) - n(by!) * roundDown(n(given!) / n(by!)));
-    return work.say(work.tell`left over from ${given!} ÷ ${by!}`, { ...given!, value });
+    return work.say(work.words`left over from ${given!} ÷ ${by!}`, { ...given!, value });
   },
   SQRT: (work, given) => {
     if (n(given!) < 0) throw new CraftError('negative', 'There is no square root of a number below zero.');
-    return work.say(work.tell`√(${given!})`, amount(Math.sqrt(n(given!)), rootOf(given!.unit)));
+    return work.say(work.words`√(${given!})`, amount(Math.sqrt(n(given!)), rootOf(given!.unit)));
   },
   TRUE: () => truthOf(true),
   FALSE: () => truthOf(false),

@@ -21,45 +21,46 @@ export interface TaperRequest {
  * of it depends on the side of the first row, which only moves a shaping row inside its interval (and a formula counts
  * from a right-side row).
  */
-export function tapered(work: Work, asked: TaperRequest): Amount {
-  const { every, order } = asked;
+export function tapered(work: Work, request: TaperRequest): Amount {
+  const { every, order } = request;
   const [from, to, over, perRow, before, after] = [
-    asked.from,
-    asked.to,
-    asked.over,
-    asked.perRow,
-    asked.before,
-    asked.after,
+    request.from,
+    request.to,
+    request.over,
+    request.perRow,
+    request.before,
+    request.after,
   ].map((one) => whole(numberIn(one))) as [number, number, number, number, number, number];
   const { intervals, shapingRows } = taper({ from, to, over, perRow, every, before, after, order });
   const by = Math.abs(from - to);
   const more = from > to ? 'fewer' : 'more';
   if (shapingRows.length === 0)
-    return work.say(work.tell`${asked.from} to ${asked.to}`, textOf('no shaping'));
-  const change = work.say(work.tell`from ${asked.from} to ${asked.to}`, stitchesOf(by), {
+    return work.say(work.words`${request.from} to ${request.to}`, textOf('no shaping'));
+  const change = work.say(work.words`from ${request.from} to ${request.to}`, stitchesOf(by), {
     answer: `${work.write(stitchesOf(by))} ${more}`,
   });
   const shapings = work.say(
-    work.tell`${change} ÷ ${asked.perRow} a shaping row`,
+    work.words`${change} ÷ ${request.perRow} a shaping row`,
     plainOf(shapingRows.length),
     { answer: `${shapingRows.length} shaping ${shapingRows.length === 1 ? 'row' : 'rows'}` },
   );
   const all = over - before - after;
-  let room = asked.over;
-  const plain = [asked.before, asked.after].filter((rows) => numberIn(rows) > 0);
-  if (plain.length > 0) room = work.say(work.tell`${room} − ${work.joined(plain, ' − ')} plain`, rowsOf(all));
+  let room = request.over;
+  const plain = [request.before, request.after].filter((rows) => numberIn(rows) > 0);
+  if (plain.length > 0)
+    room = work.say(work.words`${room} − ${work.joined(plain, ' − ')} plain`, rowsOf(all));
   let units = all;
-  let parts = work.tell`${room}`;
+  let parts = work.words`${room}`;
   if (every === 2) {
     const pairs = Math.floor(all / every);
     units = Math.max(pairs, shapingRows.length);
     // With a right-side row at either end there is one right-side row more than there are pairs.
     parts =
       units > pairs
-        ? work.tell`${work.say(work.tell`right-side rows of ${room}`, plainOf(units))} right-side rows`
-        : work.tell`${work.say(work.tell`${room} ÷ 2, right-side rows only`, plainOf(units))} pairs of rows`;
+        ? work.words`${work.say(work.words`right-side rows of ${room}`, plainOf(units))} right-side rows`
+        : work.words`${work.say(work.words`${room} ÷ 2, right-side rows only`, plainOf(units))} pairs of rows`;
   }
-  withRemainder(work, parts, work.tell`${shapings}`, units, shapingRows.length);
+  withRemainder(work, parts, work.words`${shapings}`, units, shapingRows.length);
   const text = inGroups(intervals.map(shapedEvery));
   return work.say('so shape', textOf(text));
 }

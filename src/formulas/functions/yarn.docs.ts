@@ -1,7 +1,7 @@
-import type { yarn as listed } from './yarn.signature';
+import type { yarn as signature } from './yarn.signature';
 import type { DocsOf } from './function-docs';
 
-export const yarn: DocsOf<typeof listed> = {
+export const yarn: DocsOf<typeof signature> = {
   GRAMS: { about: 'A weight in grams.', example: 'GRAMS(50)' },
   YARNGRAMS: {
     about:

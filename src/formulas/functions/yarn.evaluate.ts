@@ -42,6 +42,6 @@ export const yarn = {
   },
   // Nor does the length of each change how many pieces there are.
   NOTIONS: (sites: number, every: number, startAt: number) => notions(sites, every, startAt, 1).pieces,
-  NOTIONLENGTH: (...asked: Parameters<typeof notions>) => whole(notions(...asked).metres * cmPerMetre),
+  NOTIONLENGTH: (...given: Parameters<typeof notions>) => whole(notions(...given).metres * cmPerMetre),
   WORKHOURS: (stitches: number, perMinute: number) => timeFor({ stitches: whole(stitches), perMinute }).hours,
 } satisfies Record<string, TradeFunction>;

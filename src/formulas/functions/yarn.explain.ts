@@ -22,7 +22,7 @@ function sites(work: Work, given: readonly Amount[]): Amount {
   const [all, every, first] = given.map((one) => whole(n(one)));
   const { pieces } = notionsFor({ sites: all!, everyNth: every!, startAt: first!, lengthEach: 1 });
   const [a, e, f] = given.map(bare);
-  return work.say(work.tell`(${a!} − ${f!}) ÷ ${e!}, whole, + 1`, plainOf(pieces));
+  return work.say(work.words`(${a!} − ${f!}) ÷ ${e!}, whole, + 1`, plainOf(pieces));
 }
 
 export const yarn = {
@@ -30,7 +30,7 @@ export const yarn = {
   YARNGRAMS: (work, area, swatchArea, swatchGrams, given) => {
     const reserve = given ?? percentOf(0.1);
     const unreserved = work.say(
-      work.tell`${area!} × ${swatchGrams!} / ${swatchArea!}`,
+      work.words`${area!} × ${swatchGrams!} / ${swatchArea!}`,
       gramsOf((n(area!) * n(swatchGrams!)) / n(swatchArea!)),
     );
     const { grams } = yarnFor({
@@ -39,7 +39,7 @@ export const yarn = {
       reserve: n(reserve),
     });
     return work.say(
-      work.tell`${unreserved}${work.plus({ ...reserve, ...percentOf(n(reserve)) })} in reserve`,
+      work.words`${unreserved}${work.plus({ ...reserve, ...percentOf(n(reserve)) })} in reserve`,
       gramsOf(grams),
     );
   },
@@ -51,7 +51,7 @@ export const yarn = {
   YARNMETRES: (work, grams, ball, length) => {
     const { metres } = pooled(n(grams!), { grams: n(ball!), metres: n(length!) / cmPerMetre });
     return work.say(
-      work.tell`${grams!} × ${{ ...length!, ...metresOf(n(length!)) }} / ${ball!}`,
+      work.words`${grams!} × ${{ ...length!, ...metresOf(n(length!)) }} / ${ball!}`,
       metresOf(whole(metres * cmPerMetre)),
     );
   },
@@ -60,7 +60,7 @@ export const yarn = {
     const found = yarnWeightsFor({ stitchesPerCm: n(gauge!), fabric: key });
     const text = found.map(({ number, name }) => `${number} ${name}`).join(' or ') || 'none';
     return work.say(
-      work.tell`${gauge!} in ${String(fabric!.value)}, among the published ranges`,
+      work.words`${gauge!} in ${String(fabric!.value)}, among the published ranges`,
       textOf(text),
     );
   },
@@ -74,21 +74,21 @@ export const yarn = {
       lengthEach: n(each!),
       waste: waste ? n(waste) : 0,
     });
-    const wasteless = work.say(work.tell`${pieces} × ${each!}`, lengthOf(n(pieces) * n(each!)));
+    const wasteless = work.say(work.words`${pieces} × ${each!}`, lengthOf(n(pieces) * n(each!)));
     const result = metresOf(whole(metres * cmPerMetre));
     if (!waste || n(waste) === 0) return result;
     return work.say(
-      work.tell`${wasteless}${work.plus({ ...waste, ...percentOf(n(waste)) })} for waste`,
+      work.words`${wasteless}${work.plus({ ...waste, ...percentOf(n(waste)) })} for waste`,
       result,
     );
   },
   WORKHOURS: (work, stitches, perMinute) => {
     const minutes = work.say(
-      work.tell`${stitches!} ÷ ${perMinute!} a minute`,
+      work.words`${stitches!} ÷ ${perMinute!} a minute`,
       plainOf(n(stitches!) / n(perMinute!)),
       { answer: `${work.write(plainOf(n(stitches!) / n(perMinute!)))} minutes` },
     );
     const { hours } = timeFor({ stitches: whole(n(stitches!)), perMinute: n(perMinute!) });
-    return work.say(work.tell`${minutes} ÷ 60`, plainOf(hours));
+    return work.say(work.words`${minutes} ÷ 60`, plainOf(hours));
   },
 } satisfies Record<string, Shows>;

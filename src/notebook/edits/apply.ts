@@ -3,7 +3,7 @@ import { outputsOf } from '../kinds';
 import { added, changed, duplicated, moved, renamed } from './cells';
 import type { Applied, Edit } from './edit';
 import { classSheetSet } from './class-sheet';
-import { gone, inSections, shifted, withCell } from './places';
+import { gone, inSections, shifted, withCell } from './with-cell';
 import { sectionEdited } from './sections';
 import { sizeAdded, sizesTaken } from './sizes';
 import { whatIfEdited } from './what-ifs';

@@ -3,7 +3,7 @@ import { renameIn, sameName } from '../../formulas';
 import { mapFormulas } from '../kinds';
 import { namesOf, withFreeName, wrongName } from '../names';
 import { mostCells, type Applied } from './edit';
-import { gone, inSections, replaced } from './places';
+import { gone, inSections, replaced } from './with-cell';
 
 /** A cell under another name, which every formula that uses it follows. */
 export function renamed(notebook: Notebook, id: string, name: string): Applied {

@@ -7,9 +7,9 @@ export function classSheetSet(notebook: Notebook, sheet: ClassSheet | null): App
   if (!sheet) return { notebook: rest };
   const seen = new Set<string>();
   const results = sheet.results.flatMap((result) => {
-    const place = JSON.stringify([result.cell, result.key]);
-    if (seen.has(place)) return [];
-    seen.add(place);
+    const key = JSON.stringify([result.cell, result.key]);
+    if (seen.has(key)) return [];
+    seen.add(key);
     const { back = 0, ...where } = result;
     return [back > 0 ? { ...where, back: Math.min(Math.floor(back), furthestBack) } : where];
   });

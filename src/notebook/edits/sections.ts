@@ -3,7 +3,7 @@ import { sameName } from '../../formulas';
 import { namesOf } from '../names';
 import { added, copyOf, following } from './cells';
 import type { Applied, Edit } from './edit';
-import { inSections, shifted } from './places';
+import { inSections, shifted } from './with-cell';
 
 type SectionEdit = Extract<Edit, { section: unknown }> & { do: `${string} section` };
 

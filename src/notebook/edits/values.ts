@@ -4,7 +4,7 @@ import type { Input } from '../kind';
 import { inputsOf, kindOf } from '../kinds';
 import { wrongValue } from '../constraint';
 import type { Applied } from './edit';
-import { withCell } from './places';
+import { withCell } from './with-cell';
 
 export function withInput(
   notebook: Notebook,

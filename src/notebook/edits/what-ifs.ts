@@ -24,7 +24,7 @@ export function whatIfEdited(notebook: Notebook, edit: WhatIfEdit): Applied {
   const whatIf = whatIfs.find(({ id }) => id === edit.whatIf);
   if (!whatIf) return { refused: 'That what-if is no longer in the notebook.' };
   const others = whatIfs.filter((one) => one !== whatIf);
-  const become = (next: WhatIf): Applied =>
+  const changeTo = (next: WhatIf): Applied =>
     put(
       notebook,
       whatIfs.map((one) => (one === whatIf ? next : one)),
@@ -34,15 +34,17 @@ export function whatIfEdited(notebook: Notebook, edit: WhatIfEdit): Applied {
       return put(notebook, others);
     case 'rename what-if': {
       const name = named(edit.name);
-      return name ? become({ ...whatIf, name }) : { refused: 'A what-if needs a name, such as 7.5 mm hook.' };
+      return name
+        ? changeTo({ ...whatIf, name })
+        : { refused: 'A what-if needs a name, such as 7.5 mm hook.' };
     }
     case 'switch what-if':
-      return edit.on && isFull(whatIf) ? { refused: fullyOn } : become({ ...whatIf, on: edit.on });
+      return edit.on && isFull(whatIf) ? { refused: fullyOn } : changeTo({ ...whatIf, on: edit.on });
     case 'change what-if': {
       const { change } = edit;
       const wrong = withChanges(notebook, [change]).refused[0];
       if (wrong) return { refused: wrong.sentence };
-      const at = whatIf.changes.findIndex((one) => isSamePlace(one, change));
+      const at = whatIf.changes.findIndex((one) => isSameRef(one, change));
       // What goes in for all sizes, or is a formula, leaves nothing of what went in for one.
       const kept = whatIf.changes.filter((one, index) =>
         index === at || (change.size === null && one.cell === change.cell && one.key === change.key)
@@ -50,12 +52,12 @@ export function whatIfEdited(notebook: Notebook, edit: WhatIfEdit): Applied {
           : true,
       );
       if (kept.length >= mostChanges) return { refused: `A what-if has at most ${mostChanges} changes.` };
-      return become({ ...whatIf, changes: at < 0 ? [...kept, change] : kept.toSpliced(at, 0, change) });
+      return changeTo({ ...whatIf, changes: at < 0 ? [...kept, change] : kept.toSpliced(at, 0, change) });
     }
     case 'take out of what-if':
-      return become({
+      return changeTo({
         ...whatIf,
-        changes: whatIf.changes.filter((one) => !isSamePlace(one, edit.change)),
+        changes: whatIf.changes.filter((one) => !isSameRef(one, edit.change)),
       });
     case 'make what-if': {
       const { notebook: made, refused } = withChanges(notebook, whatIf.changes);
@@ -65,7 +67,7 @@ export function whatIfEdited(notebook: Notebook, edit: WhatIfEdit): Applied {
 }
 
 /** Whether two changes are of the same value, so that one takes the place of the other. */
-function isSamePlace(
+function isSameRef(
   one: Pick<Change, 'cell' | 'key' | 'size'>,
   other: Pick<Change, 'cell' | 'key' | 'size'>,
 ): boolean {

@@ -83,7 +83,7 @@ export const fit: Kind<RepeatFit> = {
             label: 'Turning chain',
             unit: stitches,
             entry: cell.chain.turning,
-            must: { whole: true as const, least: 0 },
+            constraint: { whole: true as const, least: 0 },
           },
         ]
       : []),

@@ -36,17 +36,17 @@ const fields: Record<Exclude<PieceStretch['kind'], 'rows'>, Field[]> = {
   add: atEnds,
 };
 
-interface StretchPlace {
+interface StretchRef {
   readonly field: Omit<Field, 'field'>;
   readonly key: string;
   readonly entry: Entry;
 }
 
 /** Where the entries of a stretch stand. Rows counted one by one are `counts.0`, `counts.1` and so on. */
-function placesOf(stretch: PieceStretch): StretchPlace[] {
+function refsOf(stretch: PieceStretch): StretchRef[] {
   if (stretch.kind === 'rows') {
     return stretch.counts.map((entry, at) => ({
-      field: { called: `row_${at + 1}`, label: `Row ${at + 1}`, unit: stitches, must: some },
+      field: { called: `row_${at + 1}`, label: `Row ${at + 1}`, unit: stitches, constraint: some },
       key: `counts.${at}`,
       entry,
     }));
@@ -59,7 +59,7 @@ function placesOf(stretch: PieceStretch): StretchPlace[] {
 }
 
 function stretchInputs(cell: PieceCell, stretch: PieceStretch): Input[] {
-  return placesOf(stretch).map(({ field: { called, ...rest }, key, entry }) => ({
+  return refsOf(stretch).map(({ field: { called, ...rest }, key, entry }) => ({
     ...rest,
     label:
       cell.worked === 'round'
@@ -103,7 +103,7 @@ function withEntries(stretch: PieceStretch, change: (entry: Entry, key: string) 
   if (stretch.kind === 'rows') {
     return { ...stretch, counts: stretch.counts.map((entry, at) => change(entry, `counts.${at}`)) };
   }
-  const changed = placesOf(stretch).map(({ key, entry }) => [key, change(entry, key)] as const);
+  const changed = refsOf(stretch).map(({ key, entry }) => [key, change(entry, key)] as const);
   return { ...stretch, ...Object.fromEntries(changed) };
 }
 

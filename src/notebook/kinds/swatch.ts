@@ -15,14 +15,14 @@ function readingName(cell: Swatch, counted: Counted, part: string, index: number
   return numbered(`${cell.name}_${counted}_${part}`, index);
 }
 
-interface ReadingPlace {
+interface ReadingEntry {
   readonly reading: SwatchReading;
   readonly key: string;
   readonly names: { readonly count: string; readonly over: string };
   readonly when: string;
 }
 
-function placesOf(cell: Swatch, counted: Counted): ReadingPlace[] {
+function refsOf(cell: Swatch, counted: Counted): ReadingEntry[] {
   return cell[field[counted]].map((entry, index) => ({
     reading: entry,
     key: `${counted}.${index}`,
@@ -34,7 +34,7 @@ function placesOf(cell: Swatch, counted: Counted): ReadingPlace[] {
   }));
 }
 
-function asWorkedPlace(cell: Swatch, counted: Counted): ReadingPlace[] {
+function asWorkedReading(cell: Swatch, counted: Counted): ReadingEntry[] {
   if (!cell.asWorked) return [];
   return [
     {
@@ -49,31 +49,31 @@ function asWorkedPlace(cell: Swatch, counted: Counted): ReadingPlace[] {
   ];
 }
 
-function readingInputs(counted: Counted, place: ReadingPlace): Input[] {
+function readingInputs(counted: Counted, reading: ReadingEntry): Input[] {
   return [
     {
-      key: `${place.key}.count`,
-      name: place.names.count,
-      label: `${counted === 'sts' ? 'Stitches' : 'Rows'} counted${place.when}`,
+      key: `${reading.key}.count`,
+      name: reading.names.count,
+      label: `${counted === 'sts' ? 'Stitches' : 'Rows'} counted${reading.when}`,
       unit: counted === 'sts' ? stitches : rows,
-      entry: place.reading.count,
+      entry: reading.reading.count,
       constraint: { above: 0 },
       shared: true,
     },
     {
-      key: `${place.key}.over`,
-      name: place.names.over,
-      label: `Length the ${field[counted]} were counted over${place.when}`,
+      key: `${reading.key}.over`,
+      name: reading.names.over,
+      label: `Length the ${field[counted]} were counted over${reading.when}`,
       unit: length,
-      entry: place.reading.over,
+      entry: reading.reading.over,
       constraint: { above: 0 },
       shared: true,
     },
   ];
 }
 
-const readingArguments = (places: readonly ReadingPlace[]): string =>
-  places.flatMap(({ names }) => [names.count, names.over]).join('; ');
+const readingArguments = (readings: readonly ReadingEntry[]): string =>
+  readings.flatMap(({ names }) => [names.count, names.over]).join('; ');
 
 type PartKey = 'weighed' | 'pulled' | 'hung';
 interface PartField {
@@ -105,15 +105,15 @@ const partKeys = Object.keys(parts) as PartKey[];
 
 function partInputs(cell: Swatch): Input[] {
   return partKeys.flatMap((part) => {
-    const told = cell[part] as Readonly<Record<string, Entry>> | undefined;
-    if (!told) return [];
+    const entries = cell[part] as Readonly<Record<string, Entry>> | undefined;
+    if (!entries) return [];
     return parts[part].map(({ field: name, called, label, unit }) => ({
       key: `${part}.${name}`,
       name: `${cell.name}_${called}`,
       label,
       unit,
-      entry: told[name]!,
-      must: { above: 0 },
+      entry: entries[name]!,
+      constraint: { above: 0 },
       shared: true as const,
     }));
   });
@@ -126,7 +126,7 @@ function heightInputs(cell: Swatch): Input[] {
     label: `Height of row ${index + 1}`,
     unit: length,
     entry,
-    must: { above: 0 },
+    constraint: { above: 0 },
     shared: true,
   }));
 }
@@ -138,13 +138,13 @@ function partOutputs(cell: Swatch): Output[] {
     made.push({ key, name: own(key), label, unit, formula, shown: 'line' });
   };
   for (const counted of counts) {
-    const places = asWorkedPlace(cell, counted);
-    if (places.length > 0) {
+    const readings = asWorkedReading(cell, counted);
+    if (readings.length > 0) {
       add(
         `${counted}_as_worked`,
         `${gaugeLabels[counted]} as worked`,
         gauges[counted],
-        `GAUGE(${readingArguments(places)})`,
+        `GAUGE(${readingArguments(readings)})`,
       );
     }
   }
@@ -175,9 +175,9 @@ function partOutputs(cell: Swatch): Output[] {
 }
 
 /** How sure each gauge is, for give or take. */
-function doubtOutputs(cell: Swatch): Output[] {
+function uncertaintyOutputs(cell: Swatch): Output[] {
   return counts.flatMap((counted): Output[] => {
-    const values = readingArguments(placesOf(cell, counted));
+    const values = readingArguments(refsOf(cell, counted));
     return [
       {
         key: `${counted}_uncertainty`,
@@ -219,8 +219,8 @@ export const swatch: Kind<Swatch> = {
   }),
   inputs: (cell) => [
     ...counts.flatMap((counted) =>
-      [...placesOf(cell, counted), ...asWorkedPlace(cell, counted)].flatMap((place) =>
-        readingInputs(counted, place),
+      [...refsOf(cell, counted), ...asWorkedReading(cell, counted)].flatMap((reading) =>
+        readingInputs(counted, reading),
       ),
     ),
     ...partInputs(cell),
@@ -232,7 +232,7 @@ export const swatch: Kind<Swatch> = {
       name: `${cell.name}_${counted}`,
       label: gaugeLabels[counted],
       unit: gauges[counted],
-      formula: `GAUGE(${readingArguments(placesOf(cell, counted))})`,
+      formula: `GAUGE(${readingArguments(refsOf(cell, counted))})`,
       shown: 'line',
     })),
     {
@@ -244,7 +244,7 @@ export const swatch: Kind<Swatch> = {
       shown: 'none',
     },
     ...partOutputs(cell),
-    ...doubtOutputs(cell),
+    ...uncertaintyOutputs(cell),
   ],
   put: (cell, key, entry) => {
     const [first, second, third] = key.split('.') as [string, string, string | undefined];
@@ -279,9 +279,9 @@ export const swatch: Kind<Swatch> = {
     }
     if (cell.heights) mapped['heights'] = cell.heights.map((entry) => mapEntry(entry, change));
     for (const part of partKeys) {
-      const told = cell[part];
-      if (!told) continue;
-      const entries = Object.entries(told).map(
+      const readings = cell[part];
+      if (!readings) continue;
+      const entries = Object.entries(readings).map(
         ([name, entry]) => [name, mapEntry(entry as Entry, change)] as const,
       );
       mapped[part] = Object.fromEntries(entries);

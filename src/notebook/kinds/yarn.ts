@@ -28,7 +28,7 @@ export const yarn: Kind<YarnCell> = {
       label: `Area in ${use.fabric}`,
       unit: area,
       entry: use.area,
-      must: { least: 0 },
+      constraint: { least: 0 },
     })),
     {
       key: 'reserve',

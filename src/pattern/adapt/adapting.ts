@@ -65,7 +65,7 @@ const wrapped = { stitches: 'STS', rows: 'ROWS', length: 'CM', mass: 'GRAMS', nu
 
 /** A cell that holds a printed size list, and gives the number of the size that is taken. Its name. */
 export function statedCell(
-  { collector: collector, sections }: Adapting,
+  { collector, sections }: Adapting,
   of: { values: PerSize; unit: keyof typeof wrapped; size: SizeFor; label: string; name: string },
 ): Cell {
   const same = of.values.every((value) => value !== null && value === of.values[0]);

@@ -3,7 +3,7 @@ import { statedCell } from './adapting';
 import { fabricOf } from './fabrics';
 import { underarmName } from './left-stitches';
 import type { Making } from './making';
-import { besides, rowsCell } from './numbers';
+import { furtherNumbers, rowsCell } from './numbers';
 import { rowsIn, type GarmentPart } from './parts';
 import { shortName } from './cell-collector';
 
@@ -21,7 +21,7 @@ export function pickedUpAlongArmhole(
   what: string,
 ): Cell | undefined {
   const { adapting, fabrics, scales, parts } = making;
-  const { pattern, sections, collector: collector } = adapting;
+  const { pattern, sections, collector } = adapting;
   const { label } = part.piece;
   if (part !== parts.pickedUp?.part || !parts.body) return undefined;
   const { pick, of, withUnderarm } = parts.pickedUp;
@@ -48,7 +48,7 @@ export function pickedUpAlongArmhole(
     'Rows of the armhole',
     'my_armhole_rows',
   );
-  besides(adapting, label, 'rows of one side of the armhole', printedRows, armhole);
+  furtherNumbers(adapting, label, 'rows of one side of the armhole', printedRows, armhole);
   const left = withUnderarm ? underarmName(making) : undefined;
   const wanted = `${asPrinted.name} * ${scales.across('arm', fabricOf(part, fabrics))}`;
   const side = collector.put(
@@ -71,8 +71,8 @@ export function pickedUpAlongArmhole(
     sections.again,
     formula('in so many rows', `PICKUPROWS(${ratio})`, { name: 'my_pick_of' }),
   );
-  besides(adapting, label, 'picked up, about', printedPick, myPick);
-  besides(adapting, label, 'in so many rows', printedOf, myOf);
+  furtherNumbers(adapting, label, 'picked up, about', printedPick, myPick);
+  furtherNumbers(adapting, label, 'in so many rows', printedOf, myOf);
   const along = (name: string, of: string): EdgePart => ({
     kind: 'rows',
     name,
@@ -106,6 +106,6 @@ export function pickedUpAlongArmhole(
       },
     ),
   );
-  besides(adapting, label, what, asPrinted, edge);
+  furtherNumbers(adapting, label, what, asPrinted, edge);
   return edge;
 }

@@ -8,7 +8,7 @@ import type { Wish } from './wish';
 import type { Wishes } from './wishes';
 
 /** Bands and overlaps that are in the pattern's measurement and not in its pieces: beyond it, widths do not add up to it. */
-const mostBeside = 2.5;
+const mostApart = 2.5;
 
 /** A width of the garment: the pieces that make it, with their counts in the pattern's sizes. */
 interface Width {
@@ -32,7 +32,7 @@ interface WidthPiece {
  * not, such as bands, nothing is put: the sum would be another measurement.
  */
 export function putAsMade(
-  { collector: collector, sections, pattern }: Adapting,
+  { collector, sections, pattern }: Adapting,
   parts: Parts,
   made: readonly MadePart[],
   wishes: Wishes,
@@ -47,7 +47,7 @@ export function putAsMade(
     );
     const meets = (cm: number | null, size: number): boolean => {
       const count = counted[size] ?? null;
-      return cm === null || (count !== null && Math.abs(count / gauge - cm) <= mostBeside);
+      return cm === null || (count !== null && Math.abs(count / gauge - cm) <= mostApart);
     };
     if (!wish?.values.every(meets)) continue;
     const within = `MAX(CM(1); (${pieces.map(stepOf).join(' + ')}) / ${main.mine}_sts / 2)`;

@@ -29,7 +29,7 @@ export interface OwnSwatch {
 
 /** Two swatches for each gauge that the pattern states: the pattern's, and one's own, which begins as a copy of it. */
 export function fabricsOf(adapting: Adapting, own?: OwnSwatch): Fabrics {
-  const { pattern, collector: collector, sections } = adapting;
+  const { pattern, collector, sections } = adapting;
   const stated: readonly (StatedGauge | undefined)[] =
     pattern.gauges.length > 0 ? pattern.gauges : [undefined];
   const made = stated.map((gauge, at): Fabric => {

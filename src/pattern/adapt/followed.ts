@@ -2,7 +2,7 @@ import { capital } from '../../format';
 import { formula } from '../../notebook';
 import { listOf, type Adapting } from './adapting';
 import type { Fabric } from './fabrics';
-import { besides } from './numbers';
+import { furtherNumbers } from './numbers';
 import type { Wish } from './wish';
 import type { Wishes } from './wishes';
 
@@ -10,8 +10,8 @@ import type { Wishes } from './wishes';
  * What the pattern comes to where it is followed stitch for stitch and row for row with one's own swatch: widths, lengths,
  * and which size would then be nearest.
  */
-export function putFollowed(adapting: Adapting, wishes: Wishes, { printed, mine }: Fabric): void {
-  const { pattern, collector: collector, sections, beside } = adapting;
+export function putAdapted(adapting: Adapting, wishes: Wishes, { printed, mine }: Fabric): void {
+  const { pattern, collector, sections, beside } = adapting;
   const names = pattern.sizes.map((one) => `"${one.replaceAll('"', '')}"`).join('; ');
   const both = [
     [wishes.bust, 'bust', 'sts'],
@@ -55,7 +55,7 @@ export function putFollowed(adapting: Adapting, wishes: Wishes, { printed, mine 
     );
     const stated = adapting.sections.printed.find((cell) => cell.name === wish.stated);
     const wanted = adapting.sections.wishes.find((cell) => cell.name === wish.wanted);
-    if (stated && wanted) besides(adapting, 'Measurements wanted', capital(what), stated, wanted);
+    if (stated && wanted) furtherNumbers(adapting, 'Measurements wanted', capital(what), stated, wanted);
     if (stated)
       beside.push({
         group: 'Followed with my swatch, without fitting again',

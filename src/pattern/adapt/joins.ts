@@ -39,7 +39,7 @@ interface Joining {
  * fitting again promises.
  */
 export function putJoins(
-  { collector: collector, sections, pattern }: Adapting,
+  { collector, sections, pattern }: Adapting,
   parts: Parts,
   made: readonly MadePart[],
   wishes: Wishes,

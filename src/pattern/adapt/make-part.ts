@@ -13,7 +13,7 @@ import { shortName } from './cell-collector';
 
 /** Makes a piece both ways, with the cells of its numbers. */
 export function makePart(making: Making, part: GarmentPart): MadePart {
-  const { sections, collector: collector } = making.adapting;
+  const { sections, collector } = making.adapting;
   const { label, worked, ends, make } = part.piece;
   const cells = new PieceCells(making, part);
   const start = startOf(making, part, cells);
@@ -143,7 +143,7 @@ function partingOf(
   cells: PieceCells,
   mine: PieceCell,
 ): MadePart['parting'] {
-  const { sections, collector: collector } = making.adapting;
+  const { sections, collector } = making.adapting;
   const { parted } = part.piece;
   if (!parted) return undefined;
   const zone = part.startZone;
@@ -162,7 +162,7 @@ function partingOf(
       name: `${cells.short}_middle_sts`,
     }),
   );
-  cells.besides(ofMiddle, printedMiddle, middle);
+  cells.furtherCells(ofMiddle, printedMiddle, middle);
   return { side, middle };
 }
 

@@ -94,7 +94,7 @@ function taper(of: StretchOf<ShapeOf<'taper'>>): Own {
   const printed = cells.count(shape.ends, stitchZone, what, `${name}_to`);
   const rule = { ...cells.ruleFor(shape.ends), ...ribRule(of), from: { count: from, perRow } };
   const shoulder = shoulderOf(of);
-  if (shoulder) cells.besides(what, printed, shoulder);
+  if (shoulder) cells.furtherCells(what, printed, shoulder);
   const to = shoulder
     ? shoulder.name
     : shape.fixed
@@ -195,7 +195,7 @@ function eachRepeat(of: StretchOf<ShapeOf<'eachRepeat'>>): Own {
       { name: `${cells.short}_${name}_repeats_again` },
     ),
   );
-  cells.besides(what, printed, mine);
+  cells.furtherCells(what, printed, mine);
   const by = value(shape.by);
   return {
     printed: { repeats: f(printed.name), by },
@@ -209,7 +209,7 @@ function ends(of: StretchOf<ShapeOf<'leave' | 'add'>>): Own {
   const atEnd = (values: PerSize): BothWays<Entry> & { count?: string } => {
     if (values.every((many) => !many)) return none;
     const { printed, mine } = leftCells(making, part, shape, values, stitchZone);
-    cells.besides(`${message(of)}, stitches at one end`, printed, mine);
+    cells.furtherCells(`${message(of)}, stitches at one end`, printed, mine);
     return { printed: f(printed.name), mine: f(mine.name), count: mine.name };
   };
   const [start, end] = [atEnd(shape.atStart), atEnd(shape.atEnd)];

@@ -11,7 +11,7 @@ import type { PatternReading } from '../read';
 import { putAsMade } from './as-made';
 import { adapting as begun, type SectionName } from './adapting';
 import { fabricOf, fabricsOf, type OwnSwatch } from './fabrics';
-import { putFollowed } from './followed';
+import { putAdapted } from './followed';
 import { putJoins } from './joins';
 import { partsOf } from './parts';
 import { underarmName } from './left-stitches';
@@ -64,7 +64,7 @@ export function notebookFrom(
   );
   // The body first: a sleeve follows its armholes, and its armholes follow the stitches left under them.
   const order = [...parts.all].sort((a, b) => rank(a.role) - rank(b.role));
-  putFollowed(adapting, wishes, main);
+  putAdapted(adapting, wishes, main);
   for (const part of order) made.push(makePart({ adapting, parts, fabrics, scales, made, chains }, part));
   putJoins(adapting, parts, made, wishes, main);
   putAsMade(adapting, parts, made, wishes, main);
@@ -99,7 +99,7 @@ function sizesOf(names: readonly string[]): Size[] {
 const longestNote = 9000;
 
 /** Lines that are nothing but words to the notebook, and what was doubted, as notes. */
-function putKept({ lines, diagnostics: doubts }: PatternReading, section: Cell[]): void {
+function putKept({ lines, diagnostics }: PatternReading, section: Cell[]): void {
   const note = (id: string, label: string, text: string): void => {
     if (text.trim() !== '')
       section.push({
@@ -119,6 +119,6 @@ function putKept({ lines, diagnostics: doubts }: PatternReading, section: Cell[]
   note(
     'doubts',
     'Doubts when it was put in',
-    doubts.map(({ place, message }) => `Line ${place.line}: ${message}`).join('\n'),
+    diagnostics.map(({ range, message }) => `Line ${range.line}: ${message}`).join('\n'),
   );
 }

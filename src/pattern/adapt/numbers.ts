@@ -22,7 +22,13 @@ export const sizeOfRows = (zone: RowZone, inSleeve: boolean): SizeFor =>
           : 'bust';
 
 /** Lays two cells side by side for the comparison, once in a group. */
-export function besides(adapting: Adapting, group: string, label: string, printed: Cell, mine: Cell): void {
+export function furtherNumbers(
+  adapting: Adapting,
+  group: string,
+  label: string,
+  printed: Cell,
+  mine: Cell,
+): void {
   const there = adapting.beside.some(
     (one) => one.group === group && one.printed === printed.id && one.mine === mine.id,
   );

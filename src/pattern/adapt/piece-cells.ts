@@ -3,7 +3,7 @@ import type { PerSize } from '../read';
 import { statedCell } from './adapting';
 import { fabricOf } from './fabrics';
 import type { Making } from './making';
-import { besides, fittedCell, sizeOfRows, sizeOfStitches, type CountRule } from './numbers';
+import { furtherNumbers, fittedCell, sizeOfRows, sizeOfStitches, type CountRule } from './numbers';
 import type { GarmentPart, RowZone, StitchZone } from './parts';
 import { shortName } from './cell-collector';
 
@@ -69,12 +69,12 @@ export class PieceCells {
       label: this.labelled(what),
       name: `${this.short}_${called}_sts`,
     });
-    this.besides(what, printed, cell);
+    this.furtherCells(what, printed, cell);
     return cell;
   }
 
-  besides(what: string, printed: Cell, mine: Cell): void {
-    besides(this.#making.adapting, this.#part.piece.label, what, printed, mine);
+  furtherCells(what: string, printed: Cell, mine: Cell): void {
+    furtherNumbers(this.#making.adapting, this.#part.piece.label, what, printed, mine);
   }
 
   /** The rule for counts: the piece's own repeat where every one of them keeps it, or any whole number. */

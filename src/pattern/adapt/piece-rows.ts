@@ -49,7 +49,7 @@ export class PieceRows {
       `${this.#cells.short}_${name}_rows_again`,
     );
     this.#chain.worked(zone, mine.name);
-    this.#cells.besides(what, printed, mine);
+    this.#cells.furtherCells(what, printed, mine);
     return { printed: f(printed.name), mine: f(mine.name), cells: { printed, mine } };
   }
 

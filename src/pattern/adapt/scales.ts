@@ -26,7 +26,7 @@ export function scalesOf(
   main: Fabric,
   stitchesLeft: () => string | undefined,
 ): Scales {
-  const { collector: collector, sections, pattern } = adapting;
+  const { collector, sections, pattern } = adapting;
   const sizes = pattern.sizes.length;
   const tail = (fabric: Fabric): string =>
     fabric.mine === main.mine ? '' : fabric.mine.replace(/^my_gauge/u, '');

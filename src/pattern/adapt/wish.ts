@@ -45,7 +45,7 @@ export function putWish(adapting: Adapting, of: Wished): Wish | undefined {
     putSizeTaken(adapting, size, size === 'bust' ? String(middle + 1) : sizeNames.bust);
     return undefined;
   }
-  const { collector: collector, sections } = adapting;
+  const { collector, sections } = adapting;
   const wished = collector.put(sections.wishes, of.mine(values));
   const alike = of.alikeAs !== undefined && values.every((cm) => cm === values[0]);
   const nearest = alike ? sizeNames[of.alikeAs!] : `NEARESTSIZE(${wished.name} / CM(1); ${listOf(values)})`;
@@ -68,7 +68,7 @@ export function putWish(adapting: Adapting, of: Wished): Wish | undefined {
 }
 
 /** The cell of the size that is taken: in the pattern's own columns each its own. */
-function putSizeTaken({ collector: collector, sections }: Adapting, size: SizeFor, mine: string): void {
+function putSizeTaken({ collector, sections }: Adapting, size: SizeFor, mine: string): void {
   collector.put(
     sections.wishes,
     formula(`Which size is taken ${titles[size]}, 1 the first`, `IF(own_size > 0; own_size; ${mine})`, {

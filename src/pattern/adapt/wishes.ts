@@ -29,7 +29,7 @@ const round1 = (cm: number): number => Math.round(cm * 10) / 10;
  * whose stated measurement is nearest to the wish, or the one that is chosen over it.
  */
 export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Size[], own: OwnBody): Wishes {
-  const { pattern, collector: collector, sections } = adapting;
+  const { pattern, collector, sections } = adapting;
   const sizes = pattern.sizes.length;
   const middle = Math.floor((sizes - 1) / 2);
   const garment = (of: MeasureOf): StatedMeasure | undefined =>

@@ -2,7 +2,7 @@ import type { StatedGauge } from '../read';
 import { f, formula, value } from '../../notebook';
 import { statedCell, type Adapting } from './adapting';
 import type { Fabric, OwnSwatch } from './fabrics';
-import { besides } from './numbers';
+import { furtherNumbers } from './numbers';
 import type { MadePart } from './making';
 
 /** Yarn by area and swatch weight against the amount that the pattern states, and the weights each gauge lies in. */
@@ -12,7 +12,7 @@ export function putYarn(
   fabric: Fabric,
   ball?: OwnSwatch['ball'],
 ): void {
-  const { pattern, collector: collector, sections } = adapting;
+  const { pattern, collector, sections } = adapting;
   const areas = (side: 'printed' | 'mine'): string =>
     made
       .filter(({ part }) => part.shapes.length > 0)
@@ -27,7 +27,7 @@ export function putYarn(
     sections.yarn,
     formula('Area, fitted again', areas('mine'), { name: 'my_area' }),
   );
-  besides(adapting, 'Yarn', 'area', printedArea, myArea);
+  furtherNumbers(adapting, 'Yarn', 'area', printedArea, myArea);
   const yarn = collector.put(sections.yarn, {
     kind: 'yarn',
     id: 'my_yarn',
@@ -47,7 +47,7 @@ export function putYarn(
       label: 'Yarn the pattern asks for',
       name: 'printed_yarn',
     });
-    besides(adapting, 'Yarn', 'yarn', stated, yarn);
+    furtherNumbers(adapting, 'Yarn', 'yarn', stated, yarn);
     collector.put(
       sections.yarn,
       formula('The pattern’s yarn for the area of its pieces', `${stated.name} / ${printedArea.name}`, {

@@ -64,7 +64,9 @@ export function middleOf(garment: Garment, { cell, worked }: MeantPiece): number
   if (begins.from !== 'piece' || !begins.half || begins.piece.ends !== 'held') return undefined;
   const other = garment.pieces.find(({ cell: { id } }) => id === begins.piece.id);
   if (!other) return undefined;
-  const middle = worked.map(({ plan }, place) => other.worked[place]!.rows.at(-1)!.count - 2 * plan.start);
+  const middle = worked.map(
+    ({ plan }, sizeIndex) => other.worked[sizeIndex]!.rows.at(-1)!.count - 2 * plan.start,
+  );
   return middle.every((many) => many > 0) ? middle : undefined;
 }
 

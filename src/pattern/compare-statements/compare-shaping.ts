@@ -27,14 +27,14 @@ export function compareShaping(
   { labels, edge }: Meant,
 ): Mismatch[] {
   return [
-    ...says.flatMap((message) => otherwise(message, plan, rows, labels)),
+    ...says.flatMap((message) => differences(message, plan, rows, labels)),
     ...sideUntold(says, rows),
-    ...endsOtherwise(says, plan, rows),
-    ...(edge ? edgeOtherwise(says, edge) : []),
+    ...endsDiffer(says, plan, rows),
+    ...(edge ? edgeDiffer(says, edge) : []),
   ];
 }
 
-function otherwise(
+function differences(
   message: SideStatement,
   plan: Piece,
   rows: readonly Row[],
@@ -87,7 +87,7 @@ function sideUntold(says: readonly SideStatement[], rows: readonly Row[]): Misma
 const edges = ['neck', 'armhole', 'side', 'underarm', 'hem'];
 
 /** Stitches left or added at the other end of a row than is meant, or on another row. */
-function endsOtherwise(says: readonly SideStatement[], plan: Piece, rows: readonly Row[]): Mismatch[] {
+function endsDiffer(says: readonly SideStatement[], plan: Piece, rows: readonly Row[]): Mismatch[] {
   const meant = new Ends();
   let done = 0;
   plan.stretches.forEach((stretch, at) => {
@@ -95,15 +95,15 @@ function endsOtherwise(says: readonly SideStatement[], plan: Piece, rows: readon
     if (stretch.kind === 'add') meant.add(done + 1, stretch.atStart, stretch.atEnd);
     done += rows.filter((row) => row.stretch === at).length;
   });
-  const told = new Ends();
+  const stated = new Ends();
   const lines = new Map<number, number>();
   for (const message of says) {
     if (message.kind !== 'ends') continue;
-    told.add(message.row, message.start, message.end);
+    stated.add(message.row, message.start, message.end);
     lines.set(message.row, message.line);
   }
-  return [...new Set([...meant.rows.keys(), ...told.rows.keys()])].flatMap((row) => {
-    const [as, text] = [meant.at(row), told.at(row)];
+  return [...new Set([...meant.rows.keys(), ...stated.rows.keys()])].flatMap((row) => {
+    const [as, text] = [meant.at(row), stated.at(row)];
     if (as.start === text.start && as.end === text.end) return [];
     const line = lines.get(row);
     return [
@@ -139,20 +139,20 @@ function ends({ start, end }: AtEnds): string {
 }
 
 /** Stretches of an edge told in another order, or by another name. */
-function edgeOtherwise(says: readonly SideStatement[], edge: readonly EdgeStretch[]): Mismatch[] {
-  const told = says.flatMap((message) =>
+function edgeDiffer(says: readonly SideStatement[], edge: readonly EdgeStretch[]): Mismatch[] {
+  const stated = says.flatMap((message) =>
     message.kind === 'stretch' && message.stitches > 0 ? [message] : [],
   );
   const meant = edge.filter(({ stitches }) => stitches > 0);
-  const at = meant.findIndex(({ label, stitches }, place) => {
-    const message = told[place];
+  const at = meant.findIndex(({ label, stitches }, sizeIndex) => {
+    const message = stated[sizeIndex];
     return !message || !message.label.includes(label) || message.stitches !== stitches;
   });
-  const [one, message] = [meant[at], told[at]];
+  const [one, message] = [meant[at], stated[at]];
   if (!one) {
-    if (told.length <= meant.length) return [];
+    if (stated.length <= meant.length) return [];
     return [
-      { line: told[meant.length]!.line, problem: 'It picks up along more stretches than the edge has.' },
+      { line: stated[meant.length]!.line, problem: 'It picks up along more stretches than the edge has.' },
     ];
   }
   return [

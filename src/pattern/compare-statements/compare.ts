@@ -142,9 +142,9 @@ function withoutOwn(
 ): readonly Expected[] {
   let theirs = unread.filter(({ at }) => own(at.block)).length;
   if (theirs === 0) return meant;
-  const told = (one: Expected): boolean =>
+  const inWords = (one: Expected): boolean =>
     statements.some(({ name, of }) => name === one.name && asRead(of) === one.of);
-  return meant.filter((one) => one.anyTimes || told(one) || theirs-- <= 0);
+  return meant.filter((one) => one.anyTimes || inWords(one) || theirs-- <= 0);
 }
 
 /** Title, sizes, headings, and the order of the parts. */
@@ -153,10 +153,10 @@ function wholeWrong({ source, sizes, pieces }: Garment, { printed, parts }: Read
   const { title, settings } = source.notebook;
   if (asRead(printed.title) !== asRead(title))
     wrong.push({ problem: `It is called “${printed.title}”, and the notebook “${title}”.` });
-  const [told, meant] = [printed.sizes.map(asRead), sizes.map(({ label }) => asRead(label))];
-  if (told.join('\t') !== meant.join('\t')) {
+  const [texts, meant] = [printed.sizes.map(asRead), sizes.map(({ label }) => asRead(label))];
+  if (texts.join('\t') !== meant.join('\t')) {
     wrong.push({
-      problem: `It is written for ${joinWithAnd(told) || 'no size'}, and the notebook works out in ${joinWithAnd(meant) || 'none'}.`,
+      problem: `It is written for ${joinWithAnd(texts) || 'no size'}, and the notebook works out in ${joinWithAnd(meant) || 'none'}.`,
     });
   }
   const cells = parts.flatMap((part) => (part.kind === 'piece' ? [part.cell] : []));

@@ -9,26 +9,26 @@ export function edgeSays(
   edge: readonly EdgeMeant[],
   unit: 'cm' | 'in',
 ): Mismatch[] {
-  const told: { said: Extract<SideStatement, { kind: 'stretch' }>; groups: boolean }[] = [];
+  const statements: { stated: Extract<SideStatement, { kind: 'stretch' }>; groups: boolean }[] = [];
   for (const message of says) {
-    if (message.kind === 'stretch') told.push({ said: message, groups: false });
-    const last = told.at(-1);
+    if (message.kind === 'stretch') statements.push({ stated: message, groups: false });
+    const last = statements.at(-1);
     if (message.kind === 'groups' && last) last.groups = true;
   }
   const meant = edge.filter(({ stitches }) => stitches > 0);
   // Their order, their names and their stitches are compared elsewhere.
-  const along = told.filter(({ said: message }) => message.stitches > 0);
+  const along = statements.filter(({ stated: message }) => message.stitches > 0);
   return meant.flatMap((one, at): Mismatch[] => {
     const here = along[at];
-    if (!here || !here.said.label.includes(one.label) || here.said.stitches !== one.stitches) return [];
-    const { line } = here.said;
+    if (!here || !here.stated.label.includes(one.label) || here.stated.stitches !== one.stitches) return [];
+    const { line } = here.stated;
     const wrong = (problem: string): Mismatch[] => [{ line, problem: `${one.label}: ${problem}` }];
-    if (here.said.along.by !== one.by) {
+    if (here.stated.along.by !== one.by) {
       return wrong(
-        `it is picked up along ${words[here.said.along.by]}, and in the notebook along ${words[one.by]}.`,
+        `it is picked up along ${words[here.stated.along.by]}, and in the notebook along ${words[one.by]}.`,
       );
     }
-    if (!isAmount(here.said, one, unit)) {
+    if (!isAmount(here.stated, one, unit)) {
       return wrong(
         `it is picked up over another ${one.by === 'curve' ? 'length' : 'number'} than in the notebook.`,
       );

@@ -18,8 +18,8 @@ export interface ExpectedAmounts {
 }
 
 /** Numbers that are printed whole or to so many places. */
-export function printed(values: readonly (number | null)[], places = 0): ExpectedAmounts {
-  return { values, within: 0.5 / 10 ** places };
+export function printed(values: readonly (number | null)[], decimals = 0): ExpectedAmounts {
+  return { values, within: 0.5 / 10 ** decimals };
 }
 
 const cmPerInch = 2.54;
@@ -31,11 +31,15 @@ export function lengths(cm: readonly (number | null)[], unit: 'cm' | 'in'): Expe
 }
 
 /** Lengths of yarn or cord in cm, printed in metres or yards (36 in). */
-export function longLengths(cm: readonly (number | null)[], unit: 'cm' | 'in', places = 0): ExpectedAmounts {
+export function longLengths(
+  cm: readonly (number | null)[],
+  unit: 'cm' | 'in',
+  decimals = 0,
+): ExpectedAmounts {
   const per = unit === 'cm' ? 100 : 36 * cmPerInch;
   return printed(
     cm.map((value) => (value === null ? null : value / per)),
-    places,
+    decimals,
   );
 }
 

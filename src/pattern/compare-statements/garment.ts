@@ -29,7 +29,7 @@ const mostRows = 5000;
 
 function workedIn(source: PatternSource, size: string, cell: string): WorkedPiece | undefined {
   const plan = source.plan(size, cell);
-  if ('trouble' in plan) return undefined;
+  if ('problem' in plan) return undefined;
   try {
     const rows = workPiece(plan);
     return rows.length > 0 && rows.length <= mostRows ? { plan, rows } : undefined;
@@ -47,17 +47,20 @@ export function garmentOf(source: PatternSource): Garment {
     .filter((cell): cell is PieceCell => cell.kind === 'piece' && cell.aside === undefined)
     .map((cell) => ({ cell, worked: notebook.sizes.map(({ id }) => workedIn(source, id, cell.id)) }))
     .filter(({ worked }) => worked.some((one) => one !== undefined));
-  const places = notebook.sizes.flatMap((_size, place) =>
-    tried.every(({ worked }) => worked[place] !== undefined) ? [place] : [],
+  const sizeIndices = notebook.sizes.flatMap((_size, sizeIndex) =>
+    tried.every(({ worked }) => worked[sizeIndex] !== undefined) ? [sizeIndex] : [],
   );
   const pieces =
-    places.length === 0
+    sizeIndices.length === 0
       ? []
-      : tried.map(({ cell, worked }) => ({ cell, worked: places.map((place) => worked[place]!) }));
+      : tried.map(({ cell, worked }) => ({
+          cell,
+          worked: sizeIndices.map((sizeIndex) => worked[sizeIndex]!),
+        }));
   const swatches = cells.filter((cell): cell is Swatch => cell.kind === 'swatch');
   return {
     source,
-    sizes: places.map((place) => notebook.sizes[place]!),
+    sizes: sizeIndices.map((sizeIndex) => notebook.sizes[sizeIndex]!),
     pieces,
     swatches: swatches.filter((swatch) =>
       pieces.some(({ cell }) =>

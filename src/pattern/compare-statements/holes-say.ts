@@ -11,13 +11,16 @@ export function holesSay(
 ): Mismatch[] {
   const holes = says.flatMap((message) => (message.kind === 'holes' ? [message] : []));
   const spaces = says.flatMap((message) => (message.kind === 'spaces' ? [message] : []));
-  const wrongHoles = holes.flatMap(({ line, row, chains: told }): Mismatch[] => {
+  const wrongHoles = holes.flatMap(({ line, row, chains: stated }): Mismatch[] => {
     const at = rows[row - 1]?.stretch;
     const meant = at === undefined ? undefined : chains[at];
     if (meant === undefined || inOwnWords(line)) return [];
-    if (told.some((many) => many !== meant)) {
+    if (stated.some((many) => many !== meant)) {
       return [
-        { line, problem: `A hole of row ${row} is ${told.join(' and ')} ch, and in the notebook ${meant}.` },
+        {
+          line,
+          problem: `A hole of row ${row} is ${stated.join(' and ')} ch, and in the notebook ${meant}.`,
+        },
       ];
     }
     const worked = spaces.some((one) => one.row === row + 1);

@@ -45,10 +45,10 @@ export function isMadeOf(
  */
 export function madeOf(garment: Garment, cell: AsMadeCell): (number | null)[] {
   const { source, sizes } = garment;
-  return sizes.map(({ id }, place) => {
+  return sizes.map(({ id }, sizeIndex) => {
     if (source.number(id, cell.id, 'made') === undefined) return null;
     const worth = (entry: Entry, key: string): number =>
-      entryAt(garment, place, entry) ?? source.number(id, cell.id, key) ?? NaN;
+      entryAt(garment, sizeIndex, entry) ?? source.number(id, cell.id, key) ?? NaN;
     const parts = cell.of.map(
       ({ width, times }, at) => worth(times, `of.${at}.times`) * worth(width, `of.${at}.width`),
     );
@@ -58,18 +58,23 @@ export function madeOf(garment: Garment, cell: AsMadeCell): (number | null)[] {
 }
 
 /** What a formula comes to in the size at a place; undefined where it is no formula, or cannot be followed. */
-function entryAt(garment: Garment, place: number, entry: Entry): number | undefined {
-  return 'formula' in entry ? followed(garment, place, entry.formula, mostLinks) : undefined;
+function entryAt(garment: Garment, sizeIndex: number, entry: Entry): number | undefined {
+  return 'formula' in entry ? valueThrough(garment, sizeIndex, entry.formula, mostLinks) : undefined;
 }
 
-function followed(garment: Garment, place: number, formula: string, links: number): number | undefined {
+function valueThrough(
+  garment: Garment,
+  sizeIndex: number,
+  formula: string,
+  links: number,
+): number | undefined {
   const read = syntaxOf(formula.trim().replace(/^=\s*/u, ''));
   if ('problem' in read) return undefined;
   const { source, names } = garment;
   try {
     const { value } = workFormula(read.tree, new Work(source.notebook.settings), (name) => {
       const named = names.get(sameName(name));
-      const value = named && namedAt(garment, place, named, links);
+      const value = named && namedAt(garment, sizeIndex, named, links);
       if (!named || value === undefined) throw new CraftError('unknown', 'There is no {name}.', { name });
       return { amount: { value, unit: unitOf(garment, named) }, of: { ...named, label: name } };
     });
@@ -81,16 +86,23 @@ function followed(garment: Garment, place: number, formula: string, links: numbe
 }
 
 /** What a name stands for: a number of a piece by its rows, a formula by what it names, and else the notebook's number. */
-function namedAt(garment: Garment, place: number, { cell, key }: Named, links: number): number | undefined {
+function namedAt(
+  garment: Garment,
+  sizeIndex: number,
+  { cell, key }: Named,
+  links: number,
+): number | undefined {
   const { source, sizes, pieces } = garment;
   const piece = pieces.find((one) => one.cell.id === cell);
   const stretches = piece?.cell.stretches.map(({ name }) => name) ?? [];
-  const counted = piece && ofRows(piece.worked[place]!, stretches, key);
+  const counted = piece && ofRows(piece.worked[sizeIndex]!, stretches, key);
   if (counted !== undefined) return counted;
   const named = cellById(source.notebook, cell);
   const through =
-    named?.kind === 'formula' && links > 0 ? followed(garment, place, named.formula, links - 1) : undefined;
-  return through ?? source.number(sizes[place]!.id, cell, key);
+    named?.kind === 'formula' && links > 0
+      ? valueThrough(garment, sizeIndex, named.formula, links - 1)
+      : undefined;
+  return through ?? source.number(sizes[sizeIndex]!.id, cell, key);
 }
 
 /** A number of a piece or of one of its stretches, from its rows; undefined where it is none of them. */

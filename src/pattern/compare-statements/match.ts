@@ -82,7 +82,7 @@ function outOfOrder(
   expected: readonly Expected[],
 ): Mismatch[] {
   const order = found.filter(({ as }) => !as.anyTimes).map(({ as }) => expected.indexOf(as));
-  const at = order.findIndex((place, index) => index > 0 && place < order[index - 1]!);
+  const at = order.findIndex((sizeIndex, index) => index > 0 && sizeIndex < order[index - 1]!);
   if (at < 0) return [];
   const { statement } = found.filter(({ as }) => !as.anyTimes)[at]!;
   return [{ statement, problem: `${called(statement)} stands in another order than in the notebook.` }];

@@ -26,12 +26,12 @@ export function measurementsMeant(garment: Garment, schematic: 'with its schemat
     ...made.map((cell) => row(garment, madeLabel(asRead(cell.label)), madeOf(garment, cell))),
     ...(schematic === 'alone' ? pieces.flatMap((piece) => pieceRows(garment, piece)) : []),
   ];
-  const told = rows.filter(({ known }) => known).map(({ expected }) => expected);
+  const meant = rows.filter(({ known }) => known).map(({ expected }) => expected);
   return [
     ...(labels.length > 1 ? [{ name: 'order of the sizes', of: '', facts: { sizes: inOrder(labels) } }] : []),
     { name: 'sizes of a table', of: '', facts: { sizes: labels.join(' | ') }, anyTimes: true },
     // A body measure that several wishes go out from is one line.
-    ...new Map(told.map((one) => [JSON.stringify(one), one])).values(),
+    ...new Map(meant.map((one) => [JSON.stringify(one), one])).values(),
     ...(schematic === 'alone' ? [] : schematicMeant(garment)),
   ];
 }

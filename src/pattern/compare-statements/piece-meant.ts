@@ -49,14 +49,14 @@ export interface EdgeMeant {
 }
 
 /** What a piece is meant to be in the size at a place. */
-export function pieceMeant(garment: Garment, piece: MeantPiece, place: number): PieceMeant {
+export function pieceMeant(garment: Garment, piece: MeantPiece, sizeIndex: number): PieceMeant {
   const { cell, worked } = piece;
   const { craft } = garment.source.notebook.settings;
   const begins = beginningOf(garment, cell);
   const other =
     begins.from === 'piece' ? garment.pieces.find(({ cell: { id } }) => id === begins.piece.id) : undefined;
   const next = garment.pieces[garment.pieces.indexOf(piece) + 1];
-  const one = worked[place]!;
+  const one = worked[sizeIndex]!;
   return {
     ...one,
     craft,
@@ -64,10 +64,10 @@ export function pieceMeant(garment: Garment, piece: MeantPiece, place: number): 
     note: asRead(cell.note ?? ''),
     stretches: cell.stretches.map((_stretch, at) => stretchMeant(garment, piece, at)),
     begins,
-    whole: other?.worked[place]?.rows.at(-1)!.count,
-    middle: middleOf(garment, piece)?.[place],
-    chains: chainsMeant(garment, cell, garment.sizes[place]!.id),
-    edge: edgeMeant(garment, begins, garment.sizes[place]!.id),
+    whole: other?.worked[sizeIndex]?.rows.at(-1)!.count,
+    middle: middleOf(garment, piece)?.[sizeIndex],
+    chains: chainsMeant(garment, cell, garment.sizes[sizeIndex]!.id),
+    edge: edgeMeant(garment, begins, garment.sizes[sizeIndex]!.id),
     end: endMeant(garment, piece, next),
   };
 }
@@ -136,8 +136,8 @@ function edgeMeant(garment: Garment, begins: Beginning, size: string): EdgeMeant
     // One line tells it for all sizes, so it is told where any of them has other than one for one, or as many in each.
     const spread = garment.sizes.some(({ id }) => {
       const share = at(id, 'share') ?? 0;
-      const asked = kind === 'motifs' ? at(id, 'motifs')! * at(id, 'each')! : at(id, 'count');
-      return share > 0 && share !== asked;
+      const wanted = kind === 'motifs' ? at(id, 'motifs')! * at(id, 'each')! : at(id, 'count');
+      return share > 0 && share !== wanted;
     });
     const amount = { rows: 'rows', motifs: 'motifs', curve: 'length', stitches: 'count' }[kind];
     return {

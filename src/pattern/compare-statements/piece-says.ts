@@ -44,7 +44,7 @@ export function pieceSays(
         inOwnWords(message.line) ? [] : stitchesWrong(message, meant),
       ),
       ...all(says, 'place').flatMap((message) =>
-        inOwnWords(message.line) ? [] : placeWrong(message, meant),
+        inOwnWords(message.line) ? [] : positionWrong(message, meant),
       ),
       ...firstRoundsWrong(says, meant, inOwnWords, ownWords),
       ...all(says, 'repeats').flatMap((message) => repeatsWrong(message, meant)),
@@ -58,7 +58,7 @@ export function pieceSays(
   };
 }
 
-interface FabricSaid {
+interface FabricStatement {
   readonly line: number;
   readonly row: number;
   readonly text: string;
@@ -67,7 +67,7 @@ interface FabricSaid {
 /** The fabrics, the note and the other paragraphs of a piece. A person may have put a fabric in words of their own. */
 function paragraphs(says: readonly SideStatement[], meant: PieceMeant, inOwnWords: InOwnWords) {
   const known = meant.stretches.map(({ fabric }) => fabric).filter((fabric) => fabric !== '');
-  const fabrics: FabricSaid[] = [];
+  const fabrics: FabricStatement[] = [];
   const words: Of<'words'>[] = [];
   const note: number[] = [];
   for (const message of says) {
@@ -83,7 +83,7 @@ function paragraphs(says: readonly SideStatement[], meant: PieceMeant, inOwnWord
   return { fabrics, words, note };
 }
 
-function fabricsWrong(fabrics: readonly FabricSaid[], { rows, stretches }: PieceMeant): Mismatch[] {
+function fabricsWrong(fabrics: readonly FabricStatement[], { rows, stretches }: PieceMeant): Mismatch[] {
   const known = stretches.map(({ fabric }) => fabric);
   const unknown = fabrics.find(({ text }) => !known.includes(text));
   if (unknown) {
@@ -195,7 +195,7 @@ function stitchesWrong({ line, row, names }: Of<'stitches'>, { rows, stretches }
 }
 
 /** Where a taper shapes so many stitches on a row: common practice, as the page draws it too. */
-function placeOf(perRow: number, round: boolean, label: string): { each: number; where: string } {
+function positionOf(perRow: number, round: boolean, label: string): { each: number; where: string } {
   if (round) {
     if (perRow > 2) return { each: perRow, where: 'evenly' };
     return { each: 1, where: perRow === 1 ? 'at the marker' : 'at each side of the marker' };
@@ -207,11 +207,11 @@ function placeOf(perRow: number, round: boolean, label: string): { each: number;
   return perRow % 2 === 0 ? { each: perRow / 2, where: 'at each end' } : { each: perRow, where: 'evenly' };
 }
 
-function placeWrong(message: Of<'place'>, { rows, plan, stretches }: PieceMeant): Mismatch[] {
+function positionWrong(message: Of<'place'>, { rows, plan, stretches }: PieceMeant): Mismatch[] {
   const at = rows[message.row - 1]?.stretch;
   const stretch = at === undefined ? undefined : plan.stretches[at];
   if (at === undefined || stretch?.kind !== 'taper') return [];
-  const { each, where } = placeOf(stretch.perRow, plan.worked === 'round', stretches[at]!.label);
+  const { each, where } = positionOf(stretch.perRow, plan.worked === 'round', stretches[at]!.label);
   if (message.each === each && message.where === where) return [];
   // Where both are edges that the trade names, they are compared as such.
   const named = /^at the (?:neck|armhole|side|underarm|hem) edge$/u;
@@ -231,11 +231,11 @@ function firstRoundsWrong(
   inOwnWords: InOwnWords,
   ownWords: boolean,
 ): Mismatch[] {
-  const told = all(says, 'first round');
+  const stated = all(says, 'first round');
   return all(says, 'taper').flatMap(({ line, row }): Mismatch[] => {
     const at = rows[row - 1]?.stretch;
     const due = at !== undefined && stretches[at]!.tellsFirstRound;
-    const here = told.filter((one) => one.row === row);
+    const here = stated.filter((one) => one.row === row);
     if (due && here.length === 0 && !ownWords && !inOwnWords(line))
       return [{ line, problem: 'It does not say how the first of these rounds is worked.' }];
     const extra = here[due ? 1 : 0];
@@ -266,8 +266,11 @@ function endsWrong({ line, at, by, row }: Of<'way of ends'>, { craft }: PieceMea
   const ways: readonly string[] = waysOfEnds[craft][at];
   if (ways.includes(by)) return [];
   return [
-    { line, problem: `The stitches at the ${at} of row ${row} are ${by}, and should be ${listedOr(ways)}.` },
+    {
+      line,
+      problem: `The stitches at the ${at} of row ${row} are ${by}, and should be ${joinWithOr(ways)}.`,
+    },
   ];
 }
 
-const listedOr = (ways: readonly string[]): string => ways.join(' or ');
+const joinWithOr = (ways: readonly string[]): string => ways.join(' or ');

@@ -31,7 +31,7 @@ export function comparePiece(
   const meant = new Map(
     garment.pieces.map((piece) => [
       piece.cell.id,
-      garment.sizes.map((_size, place) => pieceMeant(garment, piece, place)),
+      garment.sizes.map((_size, sizeIndex) => pieceMeant(garment, piece, sizeIndex)),
     ]),
   );
   const unit = garment.source.notebook.settings.length;
@@ -51,13 +51,13 @@ export function comparePiece(
         ...(line === undefined ? {} : { block: line }),
       });
       if (problems.length > 0) return problems.map(at);
-      const beside = pieceSays(says, one, inOwnWords, unit);
-      for (const line of beside.unread) unread.add(line);
+      const stated = pieceSays(says, one, inOwnWords, unit);
+      for (const line of stated.unread) unread.add(line);
       const { plan, rows, edge } = one;
       const labels = one.stretches.map(({ label }) => label);
       return [
         ...compareShaping(says, plan, rows, { labels, edge }).map(at),
-        ...beside.wrong.map(at),
+        ...stated.wrong.map(at),
         ...(ended ? [] : [at({ problem: 'It does not say what becomes of the last stitches.' })]),
         ...rowsWrong(one, counts).map(at),
       ];

@@ -23,8 +23,8 @@ function isHookOfOtherCraft({ source }: Garment, { worked, label, stitch }: Swat
 export function workedAs(garment: Garment, swatch: Swatch): string {
   const worked = asRead(swatch.worked);
   if (!isHookOfOtherCraft(garment, swatch)) return worked;
-  const told = worked.split(/[,;]/u).filter((one) => !hasHook(one));
-  return told
+  const phrases = worked.split(/[,;]/u).filter((one) => !hasHook(one));
+  return phrases
     .map((one) => one.trim())
     .filter(Boolean)
     .join(', ');

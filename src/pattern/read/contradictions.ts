@@ -20,7 +20,7 @@ function gaugesApart(gauges: readonly StatedGauge[]): ImportDiagnostic[] {
     if (Math.abs(off) < 1e-6) return [];
     return [
       {
-        place: gauge.place,
+        range: gauge.range,
         kind: 'contradiction',
         message: `This gauge is ${shown(Math.abs(off) * 100)} % ${off > 0 ? 'tighter' : 'looser'} than the one stated before it (${before.over === gauge.over ? `both over ${gauge.over}` : `that is over ${before.over}, this over ${gauge.over}; 4 in are 10.16 cm`}). The first is used: delete the one that is wrong, or say which fabric each is of.`,
       },
@@ -47,7 +47,7 @@ function countsAgainstMeasures(pattern: StatedPattern): ImportDiagnostic[] {
       const mean = known.reduce((sum, one) => sum + one, 0) / known.length;
       return [
         {
-          place: measure.place,
+          range: measure.range,
           kind: 'to know',
           message: `At the stated gauge ${by.what} make about ${shown(Math.abs(mean))} cm ${mean > 0 ? 'more' : 'less'} than this in every size: seams, a band or a border may account for it.`,
         },
@@ -55,21 +55,21 @@ function countsAgainstMeasures(pattern: StatedPattern): ImportDiagnostic[] {
     }
     const wrong = off.flatMap((one, size) =>
       one !== null && Math.abs(one) > allowed
-        ? [{ size: pattern.sizes[size]!, off: one, made: by.values[size]!, said: measure.values[size]! }]
+        ? [{ size: pattern.sizes[size]!, off: one, made: by.values[size]!, stated: measure.values[size]! }]
         : [],
     );
     if (wrong.length === 0) return [];
-    const told = wrong
+    const texts = wrong
       .slice(0, 3)
       .map(
-        ({ size, made, said: message, off: by1 }) =>
+        ({ size, made, stated: message, off: by1 }) =>
           `size ${size}: ${by.count} give ${shown(made)} cm where ${shown(message)} cm is stated, ${by.stitches(by1)}`,
       );
     return [
       {
-        place: measure.place,
+        range: measure.range,
         kind: 'contradiction',
-        message: `At the stated gauge ${by.what} do not give this measurement in ${told.join('; ')}${wrong.length > 3 ? `; and ${wrong.length - 3} more sizes` : ''}. Correct the measurement, the count or the gauge.`,
+        message: `At the stated gauge ${by.what} do not give this measurement in ${texts.join('; ')}${wrong.length > 3 ? `; and ${wrong.length - 3} more sizes` : ''}. Correct the measurement, the count or the gauge.`,
       },
     ];
   });

@@ -2,7 +2,7 @@ import { capital } from '../../format';
 import type { PerSize, StatedMultiple } from './types';
 
 /** So many sizes are told one by one; of more it is said how many there are. */
-const told = 3;
+const mostSizes = 3;
 
 /**
  * What is wrong where a pattern says other counts than its lines come to; undefined where they agree. Where only a few
@@ -23,9 +23,9 @@ export function countsApart(
   });
   if (wrong.length === 0) return undefined;
   const first = wrong
-    .slice(0, told)
+    .slice(0, mostSizes)
     .map(({ size, says, count }) => `in size ${size} ${sentence(says, count)}`);
-  const left = wrong.length - told;
+  const left = wrong.length - mostSizes;
   const more = left > 0 ? `; and so in ${left} more ${left === 1 ? 'size' : 'sizes'}` : '';
   const few = wrong.length <= Math.max(1, Math.floor(sizes.length / 3));
   const off = Math.max(...wrong.map(({ says, count }) => Math.abs(says - count)));
@@ -49,8 +49,8 @@ export function noCounts(sizes: readonly string[], counts: PerSize, least: 0 | 1
     return count === null || canBeCount(count, least) ? [] : [`in size ${size} it is ${count}`];
   });
   if (wrong.length === 0) return undefined;
-  const left = wrong.length - told;
-  return `${capital(wrong.slice(0, told).join('; '))}${left > 0 ? `; and ${left} more are wrong` : ''}.`;
+  const left = wrong.length - mostSizes;
+  return `${capital(wrong.slice(0, mostSizes).join('; '))}${left > 0 ? `; and ${left} more are wrong` : ''}.`;
 }
 
 export function canBeCount(count: number, least: 0 | 1): boolean {
@@ -70,9 +70,9 @@ export function tooFew(sizes: readonly string[], before: PerSize, after: PerSize
       : [`in size ${size} ${had} are there, and it would leave ${String(has).replace('-', '−')}`];
   });
   if (wrong.length === 0) return undefined;
-  const left = wrong.length - told;
+  const left = wrong.length - mostSizes;
   const more = left > 0 ? `; and so in ${left} more ${left === 1 ? 'size' : 'sizes'}` : '';
-  return `This takes more stitches than there are: ${wrong.slice(0, told).join('; ')}${more}. Correct the count, or the line.`;
+  return `This takes more stitches than there are: ${wrong.slice(0, mostSizes).join('; ')}${more}. Correct the count, or the line.`;
 }
 
 /**
@@ -91,7 +91,7 @@ export function noMultiple(
     return count === null || (count - plus) % multiple === 0 ? [] : [{ size, count }];
   });
   if (wrong.length === 0) return undefined;
-  const first = wrong.slice(0, told).map(({ size, count }) => {
+  const first = wrong.slice(0, mostSizes).map(({ size, count }) => {
     const below = Math.floor((count - plus) / multiple) * multiple + plus;
     return `${count} in size ${size} (${below} or ${below + multiple} would be)`;
   });

@@ -17,15 +17,15 @@ export function countedLines(
   sizes: readonly string[],
 ): RowsBySize | { readonly problem: string } {
   const rows: (readonly number[] | null)[] = [];
-  for (const [place, count] of counts.entries()) {
+  for (const [sizeIndex, count] of counts.entries()) {
     if (count === null) {
       rows.push(null);
       continue;
     }
     const start = bracketed(counts.map((one) => String(one ?? '–')));
-    const followed = verifyPiece([`Cast on ${start} sts.`, ...lines], { sizes, place });
+    const followed = verifyPiece([`Cast on ${start} sts.`, ...lines], { sizes, sizeIndex });
     const [problem] = followed.problems;
-    if (problem) return { problem: `Size ${sizes[place]!}: ${problem.problem}` };
+    if (problem) return { problem: `Size ${sizes[sizeIndex]!}: ${problem.problem}` };
     rows.push(followed.counts);
   }
   return rows.some((list) => list !== null && list.length > 0) ? rows : { problem: 'It works no row.' };

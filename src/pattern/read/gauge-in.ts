@@ -16,7 +16,7 @@ const length =
 export function gaugeIn(
   line: LogicalLine,
   decimal: '.' | ',',
-): { gauge?: StatedGauge; doubts: ImportDiagnostic[] } | undefined {
+): { gauge?: StatedGauge; diagnostics: ImportDiagnostic[] } | undefined {
   const { text } = line;
   const counted = (what: string): number | undefined => {
     const found = new RegExp(`([\\d½¼¾.,/ ]*[\\d½¼¾])\\s*(?:${what})\\b`, 'iu').exec(text);
@@ -40,13 +40,13 @@ export function gaugeIn(
   const inInches = !/^c/iu.test(first[2]!);
   const over = Number(first[1]!.replace(',', '.'));
   const overCm = inInches ? over * 2.54 : over;
-  const place = line.place(text.length - text.trimStart().length, text.length);
+  const range = line.range(text.length - text.trimStart().length, text.length);
   const none = [stitches, rows].some((many) => many === 0);
   if (none || [stitches, rows].some((many) => many !== undefined && many / overCm > finest)) {
     return {
-      doubts: [
+      diagnostics: [
         {
-          place,
+          range,
           kind: 'unread',
           message: none
             ? 'A gauge is more than 0: correct the stitches or the rows of this line.'
@@ -62,7 +62,7 @@ export function gaugeIn(
     const otherCm = Number(other[1]!.replace(',', '.')) * (inInches ? 1 : 2.54);
     const off = Math.abs(otherCm / overCm - 1);
     diagnostics.push({
-      place: line.place(other.index, other.index + other[0].length),
+      range: line.range(other.index, other.index + other[0].length),
       kind: off > 0.02 ? 'contradiction' : 'to know',
       message:
         off > 0.02
@@ -83,8 +83,8 @@ export function gaugeIn(
       over: inInches ? (over === 4 ? '4 in' : 'another length') : over === 10 ? '10 cm' : 'another length',
       overCm,
       fabric: fabric.trim(),
-      place,
+      range,
     },
-    doubts: diagnostics,
+    diagnostics,
   };
 }

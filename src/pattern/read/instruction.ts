@@ -76,18 +76,18 @@ function form(source: string, flags: string): RegExp {
   return found;
 }
 
-type Take = (index: string | undefined) => PrintedList;
+type ReadList = (index: string | undefined) => PrintedList;
 
 /** Reads a sentence of an instruction. What it does not know is undefined: nothing is taken for what it might be. */
 export function instructionIn(phrase: Phrase): ReadInstruction {
-  const take: Take = (index) => phrase.lists[Number(index)]!;
-  const count = countSaid(phrase.text, take);
+  const readList: ReadList = (index) => phrase.lists[Number(index)]!;
+  const count = countAtEnd(phrase.text, readList);
   const text = count.rest;
-  return { instruction: readers.map((read) => read(text, take)).find(Boolean), says: count.says };
+  return { instruction: readers.map((read) => read(text, readList)).find(Boolean), says: count.says };
 }
 
 /** A count at the end: "[86 sts]", "(86 sts)", "— 86 sts", "86 sts remain". */
-function countSaid(text: string, take: Take): { says: PrintedList | undefined; rest: string } {
+function countAtEnd(text: string, readList: ReadList): { says: PrintedList | undefined; rest: string } {
   const forms = [
     form(
       `[\\[(]\\s*${L}\\s*(?:${sts}|sc|hdc|dc|tr)?(?:\\s*(?:rem(?:ain(?:ing)?)?|left|in all))?\\s*[\\])]\\s*\\.?$`,
@@ -101,46 +101,47 @@ function countSaid(text: string, take: Take): { says: PrintedList | undefined; r
   ];
   for (const one of forms) {
     const found = one.exec(text);
-    if (found && found.index > 0) return { says: take(found[1]), rest: text.slice(0, found.index).trim() };
+    if (found && found.index > 0)
+      return { says: readList(found[1]), rest: text.slice(0, found.index).trim() };
   }
   return { says: undefined, rest: text };
 }
 
-type Reader = (text: string, take: Take) => Instruction | undefined;
+type Reader = (text: string, readList: ReadList) => Instruction | undefined;
 
 const wayOf = (word: string): 'dec' | 'inc' => (/^d/iu.test(word) ? 'dec' : 'inc');
 
 const readers: readonly Reader[] = [
   // Picking up, going on, starting
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `pick(?:ing)? up (?:and (?:knit|k|work) )?${L} ${sts}? ?(?:for|in|along|over) (?:every|each) ${L} ${row}`,
       'iu',
     ).exec(text);
     if (!found) return undefined;
-    const [pick, of] = [take(found[1]).values, take(found[2]).values];
+    const [pick, of] = [readList(found[1]).values, readList(found[2]).values];
     return pick.length === 1 && of.length === 1 && pick[0] && of[0]
       ? { do: 'ratio', pick: pick[0], of: of[0] }
       : undefined;
   },
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `^(?:about )?${L} ${sts}? ?(?:for|in|along|over|to) (?:every|each) ${L} ${row}`,
       'iu',
     ).exec(text);
-    const [pick, of] = [found && take(found[1]).values, found && take(found[2]).values];
+    const [pick, of] = [found && readList(found[1]).values, found && readList(found[2]).values];
     return pick?.length === 1 && of?.length === 1 && pick[0] && of[0]
       ? { do: 'ratio', pick: pick[0], of: of[0] }
       : undefined;
   },
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `pick(?:ing)? up (?:and (?:knit|k|work) )?(?:a total of )?${L}(?: ${sts}|$)`,
       'iu',
     ).exec(text);
-    return found ? { do: 'pick up', count: take(found[1]) } : undefined;
+    return found ? { do: 'pick up', count: readList(found[1]) } : undefined;
   },
-  (text, take) => {
+  (text, readList) => {
     // What becomes of the others is no part of what is taken.
     const taken = text.replace(
       /, leaving the (?:others?|rest|[^,]* in the middle) (?:on |unworked).*$/iu,
@@ -151,9 +152,9 @@ const readers: readonly Reader[] = [
       'iu',
     ).exec(taken);
     if (!found || /holder|waste/iu.test(taken)) return undefined;
-    return { do: 'go on', count: take(found[1]), piece: found[3]?.trim() };
+    return { do: 'go on', count: readList(found[1]), piece: found[3]?.trim() };
   },
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `\\b(cast[- ]on|co|ch|chain|make a (?:foundation )?chain of|foundation (?:sc|hdc|dc|ch)) ${L}(?! ?sp\\b)`,
       'iu',
@@ -162,45 +163,47 @@ const readers: readonly Reader[] = [
       return undefined;
     // Stitches that a row is begun or ended with start no piece.
     if (form(`^(?:on the )?(?:next|same) ${row}`, 'iu').test(text)) return undefined;
-    return { do: 'start', count: take(found[2]), chain: /^(?:ch|chain|make)/iu.test(found[1]!) };
+    return { do: 'start', count: readList(found[2]), chain: /^(?:ch|chain|make)/iu.test(found[1]!) };
   },
   // Parting the last row, or the row before the neck
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `${L} (?:${sts} )?(?:for|at|each side for|in)? ?(?:each |the |first |one )?shoulder`,
       'iu',
     ).exec(text);
     const middle = form(`${L} (?:${sts} )?(?:for|at|in|of)? ?(?:the )?(?:back )?neck`, 'iu').exec(text);
     return found && middle
-      ? { do: 'part', side: take(found[1]), middle: take(middle[1]), held: false }
+      ? { do: 'part', side: readList(found[1]), middle: readList(middle[1]), held: false }
       : undefined;
   },
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `work (?:across )?${L} ${sts},?(?: then| and)? (?:place|put|slip|leave|bind off|cast off) (?:the )?(?:next |cent(?:er|re) )*${L} ${sts}`,
       'iu',
     ).exec(text);
-    return found ? { do: 'part', side: take(found[1]), middle: take(found[2]), held: true } : undefined;
+    return found
+      ? { do: 'part', side: readList(found[1]), middle: readList(found[2]), held: true }
+      : undefined;
   },
   // Stitches left or added
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `\\b(bind off|cast off|bo|(?:sl st|ss)(?: across)?|leave|skip|cast on|add(?: a foundation of)?|ch)(?: (?:the )?(?:next|first))? ${L} ?(?:${sts})?(?: unworked)?,? (?:at|in|on) (?:the )?(beg(?:inning)?|start|end|each end|both ends|each side|both sides)(?: and (end))? of (?:each of )?(?:the )?(?:next|every|following) (?:${L} )?(?:RS |WS )?${row}`,
       'iu',
     ).exec(text);
     if (!found) return undefined;
     const [, verb, stitches, where, also, rows] = found;
-    const many = rows === undefined ? 1 : take(rows).values;
+    const many = rows === undefined ? 1 : readList(rows).values;
     if (typeof many !== 'number' && (many.length !== 1 || !many[0] || many[0] > 12)) return undefined;
     const at = also || /each|both/iu.test(where!) ? 'both' : /^end/iu.test(where!) ? 'end' : 'start';
     return {
       do: /^(?:cast on|add|ch)/iu.test(verb!) ? 'add' : 'leave',
-      stitches: take(stitches),
+      stitches: readList(stitches),
       at,
       rows: typeof many === 'number' ? many : many[0]!,
     };
   },
-  (text, take) => {
+  (text, readList) => {
     const even = form(`^next ${row}(?: \\([RW]S\\))?: `, 'iu').test(text) && /\bwork even\b/iu.test(text);
     const begun = /^on the (?:next|same) (?:row|round),.* as follows(?:, that (?:row|round) included)?\.?$/iu;
     if (!even && !begun.test(text)) return undefined;
@@ -224,13 +227,13 @@ const readers: readonly Reader[] = [
     return {
       do: 'ends',
       add,
-      start: start ? take(start[1]) : undefined,
-      end: end ? take(end[1]) : undefined,
+      start: start ? readList(start[1]) : undefined,
+      end: end ? readList(end[1]) : undefined,
       even,
     };
   },
   // Shaping over rows
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `^(?:[^⟦]{0,40}?[:,] )?(dec|inc)\\w* ${L} ?(?:${sts})? (?:at |on )?(?:the )?(each end|both ends|each side(?: of (?:the )?marker)?|both sides|(?:(?:neck|armhole|shaped|side|front) )?edge|neck|armhole|beg(?:inning)?|start|end|marker|same edge|evenly(?: around| across)?)(.*)$`,
       'iu',
@@ -247,8 +250,8 @@ const readers: readonly Reader[] = [
       ),
     ];
     const read = runs.map(([whole, every, times, more, more2]) => ({
-      every: every === undefined ? (/RS/u.test(whole) ? literal2 : (1 as const)) : take(every),
-      times: times === undefined ? undefined : take(times),
+      every: every === undefined ? (/RS/u.test(whole) ? literal2 : (1 as const)) : readList(every),
+      times: times === undefined ? undefined : readList(times),
       more: Boolean(more ?? more2),
     }));
     if (read.some(({ times }) => times === undefined) || (read.length === 0 && !next)) return undefined;
@@ -256,18 +259,18 @@ const readers: readonly Reader[] = [
     return {
       do: 'taper',
       way: wayOf(word),
-      each: take(each),
+      each: readList(each),
       ends: /each|both/iu.test(where) ? 2 : 1,
       ...(/neck/iu.test(where) ? { edge: 'neck' } : /armhole/iu.test(where) ? { edge: 'armhole' } : {}),
       next,
       runs: read as { every: PrintedList | 1; times: PrintedList; more: boolean }[],
     };
   },
-  (text, take) => {
+  (text, readList) => {
     const found = form(`\\b(dec|inc)\\w* ${L} ?(?:${sts})? evenly`, 'iu').exec(text);
-    return found ? { do: 'evenly', way: wayOf(found[1]!), by: take(found[2]) } : undefined;
+    return found ? { do: 'evenly', way: wayOf(found[1]!), by: readList(found[2]) } : undefined;
   },
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `\\b(dec|inc)\\w* ${L} ?(?:${sts})? (?:in|inside) each (?:of (?:the )?${L} )?(?:rep(?:eat)?s?|motifs?|patterns?|wedges?)`,
       'iu',
@@ -276,18 +279,18 @@ const readers: readonly Reader[] = [
     return {
       do: 'each repeat',
       way: wayOf(found[1]!),
-      by: take(found[2]),
-      repeats: found[3] ? take(found[3]) : undefined,
+      by: readList(found[2]),
+      repeats: found[3] ? readList(found[3]) : undefined,
     };
   },
   // Lengths and rows
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `^(?:[^⟦]*?\\b)?(?:work|knit|continue|cont|work even)?(?: (?:even|straight|in|as)\\b)? ?([^⟦]*?)(?:until|for|to) (?:(?:the )?(?:piece|work|back|front|body|sleeve|it|total length|length)[\\p{L} ]*?(?:measures?|is)? )?${L}(?: (?:from|above|after) (.*))?$`,
       'iu',
     ).exec(text.replace(/\.$/u, ''));
     if (!found || !form('until|measures|for', 'iu').test(text)) return undefined;
-    const list = take(found[2]);
+    const list = readList(found[2]);
     if (list.units.length === 0 && !/measures/iu.test(text)) return undefined;
     const from =
       found[3] && /here|last|marker|underarm|armhole|dec|shaping|rib|split|divid/iu.test(found[3])
@@ -300,7 +303,7 @@ const readers: readonly Reader[] = [
       fabric: fabricIn(text),
     };
   },
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `^(?:[^⟦]{0,30}: )?(?:then )?(?:work|knit|k|purl|sc|continue|cont|rep|repeat)\\b([^⟦]*?)(?: for)?(?: a further)? ${L} (?:more )?(?:rows?|rounds?|rnds?)\\b(.*)$`,
       'iu',
@@ -313,21 +316,21 @@ const readers: readonly Reader[] = [
     )
       return undefined;
     if (/\b(?:rep|repeat)\b/iu.test(text) && /last/iu.test(text)) return undefined;
-    return { do: 'even', rows: take(found[2]), fabric: fabricIn(text) };
+    return { do: 'even', rows: readList(found[2]), fabric: fabricIn(text) };
   },
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `^(?:rows?|rounds?|rnds?) ${L} ?(?:-|–|—|to|through) ?${L}(?: \\([RW]S\\))?: (?:work even|work in|knit|purl|sc in each|continue)(?!.*(?:dec|inc|tog))`,
       'iu',
     ).exec(text);
     if (!found) return undefined;
-    const [first, last] = [take(found[1]).values, take(found[2])];
+    const [first, last] = [readList(found[1]).values, readList(found[2])];
     return first.length === 1 && first[0]
       ? { do: 'even', rows: last, from: first[0], fabric: fabricIn(text) }
       : undefined;
   },
   // Ending
-  (text, take) => {
+  (text, readList) => {
     const found = form(
       `^(?:knit(?:ting)?: )?(bind off|cast off|bo|fasten off|do not bind off|do not fasten off|leave|place|slip|put|keep)\\b(.*)$`,
       'iu',
@@ -342,7 +345,7 @@ const readers: readonly Reader[] = [
     )
       return undefined;
     const counted = form(L, 'u').exec(found[2]!);
-    return { do: 'end', held, count: counted ? take(counted[1]) : undefined };
+    return { do: 'end', held, count: counted ? readList(counted[1]) : undefined };
   },
   (text) =>
     /\bjoin\b.*\b(?:in|into) (?:the |a )?(?:round|rnd|ring)|\bjoin with a sl st\b|\bmarker at the (?:start|beginning) of the (?:round|rnd)\b/iu.test(

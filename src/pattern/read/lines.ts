@@ -10,7 +10,7 @@ export interface LogicalLine {
   /** What it was read as before any reader saw it. */
   readonly as?: string;
   /** A cell of a table stands for the whole row. */
-  place(from: number, to: number): TextRange;
+  range(from: number, to: number): TextRange;
 }
 
 const mostJoined = 4;
@@ -49,9 +49,9 @@ export function logicalLines(text: string): LogicalLine[] {
 
 function joinedLine(printed: readonly string[], at: number, lines: number, text: string): LogicalLine {
   const first = printed[at]!.length;
-  const place = (from: number, to: number): TextRange =>
+  const range = (from: number, to: number): TextRange =>
     from < first || lines === 1
       ? { line: at + 1, from, to: Math.min(to, first) }
       : { line: at + 2, from: 0, to: printed[at + 1]!.length };
-  return { text, line: at + 1, lines, place };
+  return { text, line: at + 1, lines, range };
 }

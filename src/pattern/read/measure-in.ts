@@ -42,7 +42,7 @@ const cmOf = (value: number, unit: LengthUnit): number => (unit === 'in' ? value
 export function measureIn(
   line: LogicalLine,
   context: MeasureContext,
-): { measure?: StatedMeasure; doubts: ImportDiagnostic[] } | undefined {
+): { measure?: StatedMeasure; diagnostics: ImportDiagnostic[] } | undefined {
   const { text } = line;
   const lists = sizeListsIn(text, context.decimal, true).filter(
     ({ from }) => !/\bsize\s*$/iu.test(text.slice(0, from)),
@@ -64,8 +64,8 @@ export function measureIn(
     )
   )
     return undefined;
-  const place = line.place(list.from, list.to);
-  const unread = (message: string) => ({ doubts: [{ place, message, kind: 'unread' as const }] });
+  const range = line.range(list.from, list.to);
+  const unread = (message: string) => ({ diagnostics: [{ range, message, kind: 'unread' as const }] });
   const wrong = wrongNumber(list, context.sizes);
   if (wrong) return unread(wrong);
   if (list.units.length > 1) {
@@ -75,8 +75,8 @@ export function measureIn(
     text.slice(0, list.from),
   )?.[1];
   const after = /^\s*(cm\b|centimet(?:re|er)s?\b|inch(?:es)?\b|in\b|["″”])/iu.exec(text.slice(list.to))?.[1];
-  const said = named ?? after;
-  const unit = list.units[0] ?? (said ? (/^c/iu.test(said) ? 'cm' : 'in') : context.unit);
+  const unitWord = named ?? after;
+  const unit = list.units[0] ?? (unitWord ? (/^c/iu.test(unitWord) ? 'cm' : 'in') : context.unit);
   if (!unit) {
     return context.expected || of !== 'other'
       ? unread(`"${label}" has no unit: write cm or in after its numbers.`)
@@ -102,8 +102,8 @@ export function measureIn(
   }
   const diagnostics = otherUnit(line, lists, list, unit);
   return {
-    measure: { of, label, on, values, step: cmOf(list.step, unit), place },
-    doubts: diagnostics,
+    measure: { of, label, on, values, step: cmOf(list.step, unit), range },
+    diagnostics,
   };
 }
 
@@ -143,7 +143,7 @@ function otherUnit(
   if (apart.length === 0) return [];
   return [
     {
-      place: line.place(other.from, other.to),
+      range: line.range(other.from, other.to),
       kind: 'contradiction',
       message: `The two units do not agree: ${apart.slice(0, 3).join('; ')}. The first is read; correct the one that is wrong.`,
     },

@@ -8,7 +8,7 @@ import { capital } from '../../format';
  */
 export function namedPiece(heading: string): { label: string; make: number } {
   const words: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4 };
-  const told = /\(?\s*(?:make|work|knit|both)\s+(?:(\d)|(two|three|four)|alike|the same)\b.*?\)?$/iu.exec(
+  const match = /\(?\s*(?:make|work|knit|both)\s+(?:(\d)|(two|three|four)|alike|the same)\b.*?\)?$/iu.exec(
     heading,
   );
   const label =
@@ -18,7 +18,7 @@ export function namedPiece(heading: string): { label: string; make: number } {
       .trim() || heading;
   const plural =
     /^(?:sleeves|fronts|cuffs|straps|pockets|shoulders)$/iu.test(label) || /each side/iu.test(heading);
-  const make = told ? Number(told[1] ?? words[(told[2] ?? 'two').toLowerCase()]) : plural ? 2 : 1;
+  const make = match ? Number(match[1] ?? words[(match[2] ?? 'two').toLowerCase()]) : plural ? 2 : 1;
   return {
     label: capital(
       label.toLowerCase() === label || label.toUpperCase() === label ? label.toLowerCase() : label,

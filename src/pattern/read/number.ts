@@ -44,10 +44,10 @@ export function numberAt(text: string, at: number, decimal: '.' | ','): PrintedN
   const plain = digits.exec(text)?.[0];
   if (plain === undefined) return undefined;
   const value = Number(plain.replace(',', '.'));
-  const places = /[.,](\d+)$/u.exec(plain)?.[1];
+  const decimals = /[.,](\d+)$/u.exec(plain)?.[1];
   return {
     value,
-    step: places === undefined ? 1 : /^[05]$/u.test(places) ? 0.5 : 10 ** -places.length,
+    step: decimals === undefined ? 1 : /^[05]$/u.test(decimals) ? 0.5 : 10 ** -decimals.length,
     to: at + plain.length,
   };
 }

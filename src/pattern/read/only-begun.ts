@@ -9,13 +9,13 @@ export function onlyBegun(
   { pieces }: StatedPattern,
   diagnostics: readonly ImportDiagnostic[],
 ): ImportDiagnostic[] {
-  return pieces.flatMap(({ label, start: { place }, stretches }, at): ImportDiagnostic[] => {
-    const next = pieces[at + 1]?.start.place.line ?? Infinity;
-    const told = diagnostics.some(({ place: { line } }) => line >= place.line && line < next);
-    if (stretches.length > 0 || told) return [];
+  return pieces.flatMap(({ label, start: { range }, stretches }, at): ImportDiagnostic[] => {
+    const next = pieces[at + 1]?.start.range.line ?? Infinity;
+    const isDiagnosed = diagnostics.some(({ range: { line } }) => line >= range.line && line < next);
+    if (stretches.length > 0 || isDiagnosed) return [];
     return [
       {
-        place,
+        range,
         kind: 'unread',
         message: `${label} begins here, and no rows of it are read: paste its lines too, or add its rows in the notebook.`,
       },

@@ -67,14 +67,14 @@ export class PieceReader {
    * The piece under a heading is worked as another: it gets the same stretches. False where the heading may be of a part
    * of the piece at hand, or the other goes on in parts of its own; what follows is then no part of a piece before it.
    */
-  sameAs(label: string, place: TextRange): boolean {
+  sameAs(label: string, range: TextRange): boolean {
     const [heading, ...parts] = this.#headings;
     const between = this.#open !== undefined && !this.#ended;
     const at = this.pieces.findIndex((piece) => piece.label === label);
     const inParts = this.pieces.slice(at + 1).some(({ start }) => start.kind === 'from');
     this.leave();
     if (heading === undefined || parts.length > 0 || between || inParts) return false;
-    this.pieces.push({ ...this.pieces[at]!, ...namedPiece(heading), place });
+    this.pieces.push({ ...this.pieces[at]!, ...namedPiece(heading), range });
     return true;
   }
 
@@ -93,31 +93,31 @@ export class PieceReader {
   }
 
   /** Takes an instruction; gives what it was read as, or undefined where it could not be taken. */
-  take(
+  accept(
     instruction: Instruction,
     says: PrintedList | undefined,
     line: LogicalLine,
-    place: TextRange,
+    range: TextRange,
   ): string | undefined {
     const before = this.#open && this.#counts;
     const piece = this.#open;
-    const taken = this.#take(instruction, says, line, place);
+    const taken = this.#addInstruction(instruction, says, line, range);
     if (before && this.#open === piece) {
       const message = tooFew(this.#context.sizes, before, this.#counts);
-      if (message) this.#context.report({ place, kind: 'contradiction', message });
+      if (message) this.#context.report({ range, kind: 'contradiction', message });
       this.#counts = this.#counts.map((count) => (count !== null && count < 1 ? null : count));
     }
     return taken;
   }
 
-  #take(
+  #addInstruction(
     instruction: Instruction,
     says: PrintedList | undefined,
     line: LogicalLine,
-    place: TextRange,
+    range: TextRange,
   ): string | undefined {
     const unread = (list: PrintedList, message: string): void =>
-      this.#context.report({ place: line.place(list.from, list.to), kind: 'unread', message });
+      this.#context.report({ range: line.range(list.from, list.to), kind: 'unread', message });
     /** Whether a number is cut by a comma, which is then said. */
     const cut = (list: PrintedList, kept: string): boolean => {
       const found = list.from < list.to ? cutByComma(line.text, list.from, list.to) : undefined;
@@ -167,28 +167,28 @@ export class PieceReader {
       return read.map((count) => (count !== null && canBeCount(count, 1) ? count : null));
     };
     const whole = says && cutByComma(line.text, says.from, says.to) === undefined ? says : undefined;
-    const said = whole && bySize(whole.values, this.#context.sizes.length);
-    if (whole && !said) lists(whole);
-    const sayPlace = says && line.place(says.from, says.to);
-    const end = (): void => this.#compare(said, sayPlace);
+    const stated = whole && bySize(whole.values, this.#context.sizes.length);
+    if (whole && !stated) lists(whole);
+    const saysRange = says && line.range(says.from, says.to);
+    const end = (): void => this.#compare(stated, saysRange);
     const label = (fallback: string): string => this.#labelOf(fallback);
 
     switch (instruction.do) {
       case 'start': {
         const count = begins(instruction.count);
         if (!count) return undefined;
-        if (instruction.chain && !said) {
-          this.#begin({ kind: 'new', count: count.map(() => null), place }, place);
-          this.#chain = place;
+        if (instruction.chain && !stated) {
+          this.#begin({ kind: 'new', count: count.map(() => null), range }, range);
+          this.#chain = range;
           return 'a foundation chain';
         }
-        this.#begin({ kind: 'new', count: instruction.chain ? said! : count, place }, place);
+        this.#begin({ kind: 'new', count: instruction.chain ? stated! : count, range }, range);
         if (!instruction.chain) end();
         return 'the start of a piece';
       }
       case 'ratio': {
         const ratio = { pick: instruction.pick, of: instruction.of };
-        if (said) this.#begin({ kind: 'picked up', count: said, ...ratio, place }, place);
+        if (stated) this.#begin({ kind: 'picked up', count: stated, ...ratio, range }, range);
         else if (this.#open?.start.kind === 'picked up') this.#open.start = { ...this.#open.start, ...ratio };
         else return undefined;
         return 'a pick-up ratio';
@@ -196,14 +196,14 @@ export class PieceReader {
       case 'pick up': {
         const count = begins(instruction.count);
         if (!count) return undefined;
-        this.#begin({ kind: 'picked up', count, pick: undefined, of: undefined, place }, place);
+        this.#begin({ kind: 'picked up', count, pick: undefined, of: undefined, range }, range);
         end();
         return 'stitches picked up';
       }
       case 'go on': {
         const count = begins(instruction.count);
         if (!count) return undefined;
-        this.#begin({ kind: 'from', count, piece: instruction.piece, place }, place);
+        this.#begin({ kind: 'from', count, piece: instruction.piece, range }, range);
         end();
         return 'stitches gone on with';
       }
@@ -230,7 +230,7 @@ export class PieceReader {
           rows: rows.map((row) => (row === null ? 0 : row - from + 1)),
           label: label(this.#fabric || 'Even'),
           fabric: this.#fabric,
-          place,
+          range,
         });
         end();
         return 'even rows';
@@ -241,10 +241,10 @@ export class PieceReader {
         if (instruction.fabric) this.#fabric = instruction.fabric;
         const unit = instruction.length.units[0];
         const gauge = this.#context.gaugeFor(this.#fabric)?.rows;
-        const at = line.place(instruction.length.from, instruction.length.to);
+        const at = line.range(instruction.length.from, instruction.length.to);
         if (!unit || instruction.length.units.length > 1) {
           this.#context.report({
-            place: at,
+            range: at,
             kind: 'unread',
             message: unit
               ? 'This length mixes cm and inches: keep one of them.'
@@ -254,7 +254,7 @@ export class PieceReader {
         }
         if (!gauge) {
           this.#context.report({
-            place: at,
+            range: at,
             kind: 'unread',
             message:
               'No row gauge is stated, so this length cannot be turned into rows: add it to the gauge, or write the rows.',
@@ -276,7 +276,7 @@ export class PieceReader {
           );
           return undefined;
         }
-        this.#add({ kind: 'even', rows, label: label(this.#fabric || 'Even'), fabric: this.#fabric, place });
+        this.#add({ kind: 'even', rows, label: label(this.#fabric || 'Even'), fabric: this.#fabric, range });
         end();
         return `${rows.filter((row) => row !== null).join(', ')} rows, worked out of a length at the stated gauge`;
       }
@@ -325,7 +325,7 @@ export class PieceReader {
           over: shapes.map(({ over }) => over),
           label: label(instruction.edge ? `${instruction.edge} shaping` : 'Shaping'),
           fabric: this.#fabric,
-          place,
+          range,
         });
         end();
         return 'shaping over rows';
@@ -335,7 +335,7 @@ export class PieceReader {
         if (!by) return undefined;
         const change = by.map((many) => (many === null ? 0 : instruction.way === 'dec' ? -many : many));
         this.#counts = this.#counts.map((count, size) => (count === null ? null : count + change[size]!));
-        this.#add({ kind: 'evenly', change, label: label('Shaped evenly'), fabric: this.#fabric, place });
+        this.#add({ kind: 'evenly', change, label: label('Shaped evenly'), fabric: this.#fabric, range });
         end();
         return 'a row shaped evenly';
       }
@@ -355,7 +355,7 @@ export class PieceReader {
           by,
           label: label('Shaped in each repeat'),
           fabric: this.#fabric,
-          place,
+          range,
         });
         end();
         return 'a row shaped in each repeat';
@@ -380,7 +380,7 @@ export class PieceReader {
             atEnd: at === 'start' ? none : whole,
             label: own,
             fabric: this.#fabric,
-            place,
+            range,
           });
           this.#add({
             kind: 'even',
@@ -388,7 +388,7 @@ export class PieceReader {
             fixed: true,
             label: own,
             fabric: this.#fabric,
-            place,
+            range,
           });
         }
         end();
@@ -405,14 +405,14 @@ export class PieceReader {
         this.#counts = this.#counts.map((count, size) =>
           count === null ? null : count + sign * (atStart[size]! + atEnd[size]!),
         );
-        const told = {
+        const common = {
           label: label(instruction.add ? 'Stitches added' : 'Stitches left'),
           fabric: this.#fabric,
-          place,
+          range,
         };
-        this.#add({ kind: instruction.add ? 'add' : 'leave', atStart, atEnd, ...told });
+        this.#add({ kind: instruction.add ? 'add' : 'leave', atStart, atEnd, ...common });
         if (instruction.even) {
-          this.#add({ kind: 'even', rows: this.#counts.map(() => 1), fixed: true, ...told });
+          this.#add({ kind: 'even', rows: this.#counts.map(() => 1), fixed: true, ...common });
         }
         end();
         return instruction.add ? 'stitches added at the ends' : 'stitches left at the ends';
@@ -421,7 +421,7 @@ export class PieceReader {
         const given = lists(instruction.side, instruction.middle);
         if (!given) return undefined;
         const [side, middle] = given as [PerSize, PerSize];
-        this.#part({ side, middle, place });
+        this.#part({ side, middle, range });
         if (instruction.held) open.ends = 'held';
         else this.#open = undefined;
         this.#headings = [];
@@ -431,7 +431,7 @@ export class PieceReader {
         const given = lists(instruction.count);
         if (!given) return undefined;
         const [count] = given;
-        if (count) this.#compare(count, line.place(instruction.count!.from, instruction.count!.to));
+        if (count) this.#compare(count, line.range(instruction.count!.from, instruction.count!.to));
         open.ends = instruction.held ? 'held' : 'bound off';
         this.#ended = true;
         return instruction.held ? 'stitches held' : 'the end of a piece';
@@ -453,15 +453,15 @@ export class PieceReader {
   }
 
   /** Takes rows that were counted one by one: shaping over rows where every size has the same step, else row by row. */
-  counted(rows: RowsBySize, place: TextRange): string | undefined {
+  counted(rows: RowsBySize, range: TextRange): string | undefined {
     const before = this.#counts;
     const steps = rows.map((list, size) =>
       list === null ? [] : list.map((count, row) => count - (row === 0 ? before[size]! : list[row - 1]!)),
     );
     const changes = [...new Set(steps.flat().filter((step) => step !== 0))];
     const most = Math.max(...rows.map((list) => list?.length ?? 0));
-    const base = { fabric: this.#fabric, place };
-    const take = (): void => {
+    const base = { fabric: this.#fabric, range };
+    const accept = (): void => {
       this.#counts = rows.map((list, size) => (list === null ? null : (list.at(-1) ?? before[size]!)));
     };
     if (changes.length === 0) {
@@ -484,7 +484,7 @@ export class PieceReader {
         over: rows.map((list) => list?.length ?? 0),
         label: this.#labelOf('Shaping'),
       });
-      take();
+      accept();
       return 'shaping over rows, counted row by row';
     }
     if (rows.some((list) => list !== null && list.length !== most) || most > 40) return undefined;
@@ -493,21 +493,21 @@ export class PieceReader {
       const change = steps.map((list) => list[row] ?? 0);
       this.#add({ ...base, kind: 'evenly', change, label });
     }
-    take();
+    accept();
     return most === 1 ? 'a shaped row, counted stitch by stitch' : 'shaped rows, counted stitch by stitch';
   }
 
   /** A first row of a chain or an edge, told only by the count it ends on. */
-  firstRow(said: PrintedList, place: TextRange, text: string): string | undefined {
-    const count = bySize(said.values, this.#context.sizes.length);
+  firstRow(stated: PrintedList, range: TextRange, text: string): string | undefined {
+    const count = bySize(stated.values, this.#context.sizes.length);
     if (!count) return undefined;
     const rowOne = /^(?:row|round|rnd) 1\b/iu.test(text);
     if (this.#chain && this.#open) {
       this.#chain = undefined;
-      this.#open.start = { kind: 'new', count, place };
+      this.#open.start = { kind: 'new', count, range };
       this.#counts = count;
     } else if (rowOne && /\bjoin (?:the )?yarn\b/iu.test(text)) {
-      this.#begin({ kind: 'picked up', count, pick: undefined, of: undefined, place }, place);
+      this.#begin({ kind: 'picked up', count, pick: undefined, of: undefined, range }, range);
     } else return undefined;
     const open = this.#open as Open | undefined;
     if (open && /^(?:round|rnd)/iu.test(text)) open.worked = 'round';
@@ -517,16 +517,16 @@ export class PieceReader {
         rows: count.map(() => 1),
         label: this.#labelOf('First row'),
         fabric: this.#fabric,
-        place,
+        range,
       });
     return rowOne ? 'a first row' : 'the start of a piece';
   }
 
   /** Compares a count that a sentence says without telling how it is come by. */
-  saysOnly(said: PrintedList, line: LogicalLine): boolean {
-    const count = bySize(said.values, this.#context.sizes.length);
+  saysOnly(stated: PrintedList, line: LogicalLine): boolean {
+    const count = bySize(stated.values, this.#context.sizes.length);
     if (!count || !this.#open) return false;
-    this.#compare(count, line.place(said.from, said.to));
+    this.#compare(count, line.range(stated.from, stated.to));
     return true;
   }
 
@@ -545,7 +545,7 @@ export class PieceReader {
     return this.#label || capital(fallback);
   }
 
-  #begin(start: StatedStart, place: TextRange): void {
+  #begin(start: StatedStart, range: TextRange): void {
     const before = this.#open ?? this.pieces.at(-1);
     const heading = this.#headings[0] ?? (before ? `${before.label}, next part` : 'Piece');
     this.#label = this.#headings.length > 1 ? this.#headings.at(-1)! : '';
@@ -562,7 +562,7 @@ export class PieceReader {
       start,
       stretches: [],
       ends: 'bound off',
-      place,
+      range,
     };
     this.pieces.push(this.#open);
     this.#ended = false;
@@ -596,31 +596,35 @@ export class PieceReader {
           ? null
           : 2 * side + parting.middle[size]!,
       ),
-      parting.place,
-      (said, count) => `two sides and the middle are ${said}, and there are ${count} stitches`,
+      parting.range,
+      (stated, count) => `two sides and the middle are ${stated}, and there are ${count} stitches`,
     );
   }
 
-  #compare(said: PerSize | undefined, place: TextRange | undefined): void {
-    if (!said || !place) return;
+  #compare(stated: PerSize | undefined, range: TextRange | undefined): void {
+    if (!stated || !range) return;
     this.#compareLists(
-      said,
-      place,
+      stated,
+      range,
       (says, count) => `the line comes to ${count}, and the pattern says ${says}`,
     );
     const open = this.#open;
     const last = open?.stretches.at(-1);
-    if (open && last) open.stretches[open.stretches.length - 1] = { ...last, says: { count: said, place } };
-    this.#counts = this.#counts.map((count, size) => said[size] ?? count);
+    if (open && last) open.stretches[open.stretches.length - 1] = { ...last, says: { count: stated, range } };
+    this.#counts = this.#counts.map((count, size) => stated[size] ?? count);
   }
 
-  #compareLists(said: PerSize, place: TextRange, sentence: (said: number, count: number) => string): void {
-    const message = countsApart(this.#context.sizes, said, this.#counts, sentence);
-    if (message) this.#context.report({ place, kind: 'contradiction', message });
+  #compareLists(
+    stated: PerSize,
+    range: TextRange,
+    sentence: (statement: number, count: number) => string,
+  ): void {
+    const message = countsApart(this.#context.sizes, stated, this.#counts, sentence);
+    if (message) this.#context.report({ range, kind: 'contradiction', message });
   }
 
   #checkMultiple(open: Open, multiple: StatedMultiple): void {
     const message = noMultiple(this.#context.sizes, open.start.count, multiple);
-    if (message) this.#context.report({ place: multiple.place, kind: 'contradiction', message });
+    if (message) this.#context.report({ range: multiple.range, kind: 'contradiction', message });
   }
 }

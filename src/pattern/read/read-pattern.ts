@@ -68,13 +68,13 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   for (let at = 0; at < lines.length; at++) {
     const line = lines[at]!;
     const as: string[] = line.as === undefined ? [] : [line.as];
-    const counted = takeCounted(at, as);
+    const counted = readCounted(at, as);
     if (counted > 1) {
       for (const one of lines.slice(at, at + counted - 1)) {
         for (let row = 0; row < one.lines; row++) read.push({ line: one.line + row, text: '', as });
       }
       at += counted - 1;
-    } else if (counted === 0 && line.text.trim() !== '') takeLine(line, as);
+    } else if (counted === 0 && line.text.trim() !== '') readLine(line, as);
     finish(lines[at]!, as);
   }
   function finish(line: LogicalLine, as: string[]): void {
@@ -94,7 +94,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   diagnostics.push(...onlyBegun(pattern, diagnostics), ...contradictions(pattern), ...setInCaps(pattern));
   if (text.length > mostCharactersOfAPattern) {
     diagnostics.push({
-      place: { line: printed.length, from: 0, to: 0 },
+      range: { line: printed.length, from: 0, to: 0 },
       kind: 'unread',
       message: `Only the first ${mostCharactersOfAPattern} characters are read.`,
     });
@@ -106,7 +106,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     diagnostics.length === 0
   ) {
     diagnostics.push({
-      place: { line: 1, from: 0, to: printed[0]!.length },
+      range: { line: 1, from: 0, to: printed[0]!.length },
       kind: 'unread',
       message:
         'Nothing here reads as a pattern: paste one with a line of sizes, its gauge, its finished measurements and its instructions.',
@@ -115,10 +115,10 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   return {
     pattern,
     lines: read.map((line, at) => ({ ...line, text: printed[at] ?? '' })),
-    diagnostics: diagnostics.sort((a, b) => a.place.line - b.place.line || a.place.from - b.place.from),
+    diagnostics: diagnostics.sort((a, b) => a.range.line - b.range.line || a.range.from - b.range.from),
   };
 
-  function takeLine(line: LogicalLine, as: string[]): void {
+  function readLine(line: LogicalLine, as: string[]): void {
     if (sizesIn(line)) {
       as.push('the sizes');
       return;
@@ -134,12 +134,12 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       pieces.pieces.map(({ label }) => label),
     );
     if (same) {
-      takeSame(line, same, as);
+      readSame(line, same, as);
       return;
     }
     const gauge = gaugeIn(line, decimal);
     if (gauge) {
-      gauge.doubts.forEach(diagnostic);
+      gauge.diagnostics.forEach(diagnostic);
       if (!gauge.gauge) return;
       gauges.push(gauge.gauge);
       const { over } = gauge.gauge;
@@ -151,19 +151,19 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       return;
     }
     // Inside a piece a length is mostly part of an instruction; before the first piece it is a measurement.
-    const before = [takeYarn, takeMeasure, takeInstructions];
-    const inside = [takeInstructions];
-    for (const take of pieces.inPiece && !heading.expected ? inside : before) {
-      if (take(line, as)) return;
+    const before = [readYarn, readMeasure, readInstructions];
+    const inside = [readInstructions];
+    for (const accept of pieces.inPiece && !heading.expected ? inside : before) {
+      if (accept(line, as)) return;
     }
-    takeHeading(line, as);
+    readHeading(line, as);
   }
 
   /**
    * Lines that the reader of the recount can follow and this one does not know: a row stitch by stitch, shaping told
    * for each size. How many lines were taken.
    */
-  function takeCounted(at: number, as: string[]): number {
+  function readCounted(at: number, as: string[]): number {
     const line = lines[at]!;
     const { counts } = pieces;
     if (!counts || line.text.trim() === '' || counts.every((count) => count === null)) return 0;
@@ -173,56 +173,56 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     );
     let many = (forSizes < 0 ? lines.length : forSizes) - at;
     while (many > 1 && lines[at + many - 1]!.text.trim() === '') many--;
-    const told = /as follows for your size/iu.test(line.text) && many > 1;
-    const known = told ? [] : phrasesOf(line.text, decimal).map((phrase) => instructionIn(phrase));
+    const isBySize = /as follows for your size/iu.test(line.text) && many > 1;
+    const known = isBySize ? [] : phrasesOf(line.text, decimal).map((phrase) => instructionIn(phrase));
     const rowOf = /^\s*(?:next|same|rows?|rounds?|rnds?)\b/iu.test(line.text);
-    if (!told && (known.some(({ instruction }) => instruction) || !readsAsStitches(line.text))) return 0;
+    if (!isBySize && (known.some(({ instruction }) => instruction) || !readsAsStitches(line.text))) return 0;
     const group = lines
-      .slice(at, at + (told ? many : 1))
+      .slice(at, at + (isBySize ? many : 1))
       .map(({ text }) => text.trim())
       .filter((text) => text !== '');
     // A line of stitches alone is the next row.
-    const asked = told || rowOf || /^work\b/iu.test(group[0]!) ? group : [`Next row: ${group[0]!}`];
+    const wanted = isBySize || rowOf || /^work\b/iu.test(group[0]!) ? group : [`Next row: ${group[0]!}`];
     // How a row begins was told before "same row", and the counts have it already.
-    const renamed = asked.map((text) =>
+    const renamed = wanted.map((text) =>
       text
         .replace(/^(row|round|rnd)s? \d+(?= ?(?:\(|:))/iu, 'Next $1')
         .replace(/^same (?=(?:row|round|rnd)\b)/iu, 'Next '),
     );
     const rows = countedLines(renamed, counts, sizes);
-    const place = line.place(line.text.length - line.text.trimStart().length, line.text.length);
+    const range = line.range(line.text.length - line.text.trimStart().length, line.text.length);
     if ('problem' in rows) {
       diagnostic({
-        place,
+        range,
         kind: 'unread',
         message: `This line is kept as it stands, since it does not come out when it is counted. ${rows.problem}`,
       });
-      return told ? many : 1;
+      return isBySize ? many : 1;
     }
-    const what = pieces.counted(rows, place);
+    const what = pieces.counted(rows, range);
     if (what) as.push(what);
-    return told ? many : 1;
+    return isBySize ? many : 1;
   }
 
-  function takeSame(line: LogicalLine, same: NonNullable<ReturnType<typeof workAs>>, as: string[]): void {
-    const place = line.place(line.text.length - line.text.trimStart().length, line.text.length);
+  function readSame(line: LogicalLine, same: NonNullable<ReturnType<typeof workAs>>, as: string[]): void {
+    const range = line.range(line.text.length - line.text.trimStart().length, line.text.length);
     if (same.label) pieces.heading(same.label);
-    if (!same.more && pieces.sameAs(same.piece, place)) {
+    if (!same.more && pieces.sameAs(same.piece, range)) {
       as.push(`a piece like ${same.piece}`);
       return;
     }
     pieces.leave();
     diagnostic({
-      place,
+      range,
       kind: 'unread',
       message: `What is worked here as ${same.piece} is not read: write its lines out under a heading of its own, from its first stitches on.`,
     });
   }
 
-  function takeMeasure(line: LogicalLine, as: string[]): boolean {
+  function readMeasure(line: LogicalLine, as: string[]): boolean {
     const found = measureIn(line, { sizes: sizes.length, decimal, ...heading });
     if (!found) return false;
-    found.doubts.forEach(diagnostic);
+    found.diagnostics.forEach(diagnostic);
     if (found.measure) {
       measures.push(found.measure);
       as.push(found.measure.on === 'body' ? 'a measurement of the body' : 'a finished measurement');
@@ -230,11 +230,11 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     return true;
   }
 
-  function takeYarn(line: LogicalLine, as: string[]): boolean {
+  function readYarn(line: LogicalLine, as: string[]): boolean {
     // The grams come first; balls, where they follow, are the same yarn again.
     const found = yarn ? undefined : yarnIn(line, sizes.length, decimal);
     if (!found) return false;
-    found.doubts.forEach(diagnostic);
+    found.diagnostics.forEach(diagnostic);
     if (found.yarn) {
       yarn = found.yarn;
       as.push('yarn');
@@ -242,7 +242,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     return true;
   }
 
-  function takeInstructions(line: LogicalLine, as: string[]): boolean {
+  function readInstructions(line: LogicalLine, as: string[]): boolean {
     let { text: rest } = line;
     let offset = 0;
     const named =
@@ -255,7 +255,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
       rest = rest.slice(offset);
     }
     const signed = withoutSigns(phrasesOf(rest, decimal), shifted(line, offset));
-    signed.doubts.forEach(diagnostic);
+    signed.diagnostics.forEach(diagnostic);
     if (signed.kept) return true;
     const { phrases } = signed;
     const known = phrases.map((phrase) => ({ phrase, ...instructionIn(phrase) }));
@@ -264,14 +264,14 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     if (label && known.some(({ instruction }) => instruction)) pieces.heading(label[1]!.trim());
     let taken = false;
     for (const { phrase, instruction, says } of known) {
-      const place = moved.place(phrase.from, phrase.to);
+      const range = moved.range(phrase.from, phrase.to);
       const what =
-        (instruction && pieces.take(instruction, says, moved, place)) ??
-        (says && pieces.firstRow(says, place, rest.slice(phrase.from, phrase.to)));
+        (instruction && pieces.accept(instruction, says, moved, range)) ??
+        (says && pieces.firstRow(says, range, rest.slice(phrase.from, phrase.to)));
       if (what) as.push(what);
       else if (says && !instruction && pieces.saysOnly(says, moved)) {
         diagnostic({
-          place,
+          range,
           kind: 'unread',
           message:
             'This line is kept as it stands: its count was compared, but how it is worked was not read.',
@@ -287,7 +287,7 @@ export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
     return taken || unread || as.length > 0 || known.some(({ says }) => says !== undefined && pieces.inPiece);
   }
 
-  function takeHeading(line: LogicalLine, as: string[]): void {
+  function readHeading(line: LogicalLine, as: string[]): void {
     if (/^(?:work the other .*\b(?:mirror|same|alike|match)|make (?:2|two)\.?$)/iu.test(line.text.trim())) {
       if (pieces.mirrored()) as.push('made twice');
       return;
@@ -363,17 +363,17 @@ function withoutMarks(line: LogicalLine): LogicalLine {
 }
 
 function shifted(line: LogicalLine, by: number): LogicalLine {
-  return by === 0 ? line : { ...line, place: (from, to) => line.place(from + by, to + by) };
+  return by === 0 ? line : { ...line, range: (from, to) => line.range(from + by, to + by) };
 }
 
-function multipleIn(line: LogicalLine): { multiple: number; plus: number; place: TextRange } | undefined {
+function multipleIn(line: LogicalLine): { multiple: number; plus: number; range: TextRange } | undefined {
   const found =
     /multiple of (\d+)(?:\s*(?:sts?|stitches))?(?:\s*,?\s*(\+|plus|and|minus|less|-|−|–)\s*(\d+))?/iu.exec(
       line.text,
     );
   if (!found || Number(found[1]) < 1) return undefined;
   const plus = Number(found[3] ?? 0) * (/^(?:minus|less|-|−|–)$/iu.test(found[2] ?? '') ? -1 : 1);
-  return { multiple: Number(found[1]), plus, place: line.place(found.index, found.index + found[0].length) };
+  return { multiple: Number(found[1]), plus, range: line.range(found.index, found.index + found[0].length) };
 }
 
 /** The names of the sizes; where no line lists them, as many numbers as the lists have, and a doubt. */
@@ -398,7 +398,7 @@ function sizesOf(
   const [most] = [...many].sort((a, b) => b[1] - a[1]);
   if (!most || !first) return ['One size'];
   diagnostic({
-    place: first.line.place(first.from, first.to),
+    range: first.line.range(first.from, first.to),
     kind: 'to know',
     message: `No line names the sizes. Most lists have ${most[0]} numbers, so there are ${most[0]} sizes here, called 1 to ${most[0]}: add a line such as "Sizes: XS (S, M)" to name them.`,
   });

@@ -18,7 +18,7 @@ export function setInCaps({ pieces }: StatedPattern): ImportDiagnostic[] {
     if (!cap) return [];
     return [
       {
-        place: cap.place,
+        range: cap.range,
         kind: 'to know',
         message: `The cap of ${piece.label} begins here. It is followed and fitted row by row, but nothing here compares its edge with that of the armhole it is sewn into: measure both, from underarm to underarm, before you sew.`,
       },

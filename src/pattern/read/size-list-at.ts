@@ -66,7 +66,7 @@ export function sizeListAt(
   const units: LengthUnit[] = first.unit ? [first.unit] : [];
   let step = first.step;
   let to = first.to;
-  const take = (entry: NonNullable<ReturnType<typeof entryAt>>): void => {
+  const accept = (entry: NonNullable<ReturnType<typeof entryAt>>): void => {
     values.push(entry.value);
     if (entry.unit) units.push(entry.unit);
     step = Math.min(step, entry.step);
@@ -78,7 +78,7 @@ export function sizeListAt(
     if (kind >= 0) {
       const group = groupAt(text, at + 1, close[kind]!, decimal);
       if (!group) break;
-      group.entries.forEach(take);
+      group.entries.forEach(accept);
       to = group.to;
       grouped = true;
       continue;
@@ -94,7 +94,7 @@ export function sizeListAt(
       /^\d/u.test(text.slice(at))
     ) {
       if (/^\s*[([{]/u.test(text.slice(again.to)) && !groupIsList(text, again.to, decimal)) break;
-      take(again);
+      accept(again);
       to = again.to;
       continue;
     }
@@ -103,7 +103,7 @@ export function sizeListAt(
     const next = slash ?? comma;
     const entry = next && entryAt(text, to + next[0].length, decimal);
     if (!next || !entry || grouped) break;
-    take(entry);
+    accept(entry);
     to += next[0].length + (entry.to - to - next[0].length);
   }
   const after = unitAt(text, to);

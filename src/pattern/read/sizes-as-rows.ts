@@ -2,7 +2,7 @@ import { bracketed } from '../../format';
 import type { LogicalLine } from './lines';
 import { measureOf } from './measure-in';
 import { sizesIn } from './sizes-in';
-import { cellsOf, isNumber, isRule, listed } from './table-cells';
+import { cellsOf, isNumber, isRule, listText } from './table-cells';
 import type { ImportDiagnostic } from './types';
 
 /** Counts are no measurements, whatever else their head names. */
@@ -82,12 +82,12 @@ function asLines(
   const inOrder = order.map((size) => rows.find((row) => row.size === size));
   const measures = heads.flatMap((label, column): LogicalLine[] => {
     const from = line.text.indexOf(label);
-    const place = line.place(from, from + label.length);
+    const range = line.range(from, from + label.length);
     const values = inOrder.map((row) => row?.values[column] ?? '–');
     if (values.every(isNumber) && !counts.test(label))
-      return [{ text: listed(label, values), line: line.line, lines: 0, place: () => place }];
+      return [{ text: listText(label, values), line: line.line, lines: 0, range: () => range }];
     diagnostic({
-      place,
+      range,
       kind: 'unread',
       message: `The column "${label}" is kept as it stands: ${
         counts.test(label)

@@ -6,12 +6,12 @@ import type { LogicalLine } from './lines';
  * @example sizesIn({ text: 'Sizes: XS (S, M, L)' }) // ['XS', 'S', 'M', 'L']
  */
 export function sizesIn({ text }: Pick<LogicalLine, 'text'>): string[] | undefined {
-  const [, listed = ''] =
+  const [, list = ''] =
     /^[\s*_#|]*(?:to fit\s+)?sizes?(?:\s+(?:available|given|names?))?\s*[:=.–—-]*\s+(\S.*)$/iu.exec(text) ??
     [];
-  if (listed === '' || /\b(?:cm|mm|inch|inches|needles?|hooks?|bust|chest)\b|["″]/iu.test(listed))
+  if (list === '' || /\b(?:cm|mm|inch|inches|needles?|hooks?|bust|chest)\b|["″]/iu.test(list))
     return undefined;
-  const names = listed
+  const names = list
     .replace(/\.\s*$/u, '')
     .split(/[()[\]{},;/|]+|\s+[-–—]\s+|\s{2,}/u)
     .map((name) => name.trim())

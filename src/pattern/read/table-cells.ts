@@ -20,7 +20,7 @@ export const isRule = (cells: readonly string[]): boolean => /^[-:\s]*$/u.test(c
  *
  * @example listed('Bust (cm)', ['90', '98', '106']) // 'Bust (cm): 90 (98, 106)'
  */
-export function listed(label: string, values: readonly string[]): string {
+export function listText(label: string, values: readonly string[]): string {
   const unit = values.map((value) => unitOf.exec(value)?.[1]).find(Boolean);
   const clean = values.map((value) => value.replace(unitOf, ''));
   return `${label.replace(/:$/u, '')}: ${bracketed(clean)}${unit ? ` ${unit}` : ''}`;

@@ -1,6 +1,6 @@
 import { bracketed } from '../../format';
 import type { LogicalLine } from './lines';
-import { cellsOf, isNumber, isRule, listed } from './table-cells';
+import { cellsOf, isNumber, isRule, listText } from './table-cells';
 
 /**
  * A row of a pasted table as a line of print: its cells parted by tabs, bars or two and more spaces. The first cell is
@@ -21,7 +21,7 @@ export function rowAsLine(line: LogicalLine): LogicalLine {
   const end = line.text.length;
   return {
     ...line,
-    text: names ? `${label.replace(/:$/u, '')}: ${bracketed(values)}` : listed(label, values),
-    place: () => line.place(line.text.length - line.text.trimStart().length, end),
+    text: names ? `${label.replace(/:$/u, '')}: ${bracketed(values)}` : listText(label, values),
+    range: () => line.range(line.text.length - line.text.trimStart().length, end),
   };
 }

@@ -32,7 +32,7 @@ export interface StatedGauge {
   readonly overCm: number;
   /** What is said of the fabric: "stockinette stitch", "rib". */
   readonly fabric: string;
-  readonly place: TextRange;
+  readonly range: TextRange;
 }
 
 /** What a measurement is of. The order is that in which a label is searched. */
@@ -55,14 +55,14 @@ export interface StatedMeasure {
   readonly values: PerSize;
   /** How finely it is printed, cm: half of it may have been rounded away. */
   readonly step: number;
-  readonly place: TextRange;
+  readonly range: TextRange;
 }
 
 export interface StatedYarn {
   readonly grams: PerSize;
   /** As printed: "light", "double knitting"; empty where none is named. */
   readonly weight: string;
-  readonly place: TextRange;
+  readonly range: TextRange;
 }
 
 export interface StatedPiece {
@@ -76,12 +76,12 @@ export interface StatedPiece {
   /** A last row shared out: stitches of each shoulder, and of the neck between them. */
   readonly parted?: StatedParting;
   readonly multiple?: StatedMultiple;
-  readonly place: TextRange;
+  readonly range: TextRange;
 }
 
 export type StatedStart = {
   readonly count: PerSize;
-  readonly place: TextRange;
+  readonly range: TextRange;
 } & (
   | { readonly kind: 'new' }
   /** Goes on with stitches of another piece. */
@@ -93,22 +93,22 @@ export type StatedStart = {
 export interface StatedMultiple {
   readonly multiple: number;
   readonly plus: number;
-  readonly place: TextRange;
+  readonly range: TextRange;
 }
 
 export interface StatedParting {
   readonly side: PerSize;
   readonly middle: PerSize;
-  readonly place: TextRange;
+  readonly range: TextRange;
 }
 
 interface StretchBase {
   readonly label: string;
   /** The fabric, in the pattern's words; empty where the piece goes on in the one before. */
   readonly fabric: string;
-  readonly place: TextRange;
+  readonly range: TextRange;
   /** The count the pattern says it ends on. */
-  readonly says?: { readonly count: PerSize; readonly place: TextRange };
+  readonly says?: { readonly count: PerSize; readonly range: TextRange };
 }
 
 export type StatedStretch = StretchBase &
@@ -133,7 +133,7 @@ export type StatedStretch = StretchBase &
 
 /** Something that does not agree with itself, or could be meant in more than one way. */
 export interface ImportDiagnostic {
-  readonly place: TextRange;
+  readonly range: TextRange;
   /** A sentence: what is wrong, and what would mend it. */
   readonly message: string;
   /** A count or measure that speaks against the rest, or only something to know. */

@@ -14,8 +14,8 @@ const signed =
  */
 export function withoutSigns(
   phrases: readonly Phrase[],
-  line: Pick<LogicalLine, 'place'>,
-): { phrases: readonly Phrase[]; doubts: ImportDiagnostic[]; kept: boolean } {
+  line: Pick<LogicalLine, 'range'>,
+): { phrases: readonly Phrase[]; diagnostics: ImportDiagnostic[]; kept: boolean } {
   const diagnostics: ImportDiagnostic[] = [];
   let kept = false;
   const read = phrases.map((phrase) => {
@@ -25,7 +25,7 @@ export function withoutSigns(
     const begins = found[1] !== undefined;
     kept ||= !begins;
     diagnostics.push({
-      place: line.place(list.from - 1, list.to),
+      range: line.range(list.from - 1, list.to),
       kind: 'unread',
       message: `${begins ? 'Stitches to begin on' : 'Stitches and rows'} are not less than 0: take the sign away, or write a dash alone for a size that has none${begins ? '' : '; the line is kept as it stands'}.`,
     });
@@ -38,5 +38,5 @@ export function withoutSigns(
       lists: phrase.lists.map((one) => (one === list ? { ...one, values: one.values.map(() => null) } : one)),
     };
   });
-  return { phrases: read, doubts: diagnostics, kept };
+  return { phrases: read, diagnostics, kept };
 }

@@ -9,7 +9,7 @@ export function yarnIn(
   line: LogicalLine,
   sizes: number,
   decimal: '.' | ',',
-): { yarn?: StatedYarn; doubts: ImportDiagnostic[] } | undefined {
+): { yarn?: StatedYarn; diagnostics: ImportDiagnostic[] } | undefined {
   const { text } = line;
   if (!/\b(?:yarn|wool|balls?|skeins?|hanks?|weight|materials?)\b/iu.test(text)) return undefined;
   const lists = sizeListsIn(text, decimal);
@@ -19,9 +19,9 @@ export function yarnIn(
   const each = /(\d+(?:[.,]\d+)?)\s*-?\s*(?:g|grams?)\b/iu.exec(text);
   const list = balls && each ? balls : one;
   if (!list) return undefined;
-  const place = line.place(list.from, list.to);
+  const range = line.range(list.from, list.to);
   const wrong = wrongNumber(list, sizes);
-  if (wrong) return { doubts: [{ place, message: wrong, kind: 'unread' }] };
+  if (wrong) return { diagnostics: [{ range, message: wrong, kind: 'unread' }] };
   const times = balls && each ? Number(each[1]!.replace(',', '.')) : 1;
   const grams = Array.from({ length: sizes }, (_size, at) => {
     const value = list.values[list.values.length === 1 ? 0 : at]!;
@@ -29,5 +29,5 @@ export function yarnIn(
   });
   const names = yarnWeights.map(({ name }) => name).sort((a, b) => b.length - a.length);
   const weight = names.find((name) => new RegExp(`\\b${name}\\b`, 'iu').test(text)) ?? '';
-  return { yarn: { grams, weight, place }, doubts: [] };
+  return { yarn: { grams, weight, range }, diagnostics: [] };
 }

@@ -38,7 +38,7 @@ function amountOf(text: string): number | null {
 }
 
 /** The value of one size, by its place among so many; undefined where the list is of another length. */
-export function amountAt(amounts: Amounts, place: number, sizes: number): number | null | undefined {
+export function amountAt(amounts: Amounts, sizeIndex: number, sizes: number): number | null | undefined {
   if (amounts.length !== 1 && amounts.length !== sizes) return undefined;
-  return amounts.length === 1 ? amounts[0] : amounts[place];
+  return amounts.length === 1 ? amounts[0] : amounts[sizeIndex];
 }

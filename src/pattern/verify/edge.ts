@@ -36,7 +36,7 @@ export class Edge {
   }
 
   /** Takes the words of a line where they are a stretch of the edge. @returns whether they were */
-  take(words: string): boolean {
+  read(words: string): boolean {
     const found = edgeStretch.exec(words);
     if (!found) return false;
     this.#before = this.#stretch;

@@ -78,14 +78,14 @@ class Reader {
     return this.#tokens[this.#at + ahead] ?? '';
   }
 
-  #take(...words: readonly Token[]): boolean {
+  #accept(...words: readonly Token[]): boolean {
     if (words.some((word, ahead) => this.#peek(ahead) !== word)) return false;
     this.#at += words.length;
     return true;
   }
 
   #any(...words: readonly Token[]): boolean {
-    return words.some((word) => this.#take(word));
+    return words.some((word) => this.#accept(word));
   }
 
   /** A number in figures, or an en dash, which is none. */
@@ -119,13 +119,13 @@ class Reader {
   }
 
   #part(depth: number, first: boolean): InstructionStep[] {
-    if (this.#take('*')) return [this.#starred(depth)];
+    if (this.#accept('*')) return [this.#starred(depth)];
     for (const [open, close] of [
       ['(', ')'],
       ['[', ']'],
       ['{', '}'],
     ] as const) {
-      if (this.#take(open)) return this.#bracketed(close, depth);
+      if (this.#accept(open)) return this.#bracketed(close, depth);
     }
     return this.#item(first);
   }
@@ -134,27 +134,27 @@ class Reader {
   #starred(depth: number): InstructionStep {
     const parts = this.parts(['rep', 'repeat', '*'], depth + 1);
     if (parts.length === 0) this.#fail();
-    const closed = this.#take('*');
+    const closed = this.#accept('*');
     this.#any(',', ';', '.');
     if (!this.#any('rep', 'repeat')) {
       if (!closed) throw new Unread('A * has no “rep from *” after it.');
       return { kind: 'repeat', parts, until: this.#until('in all') };
     }
     this.#any('from', 'between');
-    if (this.#take('*')) {
-      if (this.#any('to', 'and') && !this.#take('*')) this.#at--;
+    if (this.#accept('*')) {
+      if (this.#any('to', 'and') && !this.#accept('*')) this.#at--;
     }
     return { kind: 'repeat', parts, until: this.#until('again') };
   }
 
   #bracketed(close: Token, depth: number): InstructionStep[] {
     if (['counts', 'count', 'does', 'do', 'not', 'the', 'first'].includes(this.#peek())) {
-      while (!this.done && !this.#take(close)) this.#at++;
+      while (!this.done && !this.#accept(close)) this.#at++;
       return [];
     }
     const parts = this.parts([close], depth + 1);
-    if (!this.#take(close)) throw new Unread('A bracket is not closed.');
-    if (this.#take('in')) {
+    if (!this.#accept(close)) throw new Unread('A bracket is not closed.');
+    if (this.#accept('in')) {
       const makes = sum(parts, 'makes');
       return [this.#into(makes)];
     }
@@ -170,8 +170,8 @@ class Reader {
       return { kind: 'work', uses: stitches, makes: makes * stitches };
     }
     if (this.#any('each', 'every')) {
-      this.#take('of');
-      this.#take('the');
+      this.#accept('of');
+      this.#accept('the');
       if (this.#any('next')) {
         const stitches = this.#number() ?? 1;
         this.#stitchWord();
@@ -238,7 +238,7 @@ class Reader {
       this.#rowWords();
       return { kind: 'to last', stitches };
     }
-    this.#take('x');
+    this.#accept('x');
     const word = numerals.get(this.#peek());
     if (word !== undefined) this.#at++;
     const times = word ?? this.#number();
@@ -249,8 +249,8 @@ class Reader {
     let more = this.#any('more', 'further', 'additional');
     this.#any('times', 'time', 'x');
     more = this.#any('more') || more;
-    const told = this.#take('in', 'all') || this.#take('in', 'total') || this.#take('total');
-    const all = told || (usual !== 'again' && !more);
+    const isTotal = this.#accept('in', 'all') || this.#accept('in', 'total') || this.#accept('total');
+    const all = isTotal || (usual !== 'again' && !more);
     return { kind: 'times', times: all ? times : times + 1 };
   }
 
@@ -290,14 +290,14 @@ class Reader {
       if (uses < 2 || uses > 20) this.#fail();
       if (this.#any('over', 'across')) {
         this.#any('the');
-        this.#take('next');
+        this.#accept('next');
         this.#number();
         this.#stitchWord();
       }
       return [this.#often({ kind: 'work', uses, makes: 1 })];
     }
     if (token === 'inc' || token === 'increase' || /^[kp]f(?:&|and)?b/u.test(token)) {
-      if (this.#take('in')) return [this.#into(2)];
+      if (this.#accept('in')) return [this.#into(2)];
       return [this.#often({ kind: 'work', uses: 1, makes: 2 })];
     }
     if (token.startsWith('m1') || made.has(token)) return [this.#often({ kind: 'work', uses: 0, makes: 1 })];
@@ -331,7 +331,7 @@ class Reader {
       return [{ kind: 'work', uses: next, makes: next }];
     }
     const whole = ['work', 'even', 'knit', 'purl'].includes(token);
-    this.#take('even');
+    this.#accept('even');
     if (whole || ['to', 'across', 'around', 'all', 'until'].includes(this.#peek())) {
       this.#any('every', 'each');
       this.#stitchWord();

@@ -5,7 +5,7 @@ import {
   endOf,
   holesIn,
   paragraphSays,
-  placeOf,
+  positionOf,
   stitchesNamed,
   waysOfEnds,
 } from './read-side-statements';
@@ -35,7 +35,7 @@ export interface VerifiedPiece {
 /** The sizes of a text and the one that is followed, by its place among them. */
 export interface Following {
   readonly sizes: readonly string[];
-  readonly place: number;
+  readonly sizeIndex: number;
 }
 
 /** What the lines for some sizes only, after "as follows for your size", tell of. */
@@ -65,7 +65,7 @@ class Follower {
   #answered = false;
   /** Whether the sentence before told how a row begins, of which this one is to tell the rest; and whether this one does. */
   #begun = false;
-  #firstSideTold = false;
+  #firstSideStated = false;
   #begins = false;
   #edge: Edge | undefined;
   #taper: Taper | undefined;
@@ -114,7 +114,7 @@ class Follower {
   }
 
   #paragraph(text: string): void {
-    const stated = paragraphSays(text, this.#following.place, this.#following.sizes.length);
+    const stated = paragraphSays(text, this.#following.sizeIndex, this.#following.sizes.length);
     if (stated.kind === 'spaces') this.#sayUnits(text);
     this.#say(stated);
   }
@@ -122,7 +122,7 @@ class Follower {
   #read(line: string): void {
     if (this.#waiting) {
       const own = ownLine(line, this.#following.sizes);
-      if (own) return this.#ownLine(this.#waiting, own.places, own.text);
+      if (own) return this.#ownLine(this.#waiting, own.sizeIndices, own.text);
       this.#endWaiting();
     }
     if (this.#edge && this.#edgeLine(this.#edge, line)) return;
@@ -130,7 +130,7 @@ class Follower {
     const text = this.#mine(goesOn?.[1] ?? line);
     if (text === undefined) return;
     if (goesOn) {
-      const begun = begunFromPiece(line, this.#following.place, this.#following.sizes.length);
+      const begun = begunFromPiece(line, this.#following.sizeIndex, this.#following.sizes.length);
       if (begun) this.#say(begun);
       return this.tally.begin(amount(/\d+/u.exec(text)?.[0]));
     }
@@ -146,8 +146,12 @@ class Follower {
   }
 
   /** A text as the size that is followed reads it. */
-  #mine(text: string, place = this.#following.place, of = this.#following.sizes.length): string | undefined {
-    const mine = forSize(text, place, of);
+  #mine(
+    text: string,
+    sizeIndex = this.#following.sizeIndex,
+    of = this.#following.sizes.length,
+  ): string | undefined {
+    const mine = forSize(text, sizeIndex, of);
     if (typeof mine === 'string') return mine;
     this.tally.wrong(mine.problem);
     return undefined;
@@ -190,10 +194,10 @@ class Follower {
   }
 
   /** Where a taper shapes, by the first row that it shapes. */
-  #sayPlace(text: string, row: number): void {
+  #sayWhere(text: string, row: number): void {
     this.#sayEdge(text, row);
-    const place = placeOf(text);
-    if (place) this.#say({ kind: 'place', ...place }, row);
+    const spacing = positionOf(text);
+    if (spacing) this.#say({ kind: 'place', ...spacing }, row);
   }
 
   #castOn(count: number): void {
@@ -228,8 +232,8 @@ class Follower {
 
   #firstSide(side: string): void {
     if (this.tally.counts.length > 0) return this.tally.wrong('Row 1 is worked already.');
-    if (this.#firstSideTold) return this.tally.wrong('The side of row 1 is told twice.');
-    this.#firstSideTold = true;
+    if (this.#firstSideStated) return this.tally.wrong('The side of row 1 is told twice.');
+    this.#firstSideStated = true;
     this.#onSide(side);
   }
 
@@ -269,12 +273,12 @@ class Follower {
     this.#waiting = undefined;
   }
 
-  #ownLine(waiting: Waiting, places: readonly number[], line: string): void {
-    const index = places.indexOf(this.#following.place);
+  #ownLine(waiting: Waiting, sizeIndices: readonly number[], line: string): void {
+    const index = sizeIndices.indexOf(this.#following.sizeIndex);
     if (index < 0) return;
     if (this.#answered) return this.tally.wrong('This size was told already what to do here.');
     this.#answered = true;
-    const text = this.#mine(line, index, places.length);
+    const text = this.#mine(line, index, sizeIndices.length);
     if (text !== undefined) this.#own(waiting, withoutEnd(text));
   }
 
@@ -361,7 +365,7 @@ class Follower {
   #shaping(text: string): void {
     this.#taper =
       shapeRows(text, this.tally, (row) => {
-        this.#sayPlace(text, row);
+        this.#sayWhere(text, row);
         if (!this.#waiting) this.#say({ kind: 'taper' }, row);
       }) ?? this.#taper;
   }
@@ -376,7 +380,7 @@ class Follower {
   }
 
   #namedRows(over: number, text: string): void {
-    shapeNamedRows(over, text, this.tally, (row) => this.#sayPlace(text, row));
+    shapeNamedRows(over, text, this.tally, (row) => this.#sayWhere(text, row));
   }
 
   /** As many stitches left or added at the start of each of several rows. */
@@ -421,14 +425,14 @@ class Follower {
   /** A line that tells of a stretch of the edge: what stands before its last colon is its label. */
   #edgeLine(edge: Edge, line: string): boolean {
     if (forms.groups.test(line)) return false;
-    const { sizes, place } = this.#following;
+    const { sizes, sizeIndex } = this.#following;
     const colon = line.lastIndexOf(': ');
-    const words = forSize(line.slice(colon + 2), place, sizes.length);
-    if (colon >= 0 && typeof words === 'string' && edge.take(words)) {
-      const along = alongOf(line.slice(colon + 1), place, sizes.length);
+    const words = forSize(line.slice(colon + 2), sizeIndex, sizes.length);
+    if (colon >= 0 && typeof words === 'string' && edge.read(words)) {
+      const along = alongOf(line.slice(colon + 1), sizeIndex, sizes.length);
       this.#say({ kind: 'stretch', label: line.slice(0, colon), stitches: edge.share, along });
-      if (/in the same way: /iu.test(line)) this.#told(edge.problemOfLikeness());
-      this.#told(edge.problemOfRatio());
+      if (/in the same way: /iu.test(line)) this.#report(edge.problemOfLikeness());
+      this.#report(edge.problemOfRatio());
       return true;
     }
     this.#endEdge();
@@ -436,7 +440,7 @@ class Follower {
   }
 
   #endEdge(): void {
-    this.#told(this.#edge?.problemAtEnd());
+    this.#report(this.#edge?.problemAtEnd());
     this.#edge = undefined;
   }
 
@@ -448,10 +452,10 @@ class Follower {
   #groups(text: string): void {
     if (!this.#edge) return this.tally.wrong('There is no edge to pick up along.');
     this.#say({ kind: 'groups' });
-    this.#told(this.#edge.problemOfGroups(text));
+    this.#report(this.#edge.problemOfGroups(text));
   }
 
-  #told(problem: string | undefined): void {
+  #report(problem: string | undefined): void {
     if (problem !== undefined) this.tally.wrong(problem);
   }
 }

@@ -21,7 +21,7 @@ export function stitchesNamed(text: string): string[] {
   return [...new Set(found)];
 }
 
-const places: readonly (readonly [RegExp, string])[] = [
+const forms: readonly (readonly [RegExp, string])[] = [
   [/\bat (?:each|both) sides? of (?:the )?marker\b/iu, 'at each side of the marker'],
   [/\bat (?:the )?marker\b/iu, 'at the marker'],
   [/\b(?:at )?(?:each|both) ends?\b/iu, 'at each end'],
@@ -37,13 +37,13 @@ const places: readonly (readonly [RegExp, string])[] = [
  * @example placeOf('inc 1 st at the neck edge on row 4')            // { each: 1, where: 'at the neck edge' }
  * @example placeOf('dec 2 sts on every row twice')                  // { each: 2, where: '' }
  */
-export function placeOf(text: string): { readonly each: number; readonly where: string } | undefined {
+export function positionOf(text: string): { readonly each: number; readonly where: string } | undefined {
   const many = /^(?:dec|inc)(?:rease)?\s+(\d+)\b/iu.exec(text);
   if (!many) return undefined;
   const each = Number(many[1]);
   const edge = /\bat (?:the )?(\p{L}+) edge\b/iu.exec(text);
   if (edge) return { each, where: `at the ${edge[1]!.toLowerCase()} edge` };
-  return { each, where: places.find(([form]) => form.test(text))?.[1] ?? '' };
+  return { each, where: forms.find(([form]) => form.test(text))?.[1] ?? '' };
 }
 
 /**
@@ -97,10 +97,11 @@ const sideTakenUp = new RegExp(
 );
 
 /** A piece that goes on with the stitches of another, as a line says it. */
-export function begunFromPiece(line: string, place: number, sizes: number): Begun | undefined {
+export function begunFromPiece(line: string, sizeIndex: number, sizes: number): Begun | undefined {
   const row = /^pick up\s+.*?\s+along the last row of\s+(.+?)\.?$/iu.exec(line);
   if (row) return { kind: 'begun', how: 'last row', from: row[1]! };
-  const own = (amounts: string): number | null => amountAt(amountsIn(amounts) ?? [], place, sizes) ?? null;
+  const own = (amounts: string): number | null =>
+    amountAt(amountsIn(amounts) ?? [], sizeIndex, sizes) ?? null;
   const side = sideTakenUp.exec(line);
   if (side) {
     const [, whole, from, middle, others, last] = side;
@@ -141,8 +142,8 @@ const alongLength = new RegExp(String.raw`, spread evenly along (${list}) (cm|in
 const alongCount = new RegExp(String.raw` over (${list}) (row end|repeat|st)s?, (?:about )?`, 'iu');
 
 /** What a line says a stretch of an edge is made of, in one size. */
-export function alongOf(line: string, place: number, sizes: number): Along {
-  const own = (text: string): number => amountAt(amountsIn(text) ?? [], place, sizes) ?? 0;
+export function alongOf(line: string, sizeIndex: number, sizes: number): Along {
+  const own = (text: string): number => amountAt(amountsIn(text) ?? [], sizeIndex, sizes) ?? 0;
   const curve = alongLength.exec(line);
   if (curve) return { by: 'curve', length: own(curve[1]!), unit: curve[2]!.toLowerCase() };
   const counted = alongCount.exec(line);
@@ -169,7 +170,7 @@ const intoSpaces = new RegExp(
 /** What a paragraph of a piece says in one size. */
 export function paragraphSays(
   text: string,
-  place: number,
+  sizeIndex: number,
   sizes: number,
 ):
   | { readonly kind: 'fabric'; readonly text: string; readonly whole: string }
@@ -189,7 +190,7 @@ export function paragraphSays(
     return { kind: 'round', how: 'marked' };
   }
   const spaces = intoSpaces.exec(text);
-  const each = spaces ? amountAt(amountsIn(spaces[1]!) ?? [], place, sizes) : undefined;
+  const each = spaces ? amountAt(amountsIn(spaces[1]!) ?? [], sizeIndex, sizes) : undefined;
   if (spaces && each !== undefined) return { kind: 'spaces', each, stitch: spaces[2]! };
   return { kind: 'words', text };
 }

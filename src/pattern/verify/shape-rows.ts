@@ -44,10 +44,10 @@ export function rowAfter(content: string, before: number): number | { readonly p
 /**
  * Works the rows of a shaping line.
  *
- * @param place is told the first row that is shaped, by its number
+ * @param putRow is told the first row that is shaped, by its number
  * @returns that row; undefined where the line could not be read or its first row not be worked
  */
-export function shapeRows(text: string, tally: Tally, place: (row: number) => void): Taper | undefined {
+export function shapeRows(text: string, tally: Tally, putRow: (row: number) => void): Taper | undefined {
   const shaping = readShaping(text);
   if ('problem' in shaping) {
     tally.wrong(shaping.problem);
@@ -68,7 +68,7 @@ export function shapeRows(text: string, tally: Tally, place: (row: number) => vo
   };
   const lead = shaping.next ? 1 : (shaping.intervals[0]?.every ?? 1);
   const row = tally.counts.length + lead;
-  if (shaping.next || shaping.intervals.length > 0) place(row);
+  if (shaping.next || shaping.intervals.length > 0) putRow(row);
   if (shaping.next && !shaped()) return undefined;
   const taper = { before, after: before + by, row };
   for (const { every, times } of shaping.intervals) {
@@ -95,8 +95,13 @@ export function problemsOfFirst(content: string, each: string, taper: Taper): st
   ];
 }
 
-/** Works rows of which those that are shaped are named one by one. @param place as in `shapeRows` */
-export function shapeNamedRows(over: number, text: string, tally: Tally, place: (row: number) => void): void {
+/** Works rows of which those that are shaped are named one by one. @param putRow as in `shapeRows` */
+export function shapeNamedRows(
+  over: number,
+  text: string,
+  tally: Tally,
+  putRow: (row: number) => void,
+): void {
   if (tally.have() === undefined) return;
   if (/^work even$/iu.test(text)) return tally.rows(over);
   const found = forms.onNamedRows.exec(text);
@@ -112,7 +117,7 @@ export function shapeNamedRows(over: number, text: string, tally: Tally, place: 
       return tally.wrong(`There is no row ${part.trim()} among ${over}.`);
     for (let row = from; row <= to; row++) rows.add(row);
   }
-  place(tally.counts.length + Math.min(...rows));
+  putRow(tally.counts.length + Math.min(...rows));
   for (let row = 1; row <= over; row++) {
     if (rows.has(row)) tally.to(tally.count! + sign(shaping.way) * shaping.perRow);
     tally.rows(1);

@@ -15,7 +15,7 @@ const what = new RegExp(
   String.raw`^(dec|inc)(?:rease)?\s+(${number})\s+(?:sts?|stitch(?:es)?)\b[\s,]*(.*)$`,
   'isu',
 );
-const places: readonly (readonly [RegExp, number])[] = [
+const forms: readonly (readonly [RegExp, number])[] = [
   [/^(?:at\s+)?(?:each|both)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:marker|m)\b)?\s*/iu, 2],
   [/^evenly(?:\s+(?:across|around|spaced))?\s*/iu, 1],
   [/^(?:at\s+)?(?:the\s+)?(?:marker|beg(?:inning)?|start|end)\s*/iu, 1],
@@ -50,8 +50,8 @@ export function readShaping(line: string): Shaping | { readonly problem: string 
   const [, way, each, rest = ''] = head;
   let schedule = rest;
   let ends = 1;
-  for (const [place, many] of places) {
-    const found = place.exec(rest);
+  for (const [pattern, many] of forms) {
+    const found = pattern.exec(rest);
     if (!found) continue;
     schedule = rest.slice(found[0].length);
     ends = many;

@@ -12,14 +12,14 @@ const one = new RegExp(number, 'giu');
 /**
  * A line as one size reads it: every list of numbers by size becomes that size's number, an en dash where it has none.
  *
- * @param place which of the sizes, from 0; @param sizes how many a list has
+ * @param sizeIndex which of the sizes, from 0; @param sizes how many a list has
  * @example forSize('sc 6 (7, 8), sc2tog', 1, 3) // 'sc 7, sc2tog'
  */
-export function forSize(line: string, place: number, sizes: number): string | WrongList {
+export function forSize(line: string, sizeIndex: number, sizes: number): string | WrongList {
   let problem: string | undefined;
   const text = line.replace(list, (whole, first: string, rest: string) => {
     const values = [first, ...(rest.match(one) ?? [])];
-    if (values.length === sizes) return values[place]!.replace(/[—-]/u, '–');
+    if (values.length === sizes) return values[sizeIndex]!.replace(/[—-]/u, '–');
     problem ??= `“${whole}” has ${values.length} numbers for ${sizes} ${sizes === 1 ? 'size' : 'sizes'}.`;
     return whole;
   });

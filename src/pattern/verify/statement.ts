@@ -7,14 +7,14 @@ export interface Statement {
   /** What it says something of: the label of a yarn, of a fabric, of a join; empty where there is one such thing. */
   readonly of: string;
   readonly facts: Readonly<Record<string, Fact>>;
-  readonly at: StatementPlace;
+  readonly at: StatementRange;
 }
 
 /** A text as it stands, or numbers by size. */
 export type Fact = string | Amounts;
 
 /** Where it stands: the block of its part, and the row of a table. */
-export interface StatementPlace {
+export interface StatementRange {
   readonly block: number;
   readonly row?: number;
 }
@@ -22,7 +22,7 @@ export interface StatementPlace {
 /** What could not be read. */
 export interface Unread {
   readonly text: string;
-  readonly at: StatementPlace;
+  readonly at: StatementRange;
 }
 
 /** A form of sentence. Its examples are read in tests. */

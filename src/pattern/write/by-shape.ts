@@ -9,12 +9,12 @@ import type { BySize } from './size-list';
  */
 export function byShape(shapes: BySize<string>): number[][] {
   const groups = new Map<string, number[]>();
-  shapes.forEach((shape, place) => {
+  shapes.forEach((shape, sizeIndex) => {
     if (shape === null) return;
     const group = groups.get(shape);
-    if (group) group.push(place);
-    else groups.set(shape, [place]);
+    if (group) group.push(sizeIndex);
+    else groups.set(shape, [sizeIndex]);
   });
   const list = [...groups.values()];
-  return list.length === 1 ? [shapes.map((_shape, place) => place)] : list;
+  return list.length === 1 ? [shapes.map((_shape, sizeIndex) => sizeIndex)] : list;
 }

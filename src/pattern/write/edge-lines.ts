@@ -16,12 +16,12 @@ export function edgeLines(source: PatternSource, writer: PieceWriter, cell: Pick
   for (const part of cell.edge) {
     const share = number(`${part.name}.share`).map((count) => count || null);
     const own = (field: string): BySize<number> =>
-      number(`${part.name}.${field}`).map((value, place) => (share[place] ? value : null));
+      number(`${part.name}.${field}`).map((value, sizeIndex) => (share[sizeIndex] ? value : null));
     if (share.every((count) => !count)) continue;
     const key = `edge ${cell.id} ${part.name}`;
     partLine(source, writer, part, key, share, own);
     const edge = countedEdge(part, own);
-    if (edge && !isAsAsked(share, edge)) groupLines(writer, key, edge.many, share, edge.along);
+    if (edge && !isAsWanted(share, edge)) groupLines(writer, key, edge.many, share, edge.along);
   }
 }
 
@@ -47,8 +47,11 @@ function countedEdge(part: EdgePart, own: (field: string) => BySize<number>): Co
 }
 
 /** Whether each stitch or repeat takes just what is asked of it, in every size, so that nothing is to be spread. */
-function isAsAsked(share: BySize<number>, { many, each }: CountedEdge): boolean {
-  return each !== undefined && share.every((count, place) => !count || count === many[place]! * each[place]!);
+function isAsWanted(share: BySize<number>, { many, each }: CountedEdge): boolean {
+  return (
+    each !== undefined &&
+    share.every((count, sizeIndex) => !count || count === many[sizeIndex]! * each[sizeIndex]!)
+  );
 }
 
 function partLine(
@@ -71,7 +74,7 @@ function partLine(
       });
       return;
     case 'stitches':
-      if (isAsAsked(share, countedEdge(part, own)!)) {
+      if (isAsWanted(share, countedEdge(part, own)!)) {
         writer.line(key, '{edge}: {count}, one in each st.', { edge: label, count: sts });
         return;
       }
@@ -84,7 +87,7 @@ function partLine(
       });
       return;
     case 'motifs': {
-      const exact = isAsAsked(share, countedEdge(part, own)!);
+      const exact = isAsWanted(share, countedEdge(part, own)!);
       const slots = {
         edge: label,
         count: sts,
@@ -114,12 +117,12 @@ export function armholeLines(
   formula: string,
   starts: readonly number[],
 ): (() => void) | undefined {
-  const sizes = writer.sizes.map((size, place) => {
-    const told = argumentsOf(source, size, formula, 'JOINARMHOLE');
-    const [sideRows, pick, of, underarm, seam] = told ?? [];
+  const sizes = writer.sizes.map((size, sizeIndex) => {
+    const stated = argumentsOf(source, size, formula, 'JOINARMHOLE');
+    const [sideRows, pick, of, underarm, seam] = stated ?? [];
     const all = [sideRows, pick, of, underarm, seam];
     if (
-      all.length !== told?.length ||
+      all.length !== stated?.length ||
       !all.every((one) => one !== undefined && Number.isInteger(one) && one >= 0)
     ) {
       return undefined;
@@ -127,7 +130,7 @@ export function armholeLines(
     const numbers = { sideRows: sideRows!, pick: pick!, of: of!, underarm: underarm!, seam: seam! };
     if (numbers.sideRows < 1 || numbers.pick < 1 || numbers.of < 1) return undefined;
     const side = (joinArmhole(numbers) - numbers.underarm - numbers.seam) / 2;
-    return side > 0 && joinArmhole(numbers) === starts[place] ? { ...numbers, side } : undefined;
+    return side > 0 && joinArmhole(numbers) === starts[sizeIndex] ? { ...numbers, side } : undefined;
   });
   const known = sizes.filter((size) => size !== undefined);
   if (known.length !== sizes.length) return undefined;
@@ -178,21 +181,21 @@ function ratio(
   pick: BySize<number>,
   of: BySize<number>,
 ): string {
-  const told = rows.map((ends, place) => {
-    const [stitches, asked, over] = [share[place], pick[place], of[place]];
+  const stated = rows.map((ends, sizeIndex) => {
+    const [stitches, target, over] = [share[sizeIndex], pick[sizeIndex], of[sizeIndex]];
     if (!ends || !stitches) return null;
     const fits = (one: Ratio): boolean =>
       Math.abs((ends * one.pick) / one.of - stitches) <= Math.max(1, stitches / 20);
-    const wanted = asked && over ? simple(asked, over, usualOver) : undefined;
+    const wanted = target && over ? simple(target, over, usualOver) : undefined;
     if (wanted && fits(wanted)) return wanted;
     for (let most = usualOver; ; most *= 2) {
       const nearest = pickUpRatio({ rowsPerCm: ends, stitchesPerCm: stitches, most });
       if (most >= ends || fits(nearest)) return nearest;
     }
   });
-  const every = told.map((one) => one && one.of);
+  const every = stated.map((one) => one && one.of);
   const one = every.every((ends) => ends === null || ends === 1);
-  return `about ${sizeList(told.map((one) => one && one.pick))} in every ${one ? 'one' : sizeList(every)}`;
+  return `about ${sizeList(stated.map((one) => one && one.pick))} in every ${one ? 'one' : sizeList(every)}`;
 }
 
 interface Ratio {
@@ -208,9 +211,9 @@ function simple(pick: number, of: number, most: number): Ratio {
 }
 
 /** Stitches in each repeat: as was asked for, or what the count that was fitted comes to, where that is nearer. */
-function inEach(repeats: BySize<number>, share: BySize<number>, asked: BySize<number>): BySize<number> {
-  return asked.map((each, place) => {
-    const [many, stitches] = [repeats[place], share[place]];
+function inEach(repeats: BySize<number>, share: BySize<number>, wanted: BySize<number>): BySize<number> {
+  return wanted.map((each, sizeIndex) => {
+    const [many, stitches] = [repeats[sizeIndex], share[sizeIndex]];
     if (!many || !stitches || (each && Math.abs(stitches / many - each) <= 0.5)) return each;
     return Math.max(1, Math.round(stitches / many));
   });
@@ -224,13 +227,13 @@ function groupLines(
   share: BySize<number>,
   along: Along = 'row end',
 ): void {
-  const groups = rows.map((ends, place) => {
-    const stitches = share[place];
+  const groups = rows.map((ends, sizeIndex) => {
+    const stitches = share[sizeIndex];
     return ends && stitches ? inBlocks(pickUp({ rows: ends, stitches }).groups) : null;
   });
-  const text = (places: readonly number[]): string =>
+  const text = (sizeIndices: readonly number[]): string =>
     groupWords(
-      places.map((place) => groups[place] ?? null),
+      sizeIndices.map((sizeIndex) => groups[sizeIndex] ?? null),
       along,
     );
   writer.byGroups(
@@ -238,7 +241,7 @@ function groupLines(
     byShape(groups.map((blocks) => blocks && shapeOfBlocks(blocks))),
     () =>
       writer.line(`${key} groups`, 'To come out even: {groups}.', {
-        groups: text(rows.map((_row, place) => place)),
+        groups: text(rows.map((_row, sizeIndex) => sizeIndex)),
       }),
     () => writer.line(`${key} groups`, 'To come out even, as follows for your size:'),
     text,

@@ -28,18 +28,18 @@ export interface Gathered {
 /** More than any piece that is followed by hand; beyond it a line could not be read. */
 const longestPiece = 5000;
 
-function workedPlan(source: PatternSource, size: string, cell: string): WorkedPlan | { trouble: string } {
+function workedPlan(source: PatternSource, size: string, cell: string): WorkedPlan | { problem: string } {
   const plan = source.plan(size, cell);
-  if ('trouble' in plan) return plan;
+  if ('problem' in plan) return plan;
   try {
     const rows = workPiece(plan);
-    if (rows.length === 0) return { trouble: 'It has no rows yet: give it a stretch that has some.' };
+    if (rows.length === 0) return { problem: 'It has no rows yet: give it a stretch that has some.' };
     if (rows.length > longestPiece) {
-      return { trouble: `It has ${rows.length} rows, more than the ${longestPiece} that are written out.` };
+      return { problem: `It has ${rows.length} rows, more than the ${longestPiece} that are written out.` };
     }
     return { plan, rows };
   } catch (error) {
-    if (error instanceof CraftError) return { trouble: error.message };
+    if (error instanceof CraftError) return { problem: error.message };
     throw error;
   }
 }
@@ -61,7 +61,7 @@ export function gathered(source: PatternSource): Gathered {
   const some = all.filter(({ cell, sizes }) => {
     const [first] = sizes;
     if (sizes.some((one) => 'plan' in one)) return true;
-    const why = first && 'trouble' in first ? ` ${first.trouble}` : '';
+    const why = first && 'problem' in first ? ` ${first.problem}` : '';
     notes.push({
       text: `${cell.label} is left out: it ${notebook.sizes.length > 1 ? 'works out in no size' : 'does not work out'}.${why}`,
       about: { cell: cell.id },
@@ -69,11 +69,11 @@ export function gathered(source: PatternSource): Gathered {
     return false;
   });
   const written = notebook.sizes.filter((size, at) => {
-    const broken = some.find(({ sizes }) => 'trouble' in sizes[at]!);
+    const broken = some.find(({ sizes }) => 'problem' in sizes[at]!);
     if (!broken) return true;
-    const { trouble } = broken.sizes[at] as { trouble: string };
+    const { problem } = broken.sizes[at] as { problem: string };
     notes.push({
-      text: `Size ${size.label} is left out: in ${broken.cell.label}, ${uncapital(trouble)}`,
+      text: `Size ${size.label} is left out: in ${broken.cell.label}, ${uncapital(problem)}`,
       about: { cell: broken.cell.id },
     });
     return false;

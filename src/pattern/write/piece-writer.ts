@@ -51,19 +51,19 @@ export class PieceWriter {
     const goesOn =
       before?.stitch === stitch &&
       ![before.key, key].some((one) => this.sentences.isReworded(`${this.key} ${one}`));
-    const told = goesOn
+    const stated = goesOn
       ? {
           first: before.first,
           key: `${before.first} to ${key}`,
-          rows: rows.map((count, place) => (count ?? 0) + (before.rows[place] ?? 0) || null),
+          rows: rows.map((count, sizeIndex) => (count ?? 0) + (before.rows[sizeIndex] ?? 0) || null),
           more: before.more,
         }
       : { first: key, key, rows, more };
     if (goesOn) this.blocks.pop();
-    this.line(told.key, stitch === '' ? 'Work {rows} even.' : `Work {rows} in ${stitch}.`, {
-      rows: counted(told.rows, `${told.more}${this.row}`),
+    this.line(stated.key, stitch === '' ? 'Work {rows} even.' : `Work {rows} in ${stitch}.`, {
+      rows: counted(stated.rows, `${stated.more}${this.row}`),
     });
-    this.#even = { ...told, stitch };
+    this.#even = { ...stated, stitch };
   }
 
   /** Ends what is told as one: a heading follows. */
@@ -94,24 +94,24 @@ export class PieceWriter {
     groups: readonly (readonly number[])[],
     together: () => void,
     apart: () => void,
-    each: (places: readonly number[]) => string,
+    each: (sizeIndices: readonly number[]) => string,
   ): void {
     if (groups.length <= 1) {
       together();
       return;
     }
     apart();
-    for (const places of groups) {
-      this.line(`${key} in ${this.sizes[places[0]!]!}`, '{sizes}: {work}.', {
-        sizes: theirs(this.who(places)),
-        work: each(places),
+    for (const sizeIndices of groups) {
+      this.line(`${key} in ${this.sizes[sizeIndices[0]!]!}`, '{sizes}: {work}.', {
+        sizes: theirs(this.who(sizeIndices)),
+        work: each(sizeIndices),
       });
     }
   }
 
   /** "Size XS", "Sizes S (M, L)". */
-  who(places: readonly number[]): string {
-    const labels = places.map((place) => shown(this.labels[place]!));
+  who(sizeIndices: readonly number[]): string {
+    const labels = sizeIndices.map((sizeIndex) => shown(this.labels[sizeIndex]!));
     return `${labels.length === 1 ? 'Size' : 'Sizes'} ${bracketed(labels)}`;
   }
 
@@ -130,8 +130,8 @@ export function stitchCount(counts: BySize<number>): string {
 }
 
 /** The values of some sizes, in their order. */
-export function at<T>(values: BySize<T>, places: readonly number[]): BySize<T> {
-  return places.map((place) => values[place] ?? null);
+export function at<T>(values: BySize<T>, sizeIndices: readonly number[]): BySize<T> {
+  return sizeIndices.map((sizeIndex) => values[sizeIndex] ?? null);
 }
 
 /** How a swatch was worked, and what it is called. */

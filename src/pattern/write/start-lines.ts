@@ -69,7 +69,7 @@ function beginning(
       const whole = writer.sizes.map(
         (size) => (start.isPart && source.number(size, start.piece, 'end')) || null,
       );
-      const middle = counts.map((own, place) => (whole[place] ?? 0) - 2 * own);
+      const middle = counts.map((own, sizeIndex) => (whole[sizeIndex] ?? 0) - 2 * own);
       if (start.held && start.isSide && middle.every((many) => many > 0)) {
         writer.line(
           'start of side',
@@ -79,7 +79,7 @@ function beginning(
         if (round) marker(writer);
         return 0;
       }
-      if (start.held && whole.some((many, place) => many !== null && many > counts[place]!)) {
+      if (start.held && whole.some((many, sizeIndex) => many !== null && many > counts[sizeIndex]!)) {
         writer.line(
           'start of part',
           writer.craft === 'knitting'
@@ -153,23 +153,23 @@ function pickedUp(
 ): void {
   const facing = side === (writer.craft === 'crochet' ? 'WS' : 'RS') ? 'wrong' : 'right';
   const key = facing === 'wrong' ? 'start on the wrong side' : 'start';
-  const place = from === '' ? '' : ` ${from}`;
+  const address = from === '' ? '' : ` ${from}`;
   if (slots.row !== undefined && slots.stitch !== undefined) {
     writer.line(
       key,
-      `{row}: with the ${facing} side facing, join the yarn${place} and work {stitch} ${where} [{count}].`,
+      `{row}: with the ${facing} side facing, join the yarn${address} and work {stitch} ${where} [{count}].`,
       { row: slots.row, stitch: slots.stitch, count: slots.count },
     );
   } else if (writer.craft === 'crochet') {
     writer.line(
       key,
-      `With the ${facing} side facing, join the yarn${place}: the next ${writer.row} picks up {count} ${where}.`,
+      `With the ${facing} side facing, join the yarn${address}: the next ${writer.row} picks up {count} ${where}.`,
       { count: slots.count },
     );
   } else {
     writer.line(
       key,
-      `With the ${facing} side facing${from === '' ? '' : `, begin${place}`} and pick up {count} ${where}.`.replace(
+      `With the ${facing} side facing${from === '' ? '' : `, begin${address}`} and pick up {count} ${where}.`.replace(
         'facing and',
         'facing,',
       ),
@@ -207,12 +207,12 @@ function chained(
 ): 0 | 1 {
   const { basic } = wordsFor('crochet', stretches[0]!.swatch?.stitch);
   const usual = chains[basic]!;
-  const told =
+  const stated =
     fit?.chain && source.notebook.sizes[0]
       ? source.number(source.notebook.sizes[0].id, fit.id, 'chain.turning')
       : undefined;
-  const turning = told ?? usual.turning;
-  const counts1 = told === undefined ? usual.counts : fit!.chain!.counts && turning > 0;
+  const turning = stated ?? usual.turning;
+  const counts1 = stated === undefined ? usual.counts : fit!.chain!.counts && turning > 0;
   if (writer.worked === 'round') {
     writer.line('start', 'Ch {chain}.', { chain: sizeList(counts) });
     writer.paragraph(

@@ -92,7 +92,7 @@ export function rowNames(rows: readonly number[], row: string): string {
 /**
  * Where on the row the stitches go, and how many each place takes: half of an even number at each end of a flat row.
  */
-export function placeOf(
+export function positionOf(
   perRow: number,
   worked: 'flat' | 'round',
   edge: string,

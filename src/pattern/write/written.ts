@@ -17,10 +17,12 @@ export function lengthIn(settings: Pick<Settings, 'length' | 'decimal'>, cm: ByS
 }
 
 /** Numbers by size with up to so many decimals. */
-export function numbersIn(settings: Pick<Settings, 'decimal'>, values: BySize<number>, places = 0): string {
+export function numbersIn(settings: Pick<Settings, 'decimal'>, values: BySize<number>, decimals = 0): string {
   return sizeList(
     values.map((value) =>
-      value === null ? null : writeNumber(value, { decimal: settings.decimal, places, trailingZero: false }),
+      value === null
+        ? null
+        : writeNumber(value, { decimal: settings.decimal, decimals, trailingZero: false }),
     ),
   );
 }
@@ -35,12 +37,12 @@ const cmPerYard = 91.44;
 export function yarnLengthIn(
   settings: Pick<Settings, 'length' | 'decimal'>,
   cm: BySize<number>,
-  places = 0,
+  decimals = 0,
 ): string {
   const [per, unit] = settings.length === 'cm' ? [100, 'm'] : [cmPerYard, 'yd'];
   return `${numbersIn(
     settings,
     cm.map((value) => (value === null ? null : value / per)),
-    places,
+    decimals,
   )} ${unit}`;
 }

@@ -75,7 +75,7 @@ export function drawingOf(spec: PlotSpec): Drawing {
 }
 
 /** Lays a drawing out on a canvas of so many px, with ticks of a font of so many px. */
-export function layOut(drawing: Drawing, width: number, height: number, font: number): Laid {
+export function arrange(drawing: Drawing, width: number, height: number, font: number): Laid {
   const { spec, extent, ruled, stretches } = drawing;
   const insets = insetsFor(spec, width, font, figuresAcross(extent, spec));
   const frame = frameOf(extent, insets, width, height);

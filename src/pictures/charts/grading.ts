@@ -11,7 +11,7 @@ export interface Graded {
   /** One for each size of the spec, null where the size has none. */
   readonly values: readonly (number | null)[];
   /** Why a size has none, in the same places. */
-  readonly troubles?: readonly (string | undefined)[] | undefined;
+  readonly problems?: readonly (string | undefined)[] | undefined;
   /** The id of the body measurement that a finished one is made to fit. */
   readonly over?: string | undefined;
 }
@@ -47,8 +47,8 @@ export function easesIn({ measures }: Pick<GradingSpec, 'measures'>): EaseBetwee
   const bodies = measures.filter((measure) => measure.of === 'body');
   return measures.flatMap((finished): EaseBetween[] => {
     if (finished.of === 'body') return [];
-    const told = bodies.find(({ id }) => id === finished.over);
-    const body = told ?? (finished.over === undefined && bodies.length === 1 ? bodies[0] : undefined);
+    const wornOver = bodies.find(({ id }) => id === finished.over);
+    const body = wornOver ?? (finished.over === undefined && bodies.length === 1 ? bodies[0] : undefined);
     if (!body) return [];
     const values = finished.values.map((value, i) => {
       const under = body.values[i] ?? null;
@@ -59,8 +59,8 @@ export function easesIn({ measures }: Pick<GradingSpec, 'measures'>): EaseBetwee
 }
 
 /** A letter for each measurement, so that its line is known without its dashes. */
-export function letterFor(place: number): string {
-  return String.fromCharCode(65 + (place % 26));
+export function letterFor(sizeIndex: number): string {
+  return String.fromCharCode(65 + (sizeIndex % 26));
 }
 
 /** What the picture shows: "Bust and finished bust by size, in cm". */
@@ -136,7 +136,7 @@ function growthInWords({ label, values }: Graded, spec: GradingSpec): string[] {
   return message;
 }
 
-function missingInWords({ label, values, troubles: errors }: Graded, spec: GradingSpec): string[] {
+function missingInWords({ label, values, problems: errors }: Graded, spec: GradingSpec): string[] {
   const byReason = new Map<string, string[]>();
   values.forEach((value, i) => {
     if (value !== null) return;

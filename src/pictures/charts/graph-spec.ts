@@ -60,21 +60,21 @@ export function gradingGraph(spec: GradingSpec): GraphSpec {
   return {
     along: spec.sizes.map(({ label }, value) => ({ value, label })),
     captions: { along: 'size', across: unitWord(spec.unit) },
-    lines: spec.measures.map(({ id, label, of, values }, place) => ({
+    lines: spec.measures.map(({ id, label, of, values }, index) => ({
       id,
       label,
-      letter: letterFor(place),
+      letter: letterFor(index),
       colour: of === 'body' ? theme.soft : theme.ink,
       // Bodies begin with dashes, what is made for them with an unbroken line.
       dash: dashes[(turns[of]++ + (of === 'body' ? 1 : 0)) % dashes.length]!,
       values: shown(values),
     })),
-    marks: spec.sizes.map((_, place) => sizeStyle(place, spec.theme)),
+    marks: spec.sizes.map((_, index) => sizeStyle(index, spec.theme)),
     between: eases.map(({ body, finished }) => [shown(body.values), shown(finished.values)]),
     reading: (i) => ({
       heading: spec.sizes[i]?.label ?? '',
       lines: [
-        ...spec.measures.map(({ label, values, troubles: errors }) => {
+        ...spec.measures.map(({ label, values, problems: errors }) => {
           const value = values[i] ?? null;
           return `${label}: ${value === null ? (errors?.[i] ?? 'no value yet') : lengthInWords(value, spec)}`;
         }),

@@ -36,12 +36,12 @@ export function tapersIn(rows: readonly Row[], stretches?: PlotSpec['stretches']
   return tapers;
 }
 
-function taperOver(rows: readonly Row[], first: number, last: number, told: boolean): WorkedTaper | null {
+function taperOver(rows: readonly Row[], first: number, last: number, isStated: boolean): WorkedTaper | null {
   const shaped: number[] = [];
   for (let i = first + 1; i <= last; i++) if (rows[i]!.change !== 0) shaped.push(i);
   const start = rows[first]!;
   const later = shaped[0];
-  if (later === undefined && (start.change === 0 || !told)) return null;
+  if (later === undefined && (start.change === 0 || !isStated)) return null;
   const step = later === undefined ? start.change : rows[later]!.change;
   const startIsShaped = start.change === step;
   if (startIsShaped) shaped.unshift(first);

@@ -3,9 +3,9 @@ export { gradingInWords, gradingTable, gradingTitle, type Graded, type GradingSp
 export { gradingGraph, offsGraph, offsTable, type Graph, type GraphSpec } from './graph-spec';
 export { lengthInWords, unitWord } from './in-words';
 export { legendFor, overlaysIn } from './legend';
-export { markSpots } from './mark-spots';
+export { markPositionsIn } from './mark-positions';
 export { onPaper, type PrintedPicture } from './on-paper';
-export { ordersBeside } from './orders';
+export { otherOrders } from './orders';
 export { sizeStyle, type SizeStyle } from './palette';
 export { pngOfCanvas } from './png-of-canvas';
 export type { RangePlot, RangeSpec } from './range-plot';

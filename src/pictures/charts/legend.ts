@@ -8,7 +8,7 @@ import type { LegendEntry, OverlayEntry, PlotSpec, WorkedSize } from './types';
  * What the page writes beside a picture: each size with its colour, line and mark, whether it is drawn or not.
  *
  * @example
- * legendFor([{ id: 'm', label: 'M', rows: null, trouble: 'The cuff is missing.' }], 'light', null)[0]?.trouble
+ * legendFor([{ id: 'm', label: 'M', rows: null, problem: 'The cuff is missing.' }], 'light', null)[0]?.problem
  * // 'The cuff is missing.'
  */
 export function legendFor(
@@ -16,12 +16,12 @@ export function legendFor(
   theme: ThemeName,
   highlighted: string | null,
 ): LegendEntry[] {
-  return sizes.map(({ id, label, rows, trouble: error }, place) => ({
+  return sizes.map(({ id, label, rows, problem: error }, sizeIndex) => ({
     id,
     label,
-    ...sizeStyle(place, theme),
+    ...sizeStyle(sizeIndex, theme),
     highlighted: id === highlighted,
-    trouble: drawable(rows) ? null : (error ?? 'This size has no rows yet.'),
+    problem: drawable(rows) ? null : (error ?? 'This size has no rows yet.'),
   }));
 }
 

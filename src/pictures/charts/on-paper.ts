@@ -51,7 +51,7 @@ export function onPaper(picture: PrintedPicture, family: string, whole: boolean)
   const title = whole ? lines(picture.title, 18, 600) : [];
   const message = whole ? picture.sentences.flatMap((sentence) => lines(sentence, 12)) : [];
   ctx.font = font(12);
-  const entries = whole ? legendPlaces(picture.legend, (text) => ctx.measureText(text).width) : [];
+  const entries = whole ? legendPositions(picture.legend, (text) => ctx.measureText(text).width) : [];
   const above = whole ? title.length * 22 + message.length * 16 + 14 : 0;
   const below = entries.length === 0 ? 0 : entries.at(-1)!.y + 24;
 
@@ -79,7 +79,7 @@ export function onPaper(picture: PrintedPicture, family: string, whole: boolean)
 const sample = 34;
 
 /** Where the entries of a legend stand, row under row, in px. */
-export function legendPlaces(
+export function legendPositions(
   legend: readonly PrintedEntry[],
   measure: (text: string) => number,
 ): { entry: PrintedEntry; x: number; y: number }[] {
@@ -88,9 +88,9 @@ export function legendPlaces(
   return legend.map((entry) => {
     const width = sample + 6 + measure(entry.label) + 16;
     if (x > 0 && x + width > layoutWidth - 16) [x, y] = [0, y + 18];
-    const place = { entry, x, y };
+    const slot = { entry, x, y };
     x += width;
-    return place;
+    return slot;
   });
 }
 

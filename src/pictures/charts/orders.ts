@@ -42,9 +42,9 @@ export interface PlannedSize extends WorkedSize {
  * cannot be worked in its own order has none.
  *
  * @example
- * ordersBeside(sizes).map(({ id }) => id) // ['shortFirst', 'spread'], of a sleeve with its longer intervals first
+ * otherOrders(sizes).map(({ id }) => id) // ['shortFirst', 'spread'], of a sleeve with its longer intervals first
  */
-export function ordersBeside(sizes: readonly PlannedSize[]): Overlay[] {
+export function otherOrders(sizes: readonly PlannedSize[]): Overlay[] {
   const plan = sizes.find((size) => isWorked(size) && size.plan)?.plan;
   if (!plan || !plan.stretches.some(({ kind }) => kind === 'taper')) return [];
   const own = orderOf(plan);

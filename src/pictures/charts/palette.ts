@@ -96,8 +96,8 @@ export const distinctSizes = marks.length;
  * @example
  * sizeStyle(1, 'light').dash // [9, 4]
  */
-export function sizeStyle(place: number, theme: ThemeName): SizeStyle {
-  const turn = place % distinctSizes;
+export function sizeStyle(sizeIndex: number, theme: ThemeName): SizeStyle {
+  const turn = sizeIndex % distinctSizes;
   const [shape, filled] = marks[turn]!;
   return { colour: colours[theme][turn]!, dash: dashes[turn]!, mark: shapes[shape], filled };
 }

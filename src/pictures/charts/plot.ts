@@ -17,7 +17,7 @@ import {
   type TooltipPositionerFunction,
 } from 'chart.js';
 import { broken, familyOf, tickSize, tooltipStyle, type FixedSheet } from './chart-style';
-import { drawingOf, layOut, plottedOf, type Drawing, type Laid } from './drawing';
+import { drawingOf, arrange, plottedOf, type Drawing, type Laid } from './drawing';
 import { ratioPaper, type SheetFor } from './ratio-paper';
 import { readingInWords, readingOf } from './reading';
 import { acrossOf, rowAt } from './series';
@@ -38,7 +38,7 @@ declare module 'chart.js' {
 /** What a chart has under the pointer. Chart.js keeps its ways of pointing in one place for all charts. */
 const pointing = new WeakMap<
   Chart,
-  { find(x: number, y: number): InteractionItem[]; place(): Point | false }
+  { find(x: number, y: number): InteractionItem[]; pointOf(): Point | false }
 >();
 type Point = { x: number; y: number };
 
@@ -47,7 +47,7 @@ Interaction.modes.pieceRow = (chart, event) => {
   return pointing.get(chart)?.find(x, y) ?? [];
 };
 Tooltip.positioners.pieceRow = function () {
-  return pointing.get(this.chart)?.place() ?? false;
+  return pointing.get(this.chart)?.pointOf() ?? false;
 };
 Chart.register(LineController, LineElement, PointElement, LinearScale, Tooltip);
 
@@ -80,7 +80,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
       latest.width !== width ||
       latest.height !== height ||
       latest.font !== font;
-    if (stale) latest = { drawing, width, height, font, laid: layOut(drawing, width, height, font) };
+    if (stale) latest = { drawing, width, height, font, laid: arrange(drawing, width, height, font) };
     return latest!.laid;
   };
 
@@ -127,7 +127,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
   };
 
   /** What the options depend on; all else they ask for when they need it. */
-  const look = () => [drawing.spec.theme, fontSize(), fontFamily()].join(' ');
+  const check = () => [drawing.spec.theme, fontSize(), fontFamily()].join(' ');
 
   const options = (): ChartOptions<'line'> => {
     const theme = themes[drawing.spec.theme];
@@ -194,7 +194,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
     return size ? readingOf(drawing.spec, size, pointed!.row) : null;
   };
 
-  const placeOf = ({ size: index, row }: Pointed): Point | false => {
+  const pointOf = ({ size: index, row }: Pointed): Point | false => {
     const size = drawing.drawn[index];
     const scales = chart.scales;
     if (!size?.rows[row] || !scales.x || !scales.y) return false;
@@ -205,8 +205,8 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
   };
 
   const isLow = () => {
-    const place = pointed && placeOf(pointed);
-    return place ? place.y > (chart.chartArea.top + chart.chartArea.bottom) / 2 : false;
+    const point = pointed && pointOf(pointed);
+    return point ? point.y > (chart.chartArea.top + chart.chartArea.bottom) / 2 : false;
   };
 
   /** The tooltip hangs on one element of the chart; which one is all the same, its place and words are our own. */
@@ -229,7 +229,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
     },
   };
 
-  let looks = look();
+  let styleOf = check();
   const chart = new Chart<'line', { x: number; y: number }[]>(canvas, {
     type: 'line',
     data: data(),
@@ -242,7 +242,7 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
       pointed = nearest(x, y);
       return pointed ? handle() : [];
     },
-    place: () => (pointed ? placeOf(pointed) : false),
+    pointOf: () => (pointed ? pointOf(pointed) : false),
   });
 
   /** The size whose line is nearest above or below; the highlighted one is a little nearer than it looks. */
@@ -254,16 +254,16 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
     let least = Infinity;
     drawing.drawn.forEach((size, index) => {
       const here = { size: index, row: rowAt(size.edges, along) };
-      const place = placeOf(here);
-      if (!place) return;
-      const beyond = Math.max(0, x - placeOfEnd(size.edges));
-      const distance = Math.hypot(place.y - y, beyond) - (size.id === drawing.spec.highlighted ? 6 : 0);
+      const point = pointOf(here);
+      if (!point) return;
+      const beyond = Math.max(0, x - endPosition(size.edges));
+      const distance = Math.hypot(point.y - y, beyond) - (size.id === drawing.spec.highlighted ? 6 : 0);
       if (distance < least) [best, least] = [here, distance];
     });
     return best;
   }
 
-  function placeOfEnd(edges: Float64Array): number {
+  function endPosition(edges: Float64Array): number {
     return chart.scales.x!.getPixelForValue(edges[edges.length - 1]!);
   }
 
@@ -275,8 +275,8 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
       chart.tooltip?.setActiveElements([], { x: 0, y: 0 });
       chart.data = data();
       // Chart.js takes long over new options.
-      if (look() !== looks) {
-        looks = look();
+      if (check() !== styleOf) {
+        styleOf = check();
         chart.options = options();
       }
       chart.update('none');
@@ -286,8 +286,8 @@ export function drawPlot(canvas: HTMLCanvasElement, spec: PlotSpec, sheet?: Fixe
       const words = row === null || id === undefined ? null : readingInWords(drawing.spec, id, row);
       pointed =
         words === null ? null : { size: drawing.drawn.findIndex((size) => size.id === id), row: row! - 1 };
-      const place = pointed && placeOf(pointed);
-      chart.tooltip?.setActiveElements(place ? handle() : [], place || { x: 0, y: 0 });
+      const point = pointed && pointOf(pointed);
+      chart.tooltip?.setActiveElements(point ? handle() : [], point || { x: 0, y: 0 });
       chart.draw();
       return words;
     },

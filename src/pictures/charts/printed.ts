@@ -15,14 +15,14 @@ export function plotOnPaper(spec: PlotSpec): PrintedPicture {
   const light: PlotSpec = { ...spec, theme: 'light' };
   const drawn = legendFor(spec.sizes, 'light', spec.highlighted);
   const shown = spec.which === 'taper' && !spec.all ? drawn.filter(({ highlighted }) => highlighted) : drawn;
-  const missing = drawn.flatMap(({ label, trouble: error }) =>
+  const missing = drawn.flatMap(({ label, problem: error }) =>
     error ? [`${label} is not drawn: ${error}`] : [],
   );
   return {
     title: headingFor(light),
     sentences: [titleFor(light), ...overlaidInWords(light), ...missing],
     legend: [
-      ...shown.filter(({ trouble: error }) => !error),
+      ...shown.filter(({ problem: error }) => !error),
       ...overlaysIn(light).map(({ id, label, letter, dash, sizes, kind }): PrintedEntry => ({
         label: `${label} (${sizes.length === spec.sizes.length && sizes.length > 1 ? 'all sizes' : sizes.join(', ')})`,
         colour: kind === 'before' ? themes.light.edge : colourOf(light, id),
@@ -38,9 +38,9 @@ export function plotOnPaper(spec: PlotSpec): PrintedPicture {
 /** The colour of the size that an overlay is drawn for, or of the first of them. */
 function colourOf(spec: PlotSpec, overlay: string): string {
   const sizes = spec.overlays?.find(({ id }) => id === overlay)?.sizes ?? [];
-  const place = spec.sizes.findIndex(
+  const index = spec.sizes.findIndex(
     ({ id }) =>
       (spec.highlighted === null || id === spec.highlighted) && sizes.some((size) => size.id === id),
   );
-  return sizeStyle(Math.max(0, place), 'light').colour;
+  return sizeStyle(Math.max(0, index), 'light').colour;
 }

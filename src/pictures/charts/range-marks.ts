@@ -1,4 +1,4 @@
-import { markSpots } from './mark-spots';
+import { markPositionsIn } from './mark-positions';
 
 /** A result over a range as it is drawn: a value for each step, null where there is none. */
 export interface RangedLine {
@@ -29,16 +29,16 @@ export function lineAt({ steps, values, stairs }: RangedLine, at: number): numbe
 /**
  * Where the marks stand that tell the line of a size without its colour and its dashes.
  *
- * @param place of the size among the notebook's sizes, from 0
+ * @param sizeIndex of the size among the notebook's sizes, from 0
  * @param stepAt the place of a pixel along the range, in the units of its steps
  */
 export function rangeMarks(
   line: RangedLine,
-  place: number,
+  sizeIndex: number,
   [left, right]: readonly [number, number],
   stepAt: (x: number) => number,
 ): { readonly x: number; readonly value: number }[] {
-  return markSpots(left, right, place).flatMap((x) => {
+  return markPositionsIn(left, right, sizeIndex).flatMap((x) => {
     const value = lineAt(line, stepAt(x));
     return value === undefined ? [] : [{ x, value }];
   });

@@ -21,7 +21,7 @@ export interface RangedSize {
   readonly id: string;
   readonly label: string;
   /** Its place among the notebook's sizes, from 0: the same colour and line style as everywhere. */
-  readonly place: number;
+  readonly sizeIndex: number;
   readonly values: readonly (number | null)[];
   /** Where the count is a whole number of repeats with nothing to round. */
   readonly whole: readonly { readonly at: number; readonly value: number }[];
@@ -79,7 +79,7 @@ export function drawRange(
 
   const data = (): ChartData<'line', { x: number; y: number | null }[]> => {
     const lines = drawn.sizes.map((size) => {
-      const style = sizeStyle(size.place, drawn.theme);
+      const style = sizeStyle(size.sizeIndex, drawn.theme);
       const strong = size.id === drawn.highlighted;
       return {
         label: size.label,
@@ -133,15 +133,15 @@ export function drawRange(
       const [along, up] = [scales['x']!, scales['y']!];
       const ends = [chartArea.left, chartArea.right] as const;
       ctx.save();
-      for (const { place, values, whole } of drawn.sizes) {
-        const { colour, mark, filled } = sizeStyle(place, drawn.theme);
+      for (const { sizeIndex, values, whole } of drawn.sizes) {
+        const { colour, mark, filled } = sizeStyle(sizeIndex, drawn.theme);
         const put = (x: number, value: number, large: number): void => {
           ctx.fillStyle = filled ? colour : theme.paper;
           drawMark(ctx, mark, x, up.getPixelForValue(value), large);
         };
         const line = { steps: drawn.steps, values, stairs: drawn.stairs };
         ctx.strokeStyle = colour;
-        for (const { x, value } of rangeMarks(line, place, ends, (x) => along.getValueForPixel(x)!))
+        for (const { x, value } of rangeMarks(line, sizeIndex, ends, (x) => along.getValueForPixel(x)!))
           put(x, value, 0.8);
         for (const { at, value } of whole) {
           const x = along.getPixelForValue(at);

@@ -10,8 +10,8 @@ export { pngOf } from './save-png';
 export function rangeOnPaper(title: string, spec: RangeSpec): PrintedPicture {
   const light: RangeSpec = { ...spec, theme: 'light' };
   const theme = themes.light;
-  const legend: PrintedEntry[] = light.sizes.map(({ label, place }) => {
-    return { label, ...sizeStyle(place, 'light') };
+  const legend: PrintedEntry[] = light.sizes.map(({ label, sizeIndex }) => {
+    return { label, ...sizeStyle(sizeIndex, 'light') };
   });
   if (light.sizes.some(({ whole }) => whole.length > 0)) {
     legend.push({

@@ -12,7 +12,7 @@ export interface DrawnSize {
   readonly id: string;
   readonly label: string;
   /** Its place among all sizes, drawn or not. */
-  readonly place: number;
+  readonly sizeIndex: number;
   readonly style: SizeStyle;
   readonly rows: readonly Row[];
   readonly edges: Float64Array;
@@ -99,11 +99,11 @@ export function aloneIn(spec: PlotSpec): (WorkedSize & { readonly rows: readonly
 export function drawnSizes(spec: PlotSpec): DrawnSize[] {
   const drawn: DrawnSize[] = [];
   const alone = aloneIn(spec);
-  spec.sizes.forEach((size, place) => {
+  spec.sizes.forEach((size, sizeIndex) => {
     if (!isWorked(size) || (alone && size.id !== spec.highlighted)) return;
     const { id, label, rows, plan } = size;
     const edges = edgesOf(rows, spec.which);
-    drawn.push({ id, label, place, style: sizeStyle(place, spec.theme), rows, edges, plan });
+    drawn.push({ id, label, sizeIndex, style: sizeStyle(sizeIndex, spec.theme), rows, edges, plan });
   });
   return drawn;
 }

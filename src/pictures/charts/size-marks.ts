@@ -1,5 +1,5 @@
 import type { Plugin } from 'chart.js';
-import { markSpots } from './mark-spots';
+import { markPositionsIn } from './mark-positions';
 import { areaOf, type SheetFor } from './ratio-paper';
 import type { Area } from './rulings';
 import { acrossOf, rowAt, type DrawnSize } from './series';
@@ -70,13 +70,17 @@ export function sizeMarks(sheetFor: SheetFor, pointed: () => Pointed | null): Pl
         const large = size.id === spec.highlighted ? 1 : 0.8;
         ctx.strokeStyle = size.style.colour;
         ctx.fillStyle = size.style.filled ? size.style.colour : theme.paper;
-        for (const { x, y } of markPlaces(size, spec.which, area))
+        for (const { x, y } of markPositions(size, spec.which, area))
           drawMark(ctx, size.style.mark, x, y, large);
       }
       for (const size of drawing.overlaid) {
         ctx.fillStyle = size.style.colour;
         for (const { x, y } of size.letter
-          ? markPlaces({ ...size, place: size.place + placeOfLetter(size.letter) }, spec.which, area)
+          ? markPositions(
+              { ...size, sizeIndex: size.sizeIndex + letterPosition(size.letter) },
+              spec.which,
+              area,
+            )
           : [])
           drawLetter(ctx, size.letter, x, y, font, theme.paper);
       }
@@ -89,15 +93,15 @@ export function sizeMarks(sheetFor: SheetFor, pointed: () => Pointed | null): Pl
 }
 
 /** How far after the marks of their size the letters stand: those of two lines of one size are never one upon the other. */
-function placeOfLetter(letter: string): number {
+function letterPosition(letter: string): number {
   return 4 + 3 * (letter.charCodeAt(0) - 'A'.charCodeAt(0));
 }
 
 /** Where the marks of a size stand, in px. */
-function markPlaces(size: DrawnSize, which: Which, area: Area) {
+function markPositions(size: DrawnSize, which: Which, area: Area) {
   const left = area.xAt(0);
   const right = area.xAt(size.edges[size.rows.length]!);
-  return markSpots(left, right, size.place).map((x) => {
+  return markPositionsIn(left, right, size.sizeIndex).map((x) => {
     const row = size.rows[rowAt(size.edges, ((x - left) / (right - left)) * size.edges[size.rows.length]!)]!;
     return { x, y: area.yAt(acrossOf(row, which)) };
   });

@@ -30,12 +30,12 @@ export function titleFor(spec: PlotSpec): string {
   const worked = spec.sizes.filter(isWorked);
   const [only, ...others] = worked;
   if (!only) {
-    const reason = (wanted ?? spec.sizes[0])?.trouble;
+    const reason = (wanted ?? spec.sizes[0])?.problem;
     return `${spec.name}: no rows to draw yet.${reason ? ` ${reason}` : ''}`;
   }
   const gist = others.length === 0 ? `${gistOf(only, spec)}, size ${only.label}` : gistOfAll(spec, worked);
   const missing = wanted
-    ? ` Size ${wanted.label} cannot be drawn: ${wanted.trouble ?? 'it has no rows yet.'}`
+    ? ` Size ${wanted.label} cannot be drawn: ${wanted.problem ?? 'it has no rows yet.'}`
     : '';
   return `${spec.name}: ${gist}.${missing}`;
 }
@@ -91,7 +91,7 @@ function gistOf({ rows }: Pick<Worked, 'rows'>, spec: PlotSpec): string {
     if (spec.which === 'width') both.reverse();
     return `${both[0]} (${both[1]})`;
   };
-  const place = (row: Row) => `${rowWord(rows)} ${row.number}`;
+  const rowInWords = (row: Row) => `${rowWord(rows)} ${row.number}`;
   const over = `over ${rowsInWords(rows)}`;
   const { lowest, highest } = extremes(rows, of);
   const parts: string[] = [];
@@ -101,9 +101,9 @@ function gistOf({ rows }: Pick<Worked, 'rows'>, spec: PlotSpec): string {
     const way = wayBetween(of(last) - of(start));
     parts.push(`from ${message(start)} ${way} ${message(last)} ${over}`);
     if (of(highest) > Math.max(of(start), of(last)))
-      parts.push(`at most ${message(highest)} in ${place(highest)}`);
+      parts.push(`at most ${message(highest)} in ${rowInWords(highest)}`);
     if (of(lowest) < Math.min(of(start), of(last)))
-      parts.push(`at least ${message(lowest)} in ${place(lowest)}`);
+      parts.push(`at least ${message(lowest)} in ${rowInWords(lowest)}`);
   }
   if (spec.which === 'taper') parts.push(...taperGist(rows, spec));
   return parts.join(', ');

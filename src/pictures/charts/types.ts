@@ -11,7 +11,7 @@ export interface WorkedSize {
   readonly id: string;
   readonly label: string;
   readonly rows: readonly Row[] | null;
-  readonly trouble?: string | undefined;
+  readonly problem?: string | undefined;
   /** What the rows were worked from; with it a picture can say what is worked on a row. */
   readonly plan?: Pick<Piece, 'start' | 'stretches'> | undefined;
 }
@@ -99,7 +99,7 @@ export interface LegendEntry {
   readonly filled: boolean;
   readonly highlighted: boolean;
   /** Why the size is not drawn. */
-  readonly trouble: string | null;
+  readonly problem: string | null;
 }
 
 /** One overlay in the legend. */

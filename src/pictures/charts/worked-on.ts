@@ -41,8 +41,8 @@ function sumOf(ends: readonly Ends[]): number {
 }
 
 function endsInWords({ kind, atStart, atEnd }: Ends): string | null {
-  const places = [atStart > 0 && `${atStart} at the start`, atEnd > 0 && `${atEnd} at the end`];
-  const message = places.filter(Boolean).join(' and ');
+  const words = [atStart > 0 && `${atStart} at the start`, atEnd > 0 && `${atEnd} at the end`];
+  const message = words.filter(Boolean).join(' and ');
   return message ? `${kind} ${message}` : null;
 }
 

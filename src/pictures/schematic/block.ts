@@ -27,7 +27,7 @@ export class BlockBeingDrawn {
   #right = -Infinity;
   #bottom = -Infinity;
 
-  take({ x, y, width, height }: Box): void {
+  include({ x, y, width, height }: Box): void {
     this.#left = Math.min(this.#left, x);
     this.#top = Math.min(this.#top, y);
     this.#right = Math.max(this.#right, x + width);
@@ -45,7 +45,7 @@ export class BlockBeingDrawn {
 
   /** A text that takes the room of its box; `anchor` says at which end of the box it is held. */
   write(box: Box, words: string, more: Attributes = {}, anchor: 'start' | 'middle' | 'end' = 'middle'): void {
-    this.take(box);
+    this.include(box);
     this.texts.push(box);
     const x = { start: box.x, middle: box.x + box.width / 2, end: box.x + box.width }[anchor];
     this.add(
@@ -148,7 +148,7 @@ export function drawOutline(
   const theme = coloursOf(spec);
   const path = outlinePath(piece.outline, piece.scale);
   const { left, right } = reachOf(piece.outline);
-  block.take(piece.box);
+  block.include(piece.box);
   block.add(element('path', { class: 'leaf', d: path, fill: theme.leaf }));
   const paper = ruledPaper(piece.outline, { left, right }, piece.scale, piece.pxPerCm);
   block.add(element('clipPath', { id }, element('path', { d: path })));

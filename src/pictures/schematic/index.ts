@@ -6,4 +6,4 @@ export { schematicDrawn, schematicSvg, titleOf } from './schematic-svg';
 export { schematicTable } from './schematic-table';
 export { silhouetteDrawn, silhouetteTitle } from './silhouette-svg';
 export { silhouetteTable } from './silhouette-table';
-export { layOf } from './lay-of';
+export { layoutOf } from './layout-of';

@@ -51,16 +51,16 @@ function nearest(wish: Wish, there: readonly Box[]): Box {
       : other.y < y + height - 1e-6 && y < other.y + other.height - 1e-6,
   );
   const at = along === 'x' ? x : y;
-  const places = [
+  const indices = [
     at,
     ...inLane.flatMap((other) =>
       along === 'x' ? [other.x - width, other.x + other.width] : [other.y - height, other.y + other.height],
     ),
   ]
-    .filter((place) => only === undefined || (place - at) * only >= 0)
+    .filter((index) => only === undefined || (index - at) * only >= 0)
     .sort((a, b) => Math.abs(a - at) - Math.abs(b - at));
-  for (const place of places) {
-    const moved = along === 'x' ? { ...box, x: place } : { ...box, y: place };
+  for (const index of indices) {
+    const moved = along === 'x' ? { ...box, x: index } : { ...box, y: index };
     if (!inLane.some((other) => overlap(moved, other))) return moved;
   }
   // Beyond the last of them is always room, as long as it may go there; `places` holds that place.

@@ -208,8 +208,8 @@ function lengths(
       piece: piece.id,
       label: of,
       of: 'length',
-      values: at.map((place, i) =>
-        place?.on === 'side' ? sizes[i]!.edges[place.to + 1]! - sizes[i]!.edges[place.from]! : null,
+      values: at.map((position, i) =>
+        position?.on === 'side' ? sizes[i]!.edges[position.to + 1]! - sizes[i]!.edges[position.from]! : null,
       ),
       at,
     };
@@ -229,7 +229,10 @@ function lengths(
 }
 
 function withTier(measure: Measure, tier: number): Measure {
-  return { ...measure, at: measure.at.map((place) => (place?.on === 'side' ? { ...place, tier } : place)) };
+  return {
+    ...measure,
+    at: measure.at.map((position) => (position?.on === 'side' ? { ...position, tier } : position)),
+  };
 }
 
 function sameFabric(sizes: Sizes, a: number, b: number): boolean {

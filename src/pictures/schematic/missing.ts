@@ -11,13 +11,13 @@ export interface Missing {
 /** The pieces that cannot be drawn in the sizes that are shown, and why not. */
 export function missingOf(spec: SchematicSpec): Missing[] {
   return spec.pieces.flatMap((piece) => {
-    const told = new Map<string, string[]>();
+    const grouped = new Map<string, string[]>();
     for (const size of piece.sizes) {
       if (isDrawable(size) || (spec.size !== 'all' && spec.size !== size.id)) continue;
-      const why = size.trouble ?? (size.rows ? 'It has no rows yet.' : 'It has not been worked yet.');
-      told.set(why, [...(told.get(why) ?? []), size.label]);
+      const why = size.problem ?? (size.rows ? 'It has no rows yet.' : 'It has not been worked yet.');
+      grouped.set(why, [...(grouped.get(why) ?? []), size.label]);
     }
-    return [...told].map(([why, sizes]) => ({ piece: piece.id, name: piece.name, sizes, why }));
+    return [...grouped].map(([why, sizes]) => ({ piece: piece.id, name: piece.name, sizes, why }));
   });
 }
 

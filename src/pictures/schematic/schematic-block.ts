@@ -50,17 +50,17 @@ export function schematicBlock(
   const outline = outlineOf(size.rows, size.plan);
   const shape = laid(outline, o.pxPerCm, piece.hangs ?? false, o.room);
   const at = piece.sizes.indexOf(size);
-  if (o.id === null) block.take(shape.box);
+  if (o.id === null) block.include(shape.box);
   else drawOutline(block, shape, spec, o.id);
 
   const taken = drawMarks(block, shape, marks, theme);
-  const side: { label: string; place: MeasurePosition & { on: 'side' } }[] = [];
+  const side: { label: string; position: MeasurePosition & { on: 'side' } }[] = [];
   for (const measure of measures) {
-    const place = measure.at[at];
-    if (!place || measure.values[at] === null) continue;
+    const position = measure.at[at];
+    if (!position || measure.values[at] === null) continue;
     const label = o.text(measure);
-    if (place.on === 'side') side.push({ label, place });
-    else across(block, shape, place, label, taken, theme.ink, theme.leaf);
+    if (position.on === 'side') side.push({ label, position });
+    else across(block, shape, position, label, taken, theme.ink, theme.leaf);
   }
   sideLines(block, shape, side, taken, theme);
   const top = block.extent;
@@ -102,7 +102,7 @@ function apology(block: BlockBeingDrawn, spec: SchematicSpec, piece: SchematicPi
 function across(
   block: BlockBeingDrawn,
   { outline, scale, box, hangs }: Laid,
-  place: MeasurePosition,
+  position: MeasurePosition,
   label: string,
   taken: Box[],
   ink: string,
@@ -116,10 +116,10 @@ function across(
     if (halo) block.add(element('rect', { class: 'leaf', ...to!, fill: behind, 'fill-opacity': 0.85 }));
     block.write(to!, label, { class: 'figure ink-text' });
   };
-  if (place.on === 'start' || place.on === 'end') {
-    const row = place.on === 'start' ? 0 : outline.rows.length - 1;
+  if (position.on === 'start' || position.on === 'end') {
+    const row = position.on === 'start' ? 0 : outline.rows.length - 1;
     const [a, b] = [scale.x(outline.left[row]!), scale.x(outline.right[row]!)];
-    const above = (place.on === 'end') !== hangs;
+    const above = (position.on === 'end') !== hangs;
     const y = above ? box.y - 15 : box.y + box.height + 15;
     line(block, a, y, b, y, ink);
     write({
@@ -132,9 +132,9 @@ function across(
     });
     return;
   }
-  if (place.on === 'across') {
-    const [a, b] = [scale.x(outline.left[place.row]!), scale.x(outline.right[place.row]!)];
-    const y = scale.y(outline.edges[place.row + 1]!);
+  if (position.on === 'across') {
+    const [a, b] = [scale.x(outline.left[position.row]!), scale.x(outline.right[position.row]!)];
+    const y = scale.y(outline.edges[position.row + 1]!);
     line(block, a, y, b, y, ink);
     const inside = { x: (a + b) / 2 - width / 2, y: y + 2, width, height };
     const clear = { ...inside, x: inside.x - 4, width: width + 8 };
@@ -144,20 +144,20 @@ function across(
       return;
     }
     // Where it has no room in the piece it stands beside it, at the end of a line that leads there.
-    const beside = placed(
+    const neighbour = placed(
       [{ x: box.x + box.width + 22, y: y - height / 2, width, height, along: 'y' }],
       taken,
     )[0]!;
-    taken.push(beside);
-    const leads = `M${px(Math.max(a, b) + 4)} ${px(y)}L${px(box.x + box.width + 12)} ${px(beside.y + height / 2)}h7`;
+    taken.push(neighbour);
+    const leads = `M${px(Math.max(a, b) + 4)} ${px(y)}L${px(box.x + box.width + 12)} ${px(neighbour.y + height / 2)}h7`;
     block.add(
       element('path', { class: 'dimension lead', d: leads, fill: 'none', stroke: ink, 'stroke-width': 0.75 }),
     );
-    block.write(beside, label, { class: 'figure ink-text' }, 'start');
+    block.write(neighbour, label, { class: 'figure ink-text' }, 'start');
     return;
   }
-  if (place.on !== 'step') return;
-  stepLines(outline, scale, place, hangs).forEach(({ x1, x2, y, away }, i) => {
+  if (position.on !== 'step') return;
+  stepLines(outline, scale, position, hangs).forEach(({ x1, x2, y, away }, i) => {
     line(block, x1, y, x2, y, ink);
     if (i > 0) return;
     const beyond = Math.sign((x1 + x2) / 2) || 1;
@@ -190,7 +190,7 @@ function stepLines(
 
 function line(block: BlockBeingDrawn, x1: number, y1: number, x2: number, y2: number, ink: string): void {
   const [x, y] = [Math.min(x1, x2), Math.min(y1, y2)];
-  block.take({ x: x - 4, y: y - 4, width: Math.abs(x2 - x1) + 8, height: Math.abs(y2 - y1) + 8 });
+  block.include({ x: x - 4, y: y - 4, width: Math.abs(x2 - x1) + 8, height: Math.abs(y2 - y1) + 8 });
   block.add(dimension(x1, y1, x2, y2, ink));
 }
 
@@ -198,7 +198,7 @@ function line(block: BlockBeingDrawn, x1: number, y1: number, x2: number, y2: nu
 function sideLines(
   block: BlockBeingDrawn,
   { outline, scale, box }: Laid,
-  lines: readonly { label: string; place: MeasurePosition & { on: 'side' } }[],
+  lines: readonly { label: string; position: MeasurePosition & { on: 'side' } }[],
   taken: readonly Box[],
   theme: { ink: string; tenth: string },
 ): void {
@@ -206,12 +206,12 @@ function sideLines(
   // Clear of what is written below and above, where that is wider than the piece.
   const near = Math.min(box.x, ...taken.map((one) => one.x + 4)) - 18;
   let x = near;
-  const tiers = [...new Set(lines.map(({ place }) => place.tier))].sort((a, b) => a - b);
+  const tiers = [...new Set(lines.map(({ position }) => position.tier))].sort((a, b) => a - b);
   for (const tier of tiers) {
-    const here = lines.filter(({ place }) => place.tier === tier);
+    const here = lines.filter(({ position }) => position.tier === tier);
     const width = Math.max(...here.map(({ label }) => textWidth(label, type.words))) + 4;
-    const wishes = here.map(({ label, place }): Wish => {
-      const [a, b] = [scale.y(outline.edges[place.from]!), scale.y(outline.edges[place.to + 1]!)];
+    const wishes = here.map(({ label, position }): Wish => {
+      const [a, b] = [scale.y(outline.edges[position.from]!), scale.y(outline.edges[position.to + 1]!)];
       line(block, x, Math.min(a, b), x, Math.max(a, b), theme.ink);
       for (const y of [a, b]) levels.add(y);
       const own = textWidth(label, type.words) + 4;
@@ -249,7 +249,7 @@ function drawMarks(
   theme: { ink: string; accent: string; paper: string },
 ): Box[] {
   const wishes = marks.flatMap(({ letter, edge }) =>
-    spotsOf(piece, edge).map(({ x, y, along }) => ({
+    positionsOf(piece, edge).map(({ x, y, along }) => ({
       letter,
       wish: { x: x - mark, y: y - mark, width: mark * 2, height: mark * 2, along } satisfies Wish,
     })),
@@ -257,7 +257,7 @@ function drawMarks(
   const there = placed(wishes.map(({ wish }) => wish));
   there.forEach((box, i) => {
     const [cx, cy] = [box.x + mark, box.y + mark];
-    block.take(box);
+    block.include(box);
     block.texts.push(box);
     block.add(
       element('circle', { class: 'mark', cx, cy, r: mark, fill: theme.paper, stroke: theme.accent }) +
@@ -284,7 +284,7 @@ interface LabelPosition {
   readonly along: 'x' | 'y';
 }
 
-function spotsOf({ outline, scale }: Laid, edge: JoinEdge): LabelPosition[] {
+function positionsOf({ outline, scale }: Laid, edge: JoinEdge): LabelPosition[] {
   const { rows, edges, left, right } = outline;
   const last = rows.length - 1;
   const onRow = (row: number, y: number, part: number): LabelPosition => ({

@@ -4,7 +4,7 @@ import { BlockBeingDrawn, type, writeLines, type Block } from './block';
 import { coloursOf } from './colours';
 import { joinsInWords, shownJoins } from './joins-in-words';
 import { textWidth, labelLines, type Box } from './labels';
-import { inRows } from './lay-out';
+import { inRows } from './layout';
 import { element, px } from './markup';
 import { drawnSize, missingOf } from './missing';
 import { schematicBlock, type Mark } from './schematic-block';
@@ -46,7 +46,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
   const prefix = spec.prefix ?? 'schematic';
   const width = spec.width ?? 960;
   const measures = lettered(spec.pieces);
-  let listed = lists(spec, measures);
+  let legend = lists(spec, measures);
   const words = joinsInWords(spec);
   const marks = new Map<string, Mark[]>();
   shownJoins(spec).forEach((join, at) => {
@@ -65,7 +65,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
         pxPerCm,
         room: { width: most, height: Number.isFinite(most) ? scales.strip : Infinity },
         id: tried ? null : `${prefix}-${spec.pieces.indexOf(piece)}`,
-        text: listed.text,
+        text: legend.text,
       },
     );
 
@@ -77,22 +77,22 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
       draw(piece, tried, Infinity, true),
     );
   let pxPerCm = scale();
-  if (!listed.keyed && pxPerCm < scales.legible) {
+  if (!legend.keyed && pxPerCm < scales.legible) {
     // Numbers that leave the pieces no room give way to their letters, as on a narrow screen.
-    const numbers = listed;
-    listed = { keyed: true, text: ({ letter }) => letter };
+    const numbers = legend;
+    legend = { keyed: true, text: ({ letter }) => letter };
     const roomier = scale();
     if (roomier > pxPerCm) pxPerCm = roomier;
-    else listed = numbers;
+    else legend = numbers;
   }
-  const about = schematicAbout(spec, listed.keyed);
+  const about = schematicAbout(spec, legend.keyed);
   const upper = inRows(
     main.map((piece) => draw(piece, pxPerCm)),
     room,
     gap,
   );
   const lower = inRows(
-    strips.map((piece) => draw(piece, pxPerCm, room - beside(piece, listed, measures))),
+    strips.map((piece) => draw(piece, pxPerCm, room - widthOfLengths(piece, legend, measures))),
     room,
     gap,
   );
@@ -126,7 +126,7 @@ export function schematicDrawn(spec: SchematicSpec): Drawn {
     y += part.height + gap.y;
   }
   if (spec.key !== false) {
-    for (const [name, entries] of keyOf(spec, measures, listed.keyed)) {
+    for (const [name, entries] of keyOf(spec, measures, legend.keyed)) {
       lines(labelLines(name, room, type.words), type.words, { 'font-weight': 600 });
       for (const entry of entries)
         lines(labelLines(entry, room, type.words), type.words, { class: 'figure ink-text' });
@@ -163,13 +163,13 @@ function order(pieces: readonly SchematicPiece[]): SchematicPiece[] {
 }
 
 /** The room that the lengths take beside a strip. */
-function beside(piece: SchematicPiece, listed: Listed, measures: readonly Lettered[]): number {
+function widthOfLengths(piece: SchematicPiece, legend: LegendOptions, measures: readonly Lettered[]): number {
   const tiers = new Map<number, number>();
   for (const measure of measures) {
-    const place = measure.at.find((at) => at?.on === 'side');
-    if (measure.piece !== piece.id || place?.on !== 'side') continue;
-    const width = textWidth(listed.text(measure), type.words) + 22;
-    tiers.set(place.tier, Math.max(tiers.get(place.tier) ?? 0, width));
+    const position = measure.at.find((at) => at?.on === 'side');
+    if (measure.piece !== piece.id || position?.on !== 'side') continue;
+    const width = textWidth(legend.text(measure), type.words) + 22;
+    tiers.set(position.tier, Math.max(tiers.get(position.tier) ?? 0, width));
   }
   return [...tiers.values()].reduce((sum, width) => sum + width, 0) + 24;
 }
@@ -213,14 +213,14 @@ function scaleFor(
   return best;
 }
 
-interface Listed {
+interface LegendOptions {
   /** Whether letters stand on the lines, and the numbers in a list. */
   readonly keyed: boolean;
   readonly text: (measure: Lettered) => string;
 }
 
 /** What stands on the lines. */
-function lists(spec: SchematicSpec, measures: readonly Lettered[]): Listed {
+function lists(spec: SchematicSpec, measures: readonly Lettered[]): LegendOptions {
   const at = spec.sizes.findIndex(({ id }) => id === spec.size);
   const full = (measure: Lettered): string => {
     const values = spec.size === 'all' ? measure.values : [measure.values[at] ?? null];

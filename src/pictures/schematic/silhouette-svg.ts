@@ -13,7 +13,7 @@ import {
 import { coloursOf } from './colours';
 import { edgeMarks } from './edge-marks';
 import { labelLines, type Box } from './labels';
-import { inRows } from './lay-out';
+import { inRows } from './layout';
 import { element, px } from './markup';
 import { drawnSize, isDrawable, missingOf } from './missing';
 import { outlineOf, type Outline } from './outline';
@@ -108,14 +108,14 @@ export function silhouetteDrawn(spec: SchematicSpec): Drawn {
 interface SizeOutline {
   readonly size: PlannedSize;
   /** The size's place in the notebook, which gives it its colour. */
-  readonly place: number;
+  readonly sizeIndex: number;
   readonly outline: Outline;
 }
 
 function outlinesOf(spec: SchematicSpec, piece: SchematicPiece): SizeOutline[] {
-  return piece.sizes.flatMap((size, place) => {
+  return piece.sizes.flatMap((size, sizeIndex) => {
     if (!isDrawable(size) || (spec.size !== 'all' && size.id !== spec.size)) return [];
-    return [{ size, place, outline: outlineOf(size.rows!, size.plan) }];
+    return [{ size, sizeIndex, outline: outlineOf(size.rows!, size.plan) }];
   });
 }
 
@@ -165,10 +165,10 @@ function silhouetteBlock(
       drawOutline(block, shape, spec, id, { stroke: 'none', class: undefined });
       let marks = '';
       for (const one of sizes) {
-        const style = sizeStyle(one.place, spec.theme);
+        const style = sizeStyle(one.sizeIndex, spec.theme);
         const own = laid(one.outline, pxPerCm, hangs, { width: room - 12, height: Infinity });
         const down = hangs ? 0 : shape.box.height - own.box.height;
-        block.take({ ...own.box, y: own.box.y + down });
+        block.include({ ...own.box, y: own.box.y + down });
         foot = Math.max(foot, own.box.y + own.box.height + down);
         width = Math.max(width, Math.min(room - 12, own.box.width));
         block.add(
@@ -181,7 +181,7 @@ function silhouetteBlock(
             ...strokeOf(style),
           }),
         );
-        for (const { x, y } of edgeMarks(one.outline, one.place, pxPerCm))
+        for (const { x, y } of edgeMarks(one.outline, one.sizeIndex, pxPerCm))
           marks += sizeMark(style, own.scale.x(x), own.scale.y(y) + down, theme.paper, 0.8);
       }
       // No outline goes over the mark of another.
@@ -230,7 +230,7 @@ function drawShaping(block: BlockBeingDrawn, { outline, scale, pxPerCm }: Laid, 
   }
   const { x, y, width, height } = block.extent;
   if (ticks) {
-    block.take({ x: x - 8, y, width: width + 16, height });
+    block.include({ x: x - 8, y, width: width + 16, height });
     block.add(element('path', { class: 'shaping', d: ticks, fill: 'none', stroke: ink, 'stroke-width': 1 }));
   }
   if (lines) {
@@ -268,8 +268,8 @@ function keyOfSizes(spec: SchematicSpec, room: number): Block {
   const block = new BlockBeingDrawn();
   let x = 0;
   let y = 0;
-  spec.sizes.forEach(({ label }, place) => {
-    const style = sizeStyle(place, spec.theme);
+  spec.sizes.forEach(({ label }, sizeIndex) => {
+    const style = sizeStyle(sizeIndex, spec.theme);
     const [words = ''] = labelLines(label, Math.min(160, room - 50), type.words, 1);
     const width = 60 + words.length * 8;
     if (x > 0 && x + width > room) {
@@ -284,7 +284,7 @@ function keyOfSizes(spec: SchematicSpec, room: number): Block {
       }),
     );
     block.add(sizeMark(style, x + 17, y + 9, coloursOf(spec).paper, 1));
-    block.take({ x, y, width, height: 18 });
+    block.include({ x, y, width, height: 18 });
     writeLines(block, [words], { x: x + 40, y, size: type.words }, {}, 'start');
     x += width + 6;
   });

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import type { Cell, Notebook, RepeatFit } from '../../../src/notebook';
 import { trialsOf } from '../../../src/engine/trials-in-turn';
 import { triesByTrials } from '../../../src/analysis/solve/tries-by-trials';
-import { workBack } from '../../../src/analysis/solve/solve';
+import { solve } from '../../../src/analysis/solve/solve';
 import { fit, formula, measure, notebookOf, swatch } from '../../engine/notebook-of';
 
 const sizes = ['s', 'm', 'l'].map((id) => ({ id, label: id }));
@@ -68,7 +68,7 @@ it('finds in random notebooks what trying every tenth of a step finds: no stretc
         );
         const seen = all[1]!.filter((outcome): outcome is number => typeof outcome === 'number');
         const wished = seen[Math.floor((pick / 101) * seen.length)]!;
-        const found = await workBack({
+        const found = await solve({
           search,
           wish: { wish: 'value', value: wished, within: 0 },
           sizes: sizes.length,

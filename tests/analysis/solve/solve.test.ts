@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import type { Outcome, Wish } from '../../../src/analysis/solve/goal';
-import { workBack } from '../../../src/analysis/solve/solve';
+import { solve } from '../../../src/analysis/solve/solve';
 import type { Search } from '../../../src/analysis/solve/search';
 
 type Results = readonly ((value: number) => Outcome)[];
 
 const back = (results: Results, search: Search, wish: Wish) =>
-  workBack({
+  solve({
     search,
     wish,
     sizes: results.length,
-    tries: async (asked) => asked.map(({ size, value }) => results[size]!(value)),
+    tries: async (samples) => samples.map(({ size, value }) => results[size]!(value)),
   });
 const value = (wished: number, within = 0): Wish => ({ wish: 'value', value: wished, within });
 const nearest = (wished: number, within = 0): Wish => ({ wish: 'nearest', value: wished, within });
@@ -91,13 +91,13 @@ describe('a line', () => {
 describe('whole numbers', () => {
   test('only whole numbers are tried, and the ends of an interval are whole', async () => {
     const tried: number[] = [];
-    const { sizes } = await workBack({
+    const { sizes } = await solve({
       search: { from: 0.5, to: 30, step: 1, whole: true },
       wish: value(4),
       sizes: 1,
-      tries: async (asked) => {
-        tried.push(...asked.map(({ value }) => value));
-        return asked.map(({ value }) => Math.floor(value / 5));
+      tries: async (samples) => {
+        tried.push(...samples.map(({ value }) => value));
+        return samples.map(({ value }) => Math.floor(value / 5));
       },
     });
     expect(sizes[0]!.intervals).toEqual([{ from: 20, to: 24 }]);
@@ -138,45 +138,45 @@ describe('several sizes', () => {
 
 it('stops between two tries once it is told to', async () => {
   const stop = new AbortController();
-  let asked = 0;
-  const working = workBack({
+  let wanted = 0;
+  const working = solve({
     search: { from: 0, to: 1000, step: 0.5 },
     wish: value(3),
     sizes: 1,
     tries: async (list) => {
-      asked += list.length;
-      if (asked > 200) stop.abort();
+      wanted += list.length;
+      if (wanted > 200) stop.abort();
       return list.map(() => 1);
     },
     signal: stop.signal,
   });
   await expect(working).rejects.toMatchObject({ name: 'AbortError' });
-  expect(asked).toBeLessThan(400);
+  expect(wanted).toBeLessThan(400);
 });
 
 it('tells how far it is', async () => {
-  const told: number[] = [];
-  await workBack({
+  const stated: number[] = [];
+  await solve({
     search: { from: 0, to: 100, step: 0.5 },
     wish: value(3),
     sizes: 1,
     tries: async (list) => list.map(({ value }) => value),
-    progress: (part) => told.push(part),
+    progress: (part) => stated.push(part),
   });
-  expect(told.length).toBeGreaterThan(2);
-  expect(told).toEqual([...told].sort((a, b) => a - b));
-  expect(told.at(-1)).toBe(1);
+  expect(stated.length).toBeGreaterThan(2);
+  expect(stated).toEqual([...stated].sort((a, b) => a - b));
+  expect(stated.at(-1)).toBe(1);
 });
 
 /** Steps at random places: the result between two of them. */
 const stairs = fc
   .uniqueArray(fc.integer({ min: 1, max: 9999 }), { minLength: 0, maxLength: 30 })
-  .chain((places) =>
+  .chain((indices) =>
     fc.record({
-      places: fc.constant(places.map((place) => place / 100).sort((a, b) => a - b)),
+      sizeIndices: fc.constant(indices.map((index) => index / 100).sort((a, b) => a - b)),
       results: fc.array(fc.integer({ min: 0, max: 6 }), {
-        minLength: places.length + 1,
-        maxLength: places.length + 1,
+        minLength: indices.length + 1,
+        maxLength: indices.length + 1,
       }),
     }),
   );
@@ -188,9 +188,9 @@ describe('against what is known of random stairs', () => {
         stairs,
         fc.integer({ min: 0, max: 6 }),
         fc.constantFrom(0.25, 0.5, 1.3),
-        async ({ places, results }, wished, step) => {
-          const result = (x: number) => results[places.filter((place) => place <= x).length]!;
-          const ends = [0, ...places, 100];
+        async ({ sizeIndices: indices, results }, wished, step) => {
+          const result = (x: number) => results[indices.filter((index) => index <= x).length]!;
+          const ends = [0, ...indices, 100];
           const known: { from: number; to: number }[] = [];
           results.forEach((got, at) => {
             if (got !== wished) return;
@@ -217,16 +217,20 @@ describe('against what is known of random stairs', () => {
 
   it('as near as possible is as near as any of the values that were tried', async () => {
     await fc.assert(
-      fc.asyncProperty(stairs, fc.integer({ min: -3, max: 9 }), async ({ places, results }, wished) => {
-        const result = (x: number) => results[places.filter((place) => place <= x).length]!;
-        const found = (await back([result], { from: 0, to: 100, step: 0.5 }, nearest(wished))).sizes[0]!;
-        const tried = Array.from({ length: 201 }, (_try, at) => Math.abs(result(at / 2) - wished));
-        expect(Math.abs(found.off)).toBeLessThanOrEqual(Math.min(...tried));
-        for (const { from, to } of found.intervals) {
-          expect(Math.abs(result(from) - wished)).toBe(Math.abs(found.off));
-          expect(Math.abs(result(to) - wished)).toBe(Math.abs(found.off));
-        }
-      }),
+      fc.asyncProperty(
+        stairs,
+        fc.integer({ min: -3, max: 9 }),
+        async ({ sizeIndices: indices, results }, wished) => {
+          const result = (x: number) => results[indices.filter((index) => index <= x).length]!;
+          const found = (await back([result], { from: 0, to: 100, step: 0.5 }, nearest(wished))).sizes[0]!;
+          const tried = Array.from({ length: 201 }, (_try, at) => Math.abs(result(at / 2) - wished));
+          expect(Math.abs(found.off)).toBeLessThanOrEqual(Math.min(...tried));
+          for (const { from, to } of found.intervals) {
+            expect(Math.abs(result(from) - wished)).toBe(Math.abs(found.off));
+            expect(Math.abs(result(to) - wished)).toBe(Math.abs(found.off));
+          }
+        },
+      ),
     );
   });
 });

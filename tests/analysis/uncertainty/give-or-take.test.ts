@@ -12,19 +12,24 @@ import { fit, formula, measure, notebookOf, swatch } from '../../engine/notebook
 import { edited } from '../../notebook/edited';
 import { vNeck } from '../../notebooks/v-neck';
 
-const place = (cell: string, key: string, isLength = true) => ({ cell, key, isLength });
+const refTo = (cell: string, key: string, isLength = true) => ({ cell, key, isLength });
 
-async function doubtsOf(
+async function uncertaintyOf(
   notebook: Notebook,
-  wanted: ReturnType<typeof place>[],
+  wanted: ReturnType<typeof refTo>[],
   sizes = notebook.sizes.map(({ id }) => id),
 ): Promise<(Uncertainty | undefined)[][]> {
   return giveOrTake({ notebook, sizes, wanted, works: worksByTrials(await trialsOf(notebook), sizes) });
 }
 
-async function doubtOf(notebook: Notebook, cell: string, key: string, isLength = true): Promise<Uncertainty> {
-  const [[doubt]] = (await doubtsOf(notebook, [place(cell, key, isLength)])) as [[Uncertainty]];
-  return doubt;
+async function uncertaintiesOf(
+  notebook: Notebook,
+  cell: string,
+  key: string,
+  isLength = true,
+): Promise<Uncertainty> {
+  const [[uncertainty]] = (await uncertaintyOf(notebook, [refTo(cell, key, isLength)])) as [[Uncertainty]];
+  return uncertainty;
 }
 
 const noTape = (notebook: Notebook): Notebook => edited(notebook, { do: 'set', settings: { tapeWithin: 0 } });
@@ -38,27 +43,27 @@ describe('a width that a count gives', () => {
     ]);
 
   test('146 stitches at 14 to 10 cm are 104.3 ± 4.3 cm, the tape counted in', async () => {
-    const doubt = await doubtOf(stitches(146), 'width', 'value');
-    expect(doubt.value).toBeCloseTo(104.2857, 4);
-    expect(doubt.expanded.toFixed(1)).toBe('4.3');
+    const uncertainty = await uncertaintiesOf(stitches(146), 'width', 'value');
+    expect(uncertainty.value).toBeCloseTo(104.2857, 4);
+    expect(uncertainty.expanded.toFixed(1)).toBe('4.3');
     const known = widthUncertainty({
       count: 146,
       gauge: gaugeOf([{ count: 14, over: 10 }]),
       uTape: 0.5 / Math.sqrt(3),
     });
-    expect(doubt.u).toBeCloseTo(known.u, 7);
-    expect(doubt.expanded).toBeCloseTo(known.expanded, 7);
-    expect(doubt.shares.map(({ label }) => label)).toEqual([
+    expect(uncertainty.u).toBeCloseTo(known.u, 7);
+    expect(uncertainty.expanded).toBeCloseTo(known.expanded, 7);
+    expect(uncertainty.shares.map(({ label }) => label)).toEqual([
       'body, stitch gauge',
       'The tape, on the finished piece',
     ]);
-    expect(doubt.shares.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
+    expect(uncertainty.shares.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
   });
 
   test('without a tape’s doubt it is 4.2, and twice as long a reading halves it', async () => {
-    const doubt = await doubtOf(noTape(stitches(146)), 'width', 'value');
-    expect(doubt.expanded.toFixed(1)).toBe('4.2');
-    expect(doubt.halving).toMatchObject({
+    const uncertainty = await uncertaintiesOf(noTape(stitches(146)), 'width', 'value');
+    expect(uncertainty.expanded.toFixed(1)).toBe('4.2');
+    expect(uncertainty.halving).toMatchObject({
       by: 'length',
       count: expect.closeTo(28, 4),
       over: expect.closeTo(20, 4),
@@ -67,13 +72,13 @@ describe('a width that a count gives', () => {
 
   test('a swatch read so much longer does halve it', async () => {
     const before = stitches(146);
-    const doubt = await doubtOf(before, 'width', 'value');
-    if (doubt.halving?.by !== 'length') throw new Error('one reading is to be longer');
-    const { count, over } = doubt.halving;
+    const uncertainty = await uncertaintiesOf(before, 'width', 'value');
+    if (uncertainty.halving?.by !== 'length') throw new Error('one reading is to be longer');
+    const { count, over } = uncertainty.halving;
     const body = allCells(before).find(({ id }) => id === 'body') as Swatch;
     const cell = { ...body, stitches: [{ count: { value: count }, over: { value: over } }] };
-    const longer = await doubtOf(edited(before, { do: 'change', cell }), 'width', 'value');
-    expect(longer.expanded).toBeCloseTo(doubt.expanded / 2, 5);
+    const longer = await uncertaintiesOf(edited(before, { do: 'change', cell }), 'width', 'value');
+    expect(longer.expanded).toBeCloseTo(uncertainty.expanded / 2, 5);
   });
 
   test('two readings that scatter are expanded by 12.7; a third is what it needs', async () => {
@@ -81,14 +86,14 @@ describe('a width that a count gives', () => {
     const body = allCells(before).find(({ id }) => id === 'body') as Swatch;
     const over = { value: 10 };
     const readings = [14, 15].map((count) => ({ count: { value: count }, over }));
-    const doubt = await doubtOf(
+    const uncertainty = await uncertaintiesOf(
       edited(before, { do: 'change', cell: { ...body, stitches: readings } }),
       'width',
       'value',
     );
-    expect(doubt.dof).toBe(1);
-    expect(doubt.expanded / doubt.u).toBeCloseTo(t95(1), 8);
-    expect(doubt.halving).toMatchObject({ by: 'readings', readings: 3 });
+    expect(uncertainty.dof).toBe(1);
+    expect(uncertainty.expanded / uncertainty.u).toBeCloseTo(t95(1), 8);
+    expect(uncertainty.halving).toMatchObject({ by: 'readings', readings: 3 });
   });
 });
 
@@ -104,9 +109,9 @@ describe('one gauge is one variable, however many lengths it feeds', () => {
       ]),
     );
     const all = widthUncertainty({ count: 145, gauge: gaugeOf([{ count: 14, over: 10 }]) });
-    expect((await doubtOf(notebook, 'around', 'value')).u).toBeCloseTo(all.u, 6);
+    expect((await uncertaintiesOf(notebook, 'around', 'value')).u).toBeCloseTo(all.u, 6);
     // What cancels leaves nothing in doubt.
-    expect((await doubtOf(notebook, 'flat', 'value')).u).toBeLessThan(1e-6);
+    expect((await uncertaintiesOf(notebook, 'flat', 'value')).u).toBeLessThan(1e-6);
   });
 
   test('stitch and row gauge of one swatch, and the gauges of two, are independent', async () => {
@@ -118,9 +123,9 @@ describe('one gauge is one variable, however many lengths it feeds', () => {
       ]),
     );
     const u = (count: number, read: number) => ((count / (read / 10) ** 2) * 0.5) / Math.sqrt(3) / 10;
-    const doubt = await doubtOf(notebook, 'sum', 'value');
-    expect(doubt.u).toBeCloseTo(Math.hypot(u(140, 14), u(120, 12), u(34, 17)), 6);
-    expect(doubt.shares).toHaveLength(3);
+    const uncertainty = await uncertaintiesOf(notebook, 'sum', 'value');
+    expect(uncertainty.u).toBeCloseTo(Math.hypot(u(140, 14), u(120, 12), u(34, 17)), 6);
+    expect(uncertainty.shares).toHaveLength(3);
   });
 });
 
@@ -135,10 +140,10 @@ describe('a decision is held', () => {
 
   test('a fitted count has no give or take, its width that of the gauge, and what was wanted both', async () => {
     const notebook = noTape(fitted());
-    const [[count], [width], [wanted]] = (await doubtsOf(notebook, [
-      place('back', 'count', false),
-      place('width', 'value'),
-      place('back', 'target', false),
+    const [[count], [width], [wanted]] = (await uncertaintyOf(notebook, [
+      refTo('back', 'count', false),
+      refTo('width', 'value'),
+      refTo('back', 'target', false),
     ])) as [[Uncertainty], [Uncertainty], [Uncertainty]];
     expect(count).toMatchObject({ value: 67, u: 0, decided: true, shares: [] });
     expect(width.u).toBeCloseTo((67 * 0.0288675) / 1.96, 4);
@@ -146,7 +151,7 @@ describe('a decision is held', () => {
   });
 
   test('of a count with a tape that may be wrong, the measured length has its part in what was wanted', async () => {
-    const wanted = await doubtOf(fitted(), 'back', 'target', false);
+    const wanted = await uncertaintiesOf(fitted(), 'back', 'target', false);
     const byGauge = 47 * 0.0288675;
     const byTape = 0.7 * (0.5 / Math.sqrt(3));
     expect(wanted.u).toBeCloseTo(Math.hypot(byGauge, byTape), 4);
@@ -157,13 +162,13 @@ describe('a decision is held', () => {
     const edge = noTape(
       edited(fitted(), { do: 'enter', cell: 'bust', key: 'value', entry: { value: 71 / 0.7 } }),
     );
-    const width = await doubtOf(edge, 'width', 'value');
+    const width = await uncertaintiesOf(edge, 'width', 'value');
     expect(width.u).toBeCloseTo((75 * 0.0288675) / 1.96, 4);
   });
 
   test('beside a count stands the chance that the true gauge would have chosen another', async () => {
     const notebook = noTape(fitted());
-    const wanted = await doubtOf(notebook, 'back', 'target', false);
+    const wanted = await uncertaintiesOf(notebook, 'back', 'target', false);
     const cell = allCells(notebook).find(({ id }) => id === 'back')!;
     const numbers: Record<string, number> = { multiple: 8, plus: 3 };
     const found = nextCountChance(cell, wanted, ({ key }) => numbers[key]);
@@ -185,7 +190,7 @@ test('beside a count that was rounded stands the chance that the true gauge woul
   const [[before]] = (await giveOrTake({
     notebook,
     sizes: ['m'],
-    wanted: [place('wrist', 'value', false)],
+    wanted: [refTo('wrist', 'value', false)],
     works: worksByTrials(await trialsOf(notebook), ['m']),
     instead: rounded.instead,
   })) as [[Uncertainty]];
@@ -200,8 +205,8 @@ test('beside a count that was rounded stands the chance that the true gauge woul
 
 test('a result that nothing measured leads to is as sure as what was typed; one that cannot be worked has none', async () => {
   const notebook = notebookOf([formula('sure', 'CM(4) + CM(5)'), formula('none', 'CM(4) / 0')]);
-  expect(await doubtOf(notebook, 'sure', 'value')).toMatchObject({ value: 9, u: 0, shares: [] });
-  expect(await doubtOf(notebook, 'none', 'value')).toBeUndefined();
+  expect(await uncertaintiesOf(notebook, 'sure', 'value')).toMatchObject({ value: 9, u: 0, shares: [] });
+  expect(await uncertaintiesOf(notebook, 'none', 'value')).toBeUndefined();
 });
 
 /** A generator whose seed is fixed: mulberry32. */
@@ -236,16 +241,16 @@ describe('against 8,000 draws of the V-neck in size M, counts held', () => {
   beforeAll(async () => {
     const notebook = vNeck();
     const sizes = ['m'];
-    const wanted = results.map(([, cell, key]) => place(cell, key, lengths.has(cell) || key === 'length'));
+    const wanted = results.map(([, cell, key]) => refTo(cell, key, lengths.has(cell) || key === 'length'));
     const trials = await trialsOf(notebook);
     const works = worksByTrials(trials, sizes);
-    found = (await giveOrTake({ notebook, sizes, wanted, works })).map(([doubt]) => doubt!);
+    found = (await giveOrTake({ notebook, sizes, wanted, works })).map(([uncertainty]) => uncertainty!);
 
     const draw = random(20_261_125);
     const sources = sourcesOf(notebook);
     const decided = allDecisions(notebook);
-    const asked = [...decided, ...sources.map((source) => source.place)];
-    const [asIs] = await works({ quarantined: [], tries: [null], wanted: asked });
+    const requested = [...decided, ...sources.map((source) => source.ref)];
+    const [asIs] = await works({ quarantined: [], tries: [null], wanted: requested });
     const held = decided.map(({ cell, key }, at) => ({ cell, key, size: 'm', value: asIs![at]![0]! }));
     const uOf = (source: Source, at: number): number => {
       if (source.inChart?.m) return source.inChart.m.u;
@@ -259,7 +264,7 @@ describe('against 8,000 draws of the V-neck in size M, counts held', () => {
       const batch = Array.from({ length: 1000 }, () => [
         ...held,
         ...sources.map((source, at) => ({
-          ...source.place,
+          ...source.ref,
           size: 'm',
           // Any value within its limits is as likely.
           value: asIs![decided.length + at]![0]! + (2 * draw() - 1) * Math.sqrt(3) * uOf(source, at),
@@ -293,7 +298,7 @@ it('gives every number of the V-neck a doubt, in every size, at no more tries th
   const notebook = vNeck();
   const sizes = notebook.sizes.map(({ id }) => id);
   const wanted = allCells(notebook).flatMap((cell) =>
-    [...inputsOf(cell), ...outputsOf(cell)].map(({ key }) => place(cell.id, key, false)),
+    [...inputsOf(cell), ...outputsOf(cell)].map(({ key }) => refTo(cell.id, key, false)),
   );
   const inner = worksByTrials(await trialsOf(notebook), sizes);
   let tries = 0;
@@ -304,10 +309,10 @@ it('gives every number of the V-neck a doubt, in every size, at no more tries th
   const found = await giveOrTake({ notebook, sizes, wanted, works });
   expect(tries).toBe(1 + 2 * sourcesOf(notebook).length);
   for (const row of found) {
-    for (const doubt of row) {
-      if (!doubt) continue;
-      expect(Number.isFinite(doubt.expanded)).toBe(true);
-      expect(doubt.expanded).toBeGreaterThanOrEqual(0);
+    for (const uncertainty of row) {
+      if (!uncertainty) continue;
+      expect(Number.isFinite(uncertainty.expanded)).toBe(true);
+      expect(uncertainty.expanded).toBeGreaterThanOrEqual(0);
     }
   }
 });

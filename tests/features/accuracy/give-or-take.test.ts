@@ -18,10 +18,10 @@ const width = (): Notebook =>
     formula('half', 'bust / 2'),
   ]);
 
-async function open(notebook: Notebook, spot?: { cell: string; key: string }) {
+async function open(notebook: Notebook, ref?: { cell: string; key: string }) {
   const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  if (spot) workspace.selection.position = { ...spot, size: null };
+  if (ref) workspace.selection.position = { ...ref, size: null };
   const user = userEvent.setup();
   render(GiveOrTake, { workspace });
   await tick();
@@ -41,11 +41,11 @@ describe('give or take', () => {
   it('shows 146 stitches at 14 to 10 cm as 104.3 ± 4.3 cm, about 19 times in 20', async () => {
     await open(width(), { cell: 'width', key: 'value' });
     expect(await row('width')).toEqual(['104.3 ± 4.3']);
-    const told = await looked();
-    expect(told).toContain('width: 104.3 ± 4.3 cm (about 19 times in 20)');
-    expect(told).toContain('98 % body, stitch gauge');
-    expect(told).toContain('2 % The tape, on the finished piece');
-    expect(told).toMatch(/To halve it, count 1\d more stitches: \d\d over \d\d\.\d cm in place of 14/);
+    const text = await looked();
+    expect(text).toContain('width: 104.3 ± 4.3 cm (about 19 times in 20)');
+    expect(text).toContain('98 % body, stitch gauge');
+    expect(text).toContain('2 % The tape, on the finished piece');
+    expect(text).toMatch(/To halve it, count 1\d more stitches: \d\d over \d\d\.\d cm in place of 14/);
   });
 
   it('a tape that is read more closely leaves less in doubt, and one that cannot be is refused', async () => {
@@ -99,10 +99,10 @@ describe('give or take', () => {
     expect(backs[0]).toMatch(/^67 \d+ %$/);
     await user.click(screen.getByRole('button', { name: 'Bust as worked' }));
     await user.selectOptions(screen.getByLabelText('Size'), 'M');
-    const told = await looked();
-    expect(told).toMatch(/Bust as worked, size M: \d+\.\d ± \d\.\d cm \(about 19 times in 20\)/);
-    expect(told).toMatch(/Body fabric, stitch gauge/);
-    expect(told).toMatch(/To halve it, count \d+ more stitches/);
+    const text = await looked();
+    expect(text).toMatch(/Bust as worked, size M: \d+\.\d ± \d\.\d cm \(about 19 times in 20\)/);
+    expect(text).toMatch(/Body fabric, stitch gauge/);
+    expect(text).toMatch(/To halve it, count \d+ more stitches/);
     await user.click(screen.getByRole('button', { name: 'Back stitches' }));
     expect(await looked()).toMatch(/A count that was settled on.*another allowed count: \d+ %/);
   });

@@ -72,7 +72,7 @@ describe('the function that is being filled in', () => {
     ['FITREPEAT(bust; 8; 3; ";(', 'FITREPEAT 3'],
     ['bust * (2 + ', undefined],
     ['MAX(1; 2)', undefined],
-  ])('in %s is %s', (text, told) => expect(around(text)).toBe(told));
+  ])('in %s is %s', (text, sentence) => expect(around(text)).toBe(sentence));
 
   it('a comma parts arguments where decimals have points, and is in a number where they have commas', () => {
     expect(around('MAX(1,5')).toBe('MAX 1');

@@ -28,7 +28,7 @@ async function open(begin = '= ') {
   const done = vi.fn();
   render(FormulaEditor, {
     workspace,
-    place: { cell: 'back', key: 'value' },
+    ref: { cell: 'back', key: 'value' },
     label: 'Formula of back',
     text: begin,
     replaced: true,
@@ -37,20 +37,20 @@ async function open(begin = '= ') {
   });
   const field = await screen.findByRole<HTMLInputElement>('combobox', { name: 'Formula of back' });
   await until(() => expect(document.activeElement).toBe(field));
-  const told = (): string => document.getElementById(field.getAttribute('aria-describedby')!)!.textContent;
-  const looks = (text: string): string | undefined =>
+  const inWords = (): string => document.getElementById(field.getAttribute('aria-describedby')!)!.textContent;
+  const styleOf = (text: string): string | undefined =>
     [...document.querySelectorAll('.colours span')].find((part) => part.textContent === text)?.classList[0];
-  return { workspace, user, field, commit, done, told, looks };
+  return { workspace, user, field, commit, done, inWords, styleOf };
 }
 
-const place = (name: string): HTMLElement => screen.getByRole('button', { name });
+const cellNamed = (name: string): HTMLElement => screen.getByRole('button', { name });
 
 it('a field that scrolls when its editor is already closed troubles nobody', async () => {
   const { workspace } = workspaceWith(notebook);
   const none = { commit: () => undefined, done: () => {}, text: '= bust', replaced: false };
   const { unmount } = render(FormulaEditor, {
     workspace,
-    place: { cell: 'back', key: 'value' },
+    ref: { cell: 'back', key: 'value' },
     label: 'Formula of back',
     ...none,
   });
@@ -66,9 +66,9 @@ it('a field that scrolls when its editor is already closed troubles nobody', asy
 
 describe('a formula being typed', () => {
   it('has names, functions and numbers each in their colour, and a name that there is not is marked', async () => {
-    const { user, looks, field } = await open();
+    const { user, styleOf, field } = await open();
     await user.type(field, 'MAX(bust; elbow) * 2 + "x');
-    expect(['MAX', 'bust', 'elbow', '2', '"x'].map(looks)).toEqual([
+    expect(['MAX', 'bust', 'elbow', '2', '"x'].map(styleOf)).toEqual([
       'function',
       'name',
       'unknown',
@@ -79,25 +79,25 @@ describe('a formula being typed', () => {
   });
 
   it('does not mark a word that may yet become a name', async () => {
-    const { user, looks, field } = await open();
+    const { user, styleOf, field } = await open();
     await user.type(field, 'bus');
-    expect(looks('bus')).toBe('name');
+    expect(styleOf('bus')).toBe('name');
     await user.type(field, 'y');
-    expect(looks('busy')).toBe('unknown');
+    expect(styleOf('busy')).toBe('unknown');
   });
 
   it('tells what it gives before it is taken: bust and ease are a length', async () => {
-    const { user, told, commit, field } = await open();
+    const { user, inWords, commit, field } = await open();
     await user.type(field, 'bust + ease');
-    await until(() => expect(told()).toContain('gives a length'));
+    await until(() => expect(inWords()).toContain('gives a length'));
     expect(commit).not.toHaveBeenCalled();
   });
 
   it('tells the arguments of the function that is being filled in, and what the next one takes', async () => {
-    const { user, told, field } = await open();
+    const { user, inWords, field } = await open();
     await user.type(field, 'FITREPEAT(bust; ');
-    expect(told()).toMatch(/FITREPEAT\s+needs wanted; multiple; plus\. May add .*— a plain number/s);
-    expect(told()).not.toMatch(/[[\]]/);
+    expect(inWords()).toMatch(/FITREPEAT\s+needs wanted; multiple; plus\. May add .*— a plain number/s);
+    expect(inWords()).not.toMatch(/[[\]]/);
   });
 
   it('offers names with their label and what they are, and Tab takes the first', async () => {
@@ -114,73 +114,73 @@ describe('a formula being typed', () => {
     ['with five hundred brackets', '('.repeat(500), /at most \d+ deep/],
     ['that goes wrong before its end', 'bust bust + 1', /An operator/],
   ])('%s says why it cannot be, without being taken', async (_what, text, why) => {
-    const { told, commit, field } = await open();
+    const { inWords, commit, field } = await open();
     await fireEvent.input(field, { target: { value: text } });
-    await until(() => expect(told()).toMatch(why));
+    await until(() => expect(inWords()).toMatch(why));
     expect(commit).not.toHaveBeenCalled();
   });
 
   it('asks about what stands there at the end, not about every letter on the way', async () => {
-    const { workspace, told, field } = await open();
+    const { workspace, inWords, field } = await open();
     vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
     onTestFinished(() => void vi.useRealTimers());
     const answers: ((checked: Checked<string>) => void)[] = [];
-    const asked: string[] = [];
+    const wanted: string[] = [];
     workspace.formulas.evaluate = (typed) => {
-      asked.push(typed);
+      wanted.push(typed);
       return new Promise((answer) => answers.push(answer));
     };
     await fireEvent.input(field, { target: { value: 'bust' } });
-    await until(() => expect(asked).toEqual(['bust']));
+    await until(() => expect(wanted).toEqual(['bust']));
     for (const value of ['bust + ea', 'bust + eas', 'bust + ease', 'bust + ease * 2']) {
       await fireEvent.input(field, { target: { value } });
       await vi.advanceTimersByTimeAsync(200);
     }
-    expect(asked).toEqual(['bust']);
+    expect(wanted).toEqual(['bust']);
     answers[0]!({ unit: 'truth' });
-    await until(() => expect(asked).toEqual(['bust', 'bust + ease * 2']));
-    expect(told()).not.toContain('yes or no');
+    await until(() => expect(wanted).toEqual(['bust', 'bust + ease * 2']));
+    expect(inWords()).not.toContain('yes or no');
     answers[1]!({ unit: { length: 1 } });
-    await until(() => expect(told()).toContain('gives a length'));
+    await until(() => expect(inWords()).toContain('gives a length'));
   });
 });
 
 describe('pointing at the leaf', () => {
   it('puts the name of a value in the formula, and the focus stays', async () => {
     const { user, field, done } = await open();
-    await user.click(place('bust, size M: 94.0 cm'));
+    await user.click(cellNamed('bust, size M: 94.0 cm'));
     expect(field.value).toBe('= bust');
     expect(document.activeElement).toBe(field);
     await user.keyboard(' + ');
-    await user.click(place('ease, every size: 20.0 cm'));
+    await user.click(cellNamed('ease, every size: 20.0 cm'));
     expect(field.value).toBe('= bust + ease');
     expect(done).not.toHaveBeenCalled();
   });
 
   it('at another value at once takes it instead, whatever size is pointed at', async () => {
     const { user, field } = await open();
-    await user.click(place('bust, size S: 84.0 cm'));
-    await user.click(place('bust, size M: 94.0 cm'));
+    await user.click(cellNamed('bust, size S: 84.0 cm'));
+    await user.click(cellNamed('bust, size M: 94.0 cm'));
     expect(field.value).toBe('= bust');
-    await user.click(place('ease, every size: 20.0 cm'));
+    await user.click(cellNamed('ease, every size: 20.0 cm'));
     expect(field.value).toBe('= ease');
   });
 
   it('at a label puts the name of its cell', async () => {
     const { user, field } = await open();
-    await user.click(place('bust: change the label'));
+    await user.click(cellNamed('bust: change the label'));
     expect(field.value).toBe('= bust');
   });
 
   it('at the value being worked out puts nothing: it cannot use itself', async () => {
     const { user, field } = await open();
-    await user.click(place('back, size M: 47.0 cm'));
+    await user.click(cellNamed('back, size M: 47.0 cm'));
     expect(field.value).toBe('= ');
   });
 
   it('with a finger counts when the finger is lifted, so that the leaf can be scrolled', async () => {
     const { field } = await open();
-    const bust = place('bust, size M: 94.0 cm');
+    const bust = cellNamed('bust, size M: 94.0 cm');
     await fireEvent.pointerDown(bust, { pointerType: 'touch', button: 0 });
     await tick();
     expect(field.value).toBe('= ');
@@ -192,10 +192,10 @@ describe('pointing at the leaf', () => {
 
 it('the functions are listed when they are asked for, each with an example', async () => {
   const { user } = await open();
-  await user.click(place('All functions'));
+  await user.click(cellNamed('All functions'));
   await user.type(await screen.findByRole('searchbox'), 'foundation');
   expect(await screen.findByText('FOUNDATIONCHAIN(back_sts; STS(3); "counts")')).toBeDefined();
-  await user.click(place('Put FOUNDATIONCHAIN in the formula'));
+  await user.click(cellNamed('Put FOUNDATIONCHAIN in the formula'));
   expect(screen.getByRole<HTMLInputElement>('combobox', { name: 'Formula of back' }).value).toBe(
     '= FOUNDATIONCHAIN(',
   );

@@ -16,7 +16,7 @@ async function open(notebook: Notebook, at?: string) {
   const { component } = render(AddCheck, { workspace });
   await component.open();
   const dialog = within(screen.getByRole('dialog', { name: 'Add a check' }));
-  const take = (name: RegExp) => user.click(dialog.getByRole('radio', { name }));
+  const enterCheck = (name: RegExp) => user.click(dialog.getByRole('radio', { name }));
   const choose = (name: string, option: string) =>
     user.selectOptions(dialog.getByRole('combobox', { name }), option);
   const added = async (): Promise<CheckCell> => {
@@ -25,7 +25,7 @@ async function open(notebook: Notebook, at?: string) {
     await settled();
     return allCells(workspace.notebook).find((cell) => !before.includes(cell)) as CheckCell;
   };
-  return { workspace, user, dialog, take, choose, added };
+  return { workspace, user, dialog, enterCheck, choose, added };
 }
 
 it('every ready-made check is offered, with a line on what it is for', async () => {
@@ -37,8 +37,8 @@ it('every ready-made check is offered, with a line on what it is for', async () 
 });
 
 it('a hand through a cuff is asked for its cuff, its rib and the hand, and added after the cell in focus', async () => {
-  const { workspace, take, dialog, added } = await open(blouseSleeve(), 'cuff-sts');
-  await take(/The hand passes the cuff/);
+  const { workspace, enterCheck, dialog, added } = await open(blouseSleeve(), 'cuff-sts');
+  await enterCheck(/The hand passes the cuff/);
   expect(dialog.getByRole('combobox', { name: 'Stitches of the cuff' })).toHaveProperty('value', 'cuff_sts');
   expect(dialog.getByRole('combobox', { name: 'Hand, round the knuckles' })).toHaveProperty('value', 'hand');
   const cell = await added();
@@ -56,8 +56,8 @@ it('a hand through a cuff is asked for its cuff, its rib and the hand, and added
 });
 
 it('a survey’s hand can be taken instead of the notebook’s, and is named as such', async () => {
-  const { take, choose, added } = await open(blouseSleeve());
-  await take(/The hand passes the cuff/);
+  const { enterCheck, choose, added } = await open(blouseSleeve());
+  await enterCheck(/The hand passes the cuff/);
   await choose('Hand, round the knuckles', '23.0 cm: 95 of 100 men of a survey');
   const cell = await added();
   expect(cell.condition).toBe('PASSES(cuff_sts; rib_sts; rib_stretch; CM(23))');
@@ -65,8 +65,8 @@ it('a survey’s hand can be taken instead of the notebook’s, and is named as 
 });
 
 it('with no cell in focus the check comes at the end of the last section', async () => {
-  const { workspace, take, choose, added } = await open(vNeck());
-  await take(/Neighbouring sizes differ/);
+  const { workspace, enterCheck, choose, added } = await open(vNeck());
+  await enterCheck(/Neighbouring sizes differ/);
   await choose('Which count', 'Front stitches');
   const cell = await added();
   expect(cell).toMatchObject({ across: 'differ', condition: 'front_sts' });
@@ -74,8 +74,8 @@ it('with no cell in focus the check comes at the end of the last section', async
 });
 
 it('the other edge of a join offers only what is counted as the first', async () => {
-  const { take, choose, dialog, added } = await open(vNeck());
-  await take(/Two edges that are joined match/);
+  const { enterCheck, choose, dialog, added } = await open(vNeck());
+  await enterCheck(/Two edges that are joined match/);
   await choose('One edge', 'Rows to the underarm');
   const other = dialog.getByRole('combobox', { name: 'The other edge' });
   const names = within(other)
@@ -88,11 +88,13 @@ it('the other edge of a join offers only what is counted as the first', async ()
 });
 
 it('what a check needs and the notebook lacks is said, and nothing can be added', async () => {
-  const { take, dialog } = await open(notebookOf([measure('cuff', 'stitches', 40), swatch('rib', 18, 24)]));
-  await take(/The hand passes the cuff/);
+  const { enterCheck, dialog } = await open(
+    notebookOf([measure('cuff', 'stitches', 40), swatch('rib', 18, 24)]),
+  );
+  await enterCheck(/The hand passes the cuff/);
   expect(dialog.getByText(/No swatch says how far it stretches/)).toBeDefined();
   expect(dialog.getByRole('button', { name: 'Add this check' })).toHaveProperty('disabled', true);
-  await take(/No notions on a child’s garment/);
+  await enterCheck(/No notions on a child’s garment/);
   expect(dialog.getByText(/has no notions/)).toBeDefined();
 });
 

@@ -24,7 +24,7 @@ async function open(notebook: Notebook) {
 }
 
 /** What the line says, its spaces as they are read. */
-const said = (): string | undefined =>
+const textOf = (): string | undefined =>
   screen.queryByRole('group', { name: 'Checks' })?.textContent.replace(/\s+/g, ' ').trim();
 
 const sizes = ['S', 'M', 'L'].map((label) => ({ id: label.toLowerCase(), label }));
@@ -45,17 +45,17 @@ const typed = (name: string, values: (number | null)[]) =>
 describe('the line that sums up all checks', () => {
   it('says nothing before the notebook is worked, and then that all hold', async () => {
     const { settled } = await open(vNeck());
-    expect(said()).toBeUndefined();
+    expect(textOf()).toBeUndefined();
     await settled();
     await tick();
-    expect(said()).toBe('All 3 checks hold in every size.');
+    expect(textOf()).toBe('All 3 checks hold in every size.');
   });
 
   it('says nothing where there is nothing to check and nothing wrong', async () => {
     const { settled } = await open(notebookOf([typed('cuff', [40, 44, 48])], sizes));
     await settled();
     await tick();
-    expect(said()).toBeUndefined();
+    expect(textOf()).toBeUndefined();
   });
 
   it('tells which checks fail, in which sizes, and says so again when it is put right', async () => {
@@ -68,11 +68,11 @@ describe('the line that sums up all checks', () => {
     const { settled, doing } = await open(notebookOf(cells, sizes));
     await settled();
     await tick();
-    expect(said()).toBe('2 of 3 checks do not hold: Check a (S), Check b (every size).');
+    expect(textOf()).toBe('2 of 3 checks do not hold: Check a (S), Check b (every size).');
     await doing({ do: 'enter', cell: 'cuff', key: 'value', entry: { value: 52 } });
-    expect(said()).toBe('All 3 checks hold in every size.');
+    expect(textOf()).toBe('All 3 checks hold in every size.');
     await doing({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 41 });
-    expect(said()).toBe('2 of 3 checks do not hold: Check a (M), Check b (M).');
+    expect(textOf()).toBe('2 of 3 checks do not hold: Check a (M), Check b (M).');
   });
 
   it('follows a check that is added later, and one that is taken away', async () => {
@@ -80,15 +80,15 @@ describe('the line that sums up all checks', () => {
     await settled();
     const cell = check('a', 'cuff', { across: 'differ' });
     await doing({ do: 'add cell', section: 'all', at: 1, cell });
-    expect(said()).toBe('The check does not hold: Check a (M).');
+    expect(textOf()).toBe('The check does not hold: Check a (M).');
     await doing({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 44 });
-    expect(said()).toBe('The check holds in every size.');
+    expect(textOf()).toBe('The check holds in every size.');
     await doing({ do: 'move size', size: 'm', at: 2 });
-    expect(said()).toBe('The check holds in every size.');
+    expect(textOf()).toBe('The check holds in every size.');
     await doing({ do: 'change', cell: { ...cell, across: 'grow' } });
-    expect(said()).toBe('The check does not hold: Check a (M).');
+    expect(textOf()).toBe('The check does not hold: Check a (M).');
     await doing({ do: 'remove cell', cell: 'a' });
-    expect(said()).toBeUndefined();
+    expect(textOf()).toBeUndefined();
   });
 
   it('counts the cells that cannot be worked, and those that wait for them', async () => {
@@ -101,9 +101,9 @@ describe('the line that sums up all checks', () => {
     const { settled, doing } = await open(notebookOf(cells, sizes));
     await settled();
     await tick();
-    expect(said()).toBe('1 of 2 checks holds. 1 cell cannot be worked: cuff; 2 others wait for it.');
+    expect(textOf()).toBe('1 of 2 checks holds. 1 cell cannot be worked: cuff; 2 others wait for it.');
     await doing({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 44 });
-    expect(said()).toBe('Both checks hold in every size.');
+    expect(textOf()).toBe('Both checks hold in every size.');
   });
 
   it('names the first six of many', async () => {
@@ -111,7 +111,7 @@ describe('the line that sums up all checks', () => {
     const { settled } = await open(notebookOf(cells, sizes.slice(0, 1)));
     await settled();
     await tick();
-    expect(said()).toBe(
+    expect(textOf()).toBe(
       '9 of 9 checks do not hold: Check c1, Check c2, Check c3, Check c4, Check c5, Check c6 and 3 more.',
     );
   });
@@ -123,7 +123,7 @@ describe('the line that sums up all checks', () => {
     );
     await settled();
     await tick();
-    expect(said()).toBe('1 check cannot be told: Check a (L).');
+    expect(textOf()).toBe('1 check cannot be told: Check a (L).');
   });
 
   it('goes to the check on pressing its name', async () => {

@@ -12,8 +12,8 @@ async function open(notebook: Notebook = small()) {
   const user = userEvent.setup();
   render(NotebookGrid, { workspace, folded: false });
   await vi.dynamicImportSettled();
-  const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
-  const at = (name: string | RegExp): void => place(name).focus();
+  const cellNamed = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
+  const at = (name: string | RegExp): void => cellNamed(name).focus();
   const focused = (): string | null => document.activeElement?.getAttribute('aria-label') ?? null;
   const chosen = (): string[] =>
     [...document.querySelectorAll('td[aria-selected="true"]')].map((cell) => cell.textContent!.trim());
@@ -30,7 +30,7 @@ async function open(notebook: Notebook = small()) {
     clip('paste', text);
     await vi.dynamicImportSettled();
   };
-  return { workspace, settled, user, place, at, focused, chosen, entry, clip, paste };
+  return { workspace, settled, user, cellNamed, at, focused, chosen, entry, clip, paste };
 }
 
 const fit: Cell = {
@@ -65,8 +65,8 @@ describe('going about the leaf', () => {
     await user.keyboard('{Control>}{Home}{/Control}');
     expect(focused()).toMatch(/^Section Sleeve/);
     await user.keyboard('{Control>}{End}{/Control}');
-    const places = document.querySelectorAll('[data-place]:not(:disabled)');
-    expect(document.activeElement).toBe(places[places.length - 1]);
+    const elements = document.querySelectorAll('[data-place]:not(:disabled)');
+    expect(document.activeElement).toBe(elements[elements.length - 1]);
   });
 
   it('Page Up stops at the first row that has the place', async () => {
@@ -116,8 +116,8 @@ describe('going about the leaf', () => {
   /** In a browser that says which list is open, or in one that does not know the selector. */
   function say(open: () => boolean): void {
     const matches = list().matches.bind(list());
-    const told = (selector: string): boolean => (selector === ':open' ? open() : matches(selector));
-    Object.defineProperty(list(), 'matches', { value: told });
+    const inWords = (selector: string): boolean => (selector === ':open' ? open() : matches(selector));
+    Object.defineProperty(list(), 'matches', { value: inWords });
   }
   const press = (key: string, altKey = false): Promise<boolean> =>
     fireEvent.keyDown(document.activeElement!, { key, altKey });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { linesDrawn } from '../../../src/features/grid/lines-drawn';
 
-const place = (name: string, top: number, bottom: number) => ({
+const lineAt = (name: string, top: number, bottom: number) => ({
   name,
   getBoundingClientRect: () => new DOMRect(0, top, 20, bottom - top),
 });
@@ -9,10 +9,10 @@ const place = (name: string, top: number, bottom: number) => ({
 describe('the places of a sentence, line by line', () => {
   it('are those at one height, however tall each is', () => {
     const lines = linesDrawn([
-      place('hook', 0, 20),
-      place('stitches', 26, 44),
-      place('over', 22, 48),
-      place('rows', 52, 70),
+      lineAt('hook', 0, 20),
+      lineAt('stitches', 26, 44),
+      lineAt('over', 22, 48),
+      lineAt('rows', 52, 70),
     ]);
     expect(lines.map((line) => line.map(({ name }) => name))).toEqual([
       ['hook'],
@@ -22,7 +22,7 @@ describe('the places of a sentence, line by line', () => {
   });
 
   it('are one line where nothing is drawn yet, and none where there is nothing', () => {
-    expect(linesDrawn([place('a', 0, 0), place('b', 0, 0)])).toHaveLength(1);
+    expect(linesDrawn([lineAt('a', 0, 0), lineAt('b', 0, 0)])).toHaveLength(1);
     expect(linesDrawn([])).toEqual([]);
   });
 });

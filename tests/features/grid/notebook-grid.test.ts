@@ -22,20 +22,20 @@ async function open(notebook: Notebook = vNeck()) {
   render(NotebookGrid, { workspace, folded: false });
   await vi.dynamicImportSettled();
   await until(() => expect(workspace.view.drawing).toBe(false));
-  const place = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
+  const cellNamed = (name: string | RegExp): HTMLElement => screen.getByRole('button', { name });
   const retype = async (name: string | RegExp, text: string): Promise<void> => {
-    place(name).focus();
+    cellNamed(name).focus();
     await user.keyboard('{Enter}');
     await user.clear(await openField());
     await user.keyboard(text);
   };
-  return { workspace, settled, user, place, retype };
+  return { workspace, settled, user, cellNamed, retype };
 }
 
 describe('a value', () => {
   it('is changed with Enter, and what depends on it follows without pressing anything', async () => {
-    const { settled, user, retype, place } = await open();
-    expect(place('Back stitches, size M: 83 sts')).toBeDefined();
+    const { settled, user, retype, cellNamed } = await open();
+    expect(cellNamed('Back stitches, size M: 83 sts')).toBeDefined();
     await retype('Body fabric, stitches counted: 14 sts', '15');
     await user.keyboard('{Enter}');
     await settled();
@@ -43,17 +43,17 @@ describe('a value', () => {
     expect(
       await screen.findByRole('button', { name: 'Back stitches, wanted, size M: 85.5 sts' }),
     ).toBeDefined();
-    expect(place('Back stitches, size M: 83 sts')).toBeDefined();
-    expect(place('Back stitches, size L: 91 sts')).toBeDefined();
+    expect(cellNamed('Back stitches, size M: 83 sts')).toBeDefined();
+    expect(cellNamed('Back stitches, size L: 91 sts')).toBeDefined();
   });
 
   it('is left as it was with Escape', async () => {
-    const { workspace, user, retype, place } = await open();
+    const { workspace, user, retype, cellNamed } = await open();
     const before = workspace.notebook;
     await retype('Width of the neck, size M: 17.5 cm', '99');
     await user.keyboard('{Escape}');
     expect(workspace.notebook).toBe(before);
-    expect(place('Width of the neck, size M: 17.5 cm')).toBeDefined();
+    expect(cellNamed('Width of the neck, size M: 17.5 cm')).toBeDefined();
   });
 
   it('of the body that no chart comes near stands, and is asked about for its size until it is mended', async () => {
@@ -107,8 +107,8 @@ describe('a formula', () => {
   });
 
   it('of a result can be taken over, and given back by leaving nothing', async () => {
-    const { workspace, settled, user, retype, place } = await open();
-    await user.click(place('Back stitches: all that is worked out, and how'));
+    const { workspace, settled, user, retype, cellNamed } = await open();
+    await user.click(cellNamed('Back stitches: all that is worked out, and how'));
     await retype(/^Formula of Back stitches: = FITREPEAT/, 'back_sts_wanted');
     await user.keyboard('{Enter}');
     await settled();
@@ -122,36 +122,36 @@ describe('a formula', () => {
 
 describe('a name', () => {
   it('that is taken is refused; a free one changes the formulas on the leaf', async () => {
-    const { settled, user, retype, place } = await open();
-    await user.click(place('Bust: all that is worked out, and how'));
+    const { settled, user, retype, cellNamed } = await open();
+    await user.click(cellNamed('Bust: all that is worked out, and how'));
     await retype(/^Bust is called bust/, 'neck_width');
     await user.keyboard('{Enter}');
     expect((await screen.findByRole('alert')).textContent).toMatch(/is taken by "Width of the neck"/);
     await user.clear(await openField());
     await user.keyboard('chest{Enter}');
     await settled();
-    expect(place('Formula of Finished bust, body: = chest')).toBeDefined();
+    expect(cellNamed('Formula of Finished bust, body: = chest')).toBeDefined();
   });
 });
 
 describe('by keyboard', () => {
   it('arrows go from place to place, along a row and between rows', async () => {
-    const { user, place } = await open();
-    place('Bust, size M: 94.0 cm').focus();
+    const { user, cellNamed } = await open();
+    cellNamed('Bust, size M: 94.0 cm').focus();
     await user.keyboard('{ArrowRight}');
-    expect(document.activeElement).toBe(place('Bust, size L: 104.1 cm'));
+    expect(document.activeElement).toBe(cellNamed('Bust, size L: 104.1 cm'));
     await user.keyboard('{Home}');
-    expect(document.activeElement).toBe(place('Bust: change the label'));
+    expect(document.activeElement).toBe(cellNamed('Bust: change the label'));
     expect(document.querySelectorAll('[data-place][tabindex="0"]')).toHaveLength(1);
   });
 
   it('a digit begins typing over the value', async () => {
-    const { settled, user, place } = await open();
-    place('Bust, size M: 94.0 cm').focus();
+    const { settled, user, cellNamed } = await open();
+    cellNamed('Bust, size M: 94.0 cm').focus();
     await user.keyboard('97{Enter}');
     await settled();
     expect(await screen.findByRole('button', { name: 'Bust, size M: 97.0 cm' })).toBeDefined();
-    expect(place('Bust, size L: 104.1 cm')).toBeDefined();
+    expect(cellNamed('Bust, size L: 104.1 cm')).toBeDefined();
   });
 });
 
@@ -195,23 +195,23 @@ it('no field stands on the leaf before something is edited: the browser would la
 });
 
 it('a flat piece says which side its first row is on, and one in the round has no other', async () => {
-  const { workspace, user, settled, place } = await open();
+  const { workspace, user, settled, cellNamed } = await open();
   const side = () => screen.queryByRole('button', { name: /^First row of Back/ });
   const back = () =>
     allCells(workspace.notebook).find(({ label, kind }) => kind === 'piece' && label === 'Back')!;
   const before = back();
-  await user.click(place('First row of Back: right side'));
+  await user.click(cellNamed('First row of Back: right side'));
   await user.selectOptions(screen.getByLabelText('First row of Back'), 'wrong side');
   await settled();
   const { id } = back();
   expect(back()).toMatchObject({ startsOn: 'WS' });
   expect(workspace.results(id).text('m', id, 'piece')).toContain('"startsOn":"WS"');
-  await user.click(place('First row of Back: wrong side'));
+  await user.click(cellNamed('First row of Back: wrong side'));
   await user.selectOptions(screen.getByLabelText('First row of Back'), 'right side');
   expect(back()).toEqual({ ...before, startsOn: 'RS' });
   await settled();
   expect(workspace.results(id).text('m', id, 'piece')).not.toContain('startsOn');
-  await user.click(place('How Back is worked: flat'));
+  await user.click(cellNamed('How Back is worked: flat'));
   await user.selectOptions(screen.getByLabelText('How Back is worked'), 'in the round');
   expect(side()).toBeNull();
 });

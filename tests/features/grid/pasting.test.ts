@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cellById, type Cell, type Entry, type Notebook, usualSettings } from '../../../src/notebook';
 import { length, plain } from '../../../src/formulas';
-import { blockBetween, drawnLines, lineAt, placesOf } from '../../../src/features/grid/block';
+import { blockBetween, drawnLines, lineAt, refsOf } from '../../../src/features/grid/block';
 import { planPaste, rowsOf, type PastePlan } from '../../../src/features/grid/pasting';
 import { edited } from '../../notebook/edited';
 
@@ -76,7 +76,7 @@ describe('a block between two places', () => {
     )!;
     expect(block.lines.map(({ cell }) => cell.id)).toEqual(['cuff', 'bust', 'hem']);
     expect(block.sizes.map(({ id }) => id)).toEqual(['m', 'l']);
-    expect(placesOf(block)).toHaveLength(5);
+    expect(refsOf(block)).toHaveLength(5);
   });
 
   it('is as wide as all sizes from a value for every size', () => {

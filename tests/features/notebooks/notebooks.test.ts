@@ -26,7 +26,7 @@ beforeEach(async () => {
   await store.write('b', text('Scarf'), 0, { now: Date.now(), remember: false });
 });
 
-async function listed() {
+async function titlesInList() {
   const { workspace } = workspaceWith(small());
   const opened = { notebook: workspace.notebook };
   const keeper = Keeper.of(workspace, opened, new Ahead(workspace, opened));
@@ -43,7 +43,7 @@ async function listed() {
 describe('the list of notebooks', () => {
   it.each(damages.map((one) => [one.what, one] as const))(
     'shows each, and gives out the text of one damaged by %s',
-    async (_what, { left, said, damage }) => {
+    async (_what, { left, reported: isReported, damage }) => {
       const database = await openDatabase();
       const write = database.transaction(['notebooks', 'texts', 'states', 'stateTexts', 'page'], 'readwrite');
       const own = unwrap(write);
@@ -51,9 +51,9 @@ describe('the list of notebooks', () => {
       await write.done;
       database.close();
 
-      const { workspace, press, saved } = await listed();
+      const { workspace, press, saved } = await titlesInList();
       const mitten = screen.getByText('Mitten').closest('li')!;
-      expect(mitten.textContent!.includes('Damaged')).toBe(said);
+      expect(mitten.textContent!.includes('Damaged')).toBe(isReported);
       expect(mitten.textContent).not.toMatch(/NaN|undefined|Invalid/);
       if (left === 'opens') {
         await press(/^Mitten/);
@@ -74,7 +74,7 @@ describe('the list of notebooks', () => {
 
   it('keeps deleted notebooks until they are erased, however long ago the clock says they were deleted', async () => {
     await store.delete('a', Date.now() - 4000 * day);
-    const { press } = await listed();
+    const { press } = await titlesInList();
     const gone = screen.getByText('Deleted (1)').closest('details')!;
     expect(within(gone).getByText('Mitten')).toBeDefined();
     expect((await store.read('a'))?.text).toBe(text('Mitten').text);
@@ -87,7 +87,7 @@ describe('the list of notebooks', () => {
     await store.delete('a', Date.now());
     await store.write('c', text('Hood'), 0, { now: Date.now(), remember: false });
     await store.delete('c', Date.now());
-    const { press } = await listed();
+    const { press } = await titlesInList();
     await press('Erase all…');
     expect(screen.getByText(/cannot be undone/).textContent).toMatch(/Erase 2 notebooks/);
     await press('Cancel');

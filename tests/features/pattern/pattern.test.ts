@@ -57,12 +57,12 @@ describe('the written pattern', () => {
   it('of an adapted pattern draws the pieces that are written, and not those it is compared with', async () => {
     const adapt = starters.find(({ label }) => label === 'A pattern to adapt')!;
     const { workspace } = await open(adapt.make());
-    const aside = workspace.notebook.sections
+    const others = workspace.notebook.sections
       .flatMap(({ cells }) => cells)
       .filter((cell) => cell.kind === 'piece' && cell.aside !== undefined);
-    expect(aside.length).toBeGreaterThan(0);
+    expect(others.length).toBeGreaterThan(0);
     const measured = within(screen.getByRole('article')).getByRole('group', { name: /^The schematic in/ });
-    for (const { label } of aside) expect(measured.textContent).not.toContain(label);
+    for (const { label } of others) expect(measured.textContent).not.toContain(label);
   });
 
   it('in UK terms says so', async () => {

@@ -114,8 +114,8 @@ describe('the eases at which a count has nothing to round', () => {
   it('are none where the count does not depend on what moves, or cannot be worked', async () => {
     const apart = garment([90], 14, 8, 3);
     const hem = measure('hem', 'length', 5);
-    const beside = { ...apart, sections: [{ ...apart.sections[0]!, cells: [...allCells(apart), hem] }] };
-    const work = await trialsOf(beside);
+    const neighbour = { ...apart, sections: [{ ...apart.sections[0]!, cells: [...allCells(apart), hem] }] };
+    const work = await trialsOf(neighbour);
     const input = { cell: 'hem', key: 'value', size: null };
     expect(await wholeRepeats(work, input, 'back', ['s0'], steps(0, 5, 1))).toEqual([]);
     expect(await wholeRepeats(work, ease, 'lost', ['s0'], steps(0, 5, 1))).toEqual([]);

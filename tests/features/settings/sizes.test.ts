@@ -15,9 +15,9 @@ async function open(notebook: Notebook = small()) {
   flushSync(() => (component as unknown as { open(): void }).open());
   const press = (name: string | RegExp): Promise<void> => user.click(screen.getByRole('button', { name }));
   const labels = (): string[] => workspace.notebook.sizes.map((size) => size.label);
-  const told = (): string => screen.getByRole('status').textContent!;
+  const inWords = (): string => screen.getByRole('status').textContent!;
   const entry = (id: string): unknown => (cellById(workspace.notebook, id) as { entry: unknown }).entry;
-  return { workspace, user, press, labels, told, entry };
+  return { workspace, user, press, labels, inWords, entry };
 }
 
 describe('the sizes', () => {
@@ -46,10 +46,10 @@ describe('the sizes', () => {
   });
 
   it('removed say which values go with them, and undo brings them back', async () => {
-    const { press, labels, told, entry } = await open();
+    const { press, labels, inWords, entry } = await open();
     await press('Remove M');
     expect(labels()).toEqual(['S', 'L']);
-    expect(told()).toBe('M is removed, and with it its own value: Cuff (24.0 cm). Undo brings it back.');
+    expect(inWords()).toBe('M is removed, and with it its own value: Cuff (24.0 cm). Undo brings it back.');
     await press('Undo removing size M');
     expect(labels()).toEqual(['S', 'M', 'L']);
     expect(entry('cuff')).toMatchObject({ each: { m: 24 } });
@@ -72,24 +72,24 @@ describe('a chart', () => {
   });
 
   it('taken in part leaves out what is not wanted, and says what that takes away', async () => {
-    const { user, press, labels, told } = await open();
+    const { user, press, labels, inWords } = await open();
     for (const size of ['XS', 'L', 'XL', '2X', '3X', '4X', '5X']) {
       await user.click(screen.getByRole('checkbox', { name: size }));
     }
     await press(/^Take these in place/);
     expect(labels()).toEqual(['S', 'M']);
-    expect(told()).toBe(
+    expect(inWords()).toBe(
       'L is removed, and with it its own value: Cuff (26.0 cm). Undo brings back what was there.',
     );
   });
 
   it('added twice adds its sizes once', async () => {
-    const { user, press, labels, told } = await open();
+    const { user, press, labels, inWords } = await open();
     await user.click(screen.getByRole('radio', { name: 'Men' }));
     await press(/^Add them to the sizes/);
     await press(/^Add them to the sizes/);
     expect(labels()).toEqual(['S', 'M', 'L', 'S', 'M', 'L', 'XL', '2XL']);
-    expect(told()).toBe('These sizes are in the notebook already.');
+    expect(inWords()).toBe('These sizes are in the notebook already.');
   });
 
   it('of babies and children comes with the caution, one of women does not', async () => {
@@ -102,7 +102,7 @@ describe('a chart', () => {
 
 describe('a person’s own measurements', () => {
   it('are asked for each measure that follows the chart and each value given per size, and are one edit', async () => {
-    const { workspace, user, press, labels, told, entry } = await open();
+    const { workspace, user, press, labels, inWords, entry } = await open();
     await press('Add a size of its own');
     const form = within(screen.getByRole('dialog'));
     expect(form.getAllByRole('textbox')).toHaveLength(3);
@@ -112,7 +112,7 @@ describe('a person’s own measurements', () => {
     expect(labels()).toEqual(['S', 'M', 'L', 'For me']);
     const { id } = workspace.notebook.sizes[3]!;
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle', own: { [id]: 101.6 } });
-    expect(told()).toBe('For me is the last size. Still to be measured: Cuff.');
+    expect(inWords()).toBe('For me is the last size. Still to be measured: Cuff.');
     expect(workspace.document.undoes).toBe('adding the size For me');
     workspace.document.undo();
     expect(entry('bust')).toEqual({ chart: 'bust', point: 'middle' });

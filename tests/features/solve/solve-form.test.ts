@@ -19,35 +19,35 @@ async function opened() {
   );
   await settled();
   workspace.selection.position = { cell: 'back', key: 'value', size: null };
-  const asked = new SolveForm(workspace);
-  asked.begin();
-  return asked;
+  const form = new SolveForm(workspace);
+  form.begin();
+  return form;
 }
 
 describe('what is worked back', () => {
   it('begins with the count of the middle size, to be met exactly, by an input for all sizes about its value', async () => {
-    const asked = await opened();
-    expect([asked.wishText, asked.withinText]).toEqual(['50', '0']);
-    expect(asked.input?.cell).toBe('ease');
-    expect([asked.fromText, asked.toText, asked.stepText]).toEqual(['0', '20', '0.1']);
-    expect(asked.sought).toMatchObject({
+    const form = await opened();
+    expect([form.wishText, form.withinText]).toEqual(['50', '0']);
+    expect(form.input?.cell).toBe('ease');
+    expect([form.fromText, form.toText, form.stepText]).toEqual(['0', '20', '0.1']);
+    expect(form.sought).toMatchObject({
       search: { from: 0, to: 20, step: 0.1 },
       wish: { wish: 'value', value: 50, within: 0 },
     });
   });
 
   it('cannot be sought by a value that feeds nothing of it, nor between no numbers', async () => {
-    const asked = await opened();
-    asked.move(cellRefKey({ cell: 'cuff', key: 'value' }));
-    expect(asked.sought).toMatchObject({ problem: expect.stringContaining('does not depend on') });
-    asked.move(cellRefKey({ cell: 'ease', key: 'value' }));
-    asked.toText = '';
-    expect(asked.sought).toMatchObject({ problem: 'Type a number.' });
+    const form = await opened();
+    form.move(cellRefKey({ cell: 'cuff', key: 'value' }));
+    expect(form.sought).toMatchObject({ problem: expect.stringContaining('does not depend on') });
+    form.move(cellRefKey({ cell: 'ease', key: 'value' }));
+    form.toText = '';
+    expect(form.sought).toMatchObject({ problem: 'Type a number.' });
   });
 
   it('of all checks says where there is none', async () => {
-    const asked = await opened();
-    asked.selectGoal(allChecks);
-    expect(asked.sought).toMatchObject({ problem: expect.stringContaining('There is no check') });
+    const form = await opened();
+    form.selectGoal(allChecks);
+    expect(form.sought).toMatchObject({ problem: expect.stringContaining('There is no check') });
   });
 });

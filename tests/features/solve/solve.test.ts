@@ -8,10 +8,10 @@ import { formula, measure, notebookOf } from '../../engine/notebook-of';
 import { workspaceWith } from '../../workspace/local-workspace';
 import { blouseSleeve } from '../../notebooks/blouse-sleeve';
 
-async function open(notebook: Notebook, spot?: { cell: string; key: string }) {
+async function open(notebook: Notebook, ref?: { cell: string; key: string }) {
   const { workspace, settled } = workspaceWith(notebook);
   await settled();
-  if (spot) workspace.selection.position = { ...spot, size: null };
+  if (ref) workspace.selection.position = { ...ref, size: null };
   const user = userEvent.setup();
   render(Solve, { workspace });
   await tick();
@@ -28,7 +28,7 @@ const sum = async (): Promise<string> =>
     .querySelector('.sum')!
     .textContent.replace(/\s+/g, ' ')
     .trim();
-const said = (): string => screen.getByRole('status').textContent.replace(/\s+/g, ' ').trim();
+const textOf = (): string => screen.getByRole('status').textContent.replace(/\s+/g, ' ').trim();
 const rows = (): string[][] =>
   within(screen.getByRole('table'))
     .getAllByRole('row')
@@ -72,10 +72,10 @@ describe('the stretches', () => {
     await sum();
     await type('the amount', '47');
     await waitFor(() => expect(rows()[0]?.[1]).toBe('13 to 15'));
-    const told = rows();
-    expect(told[0]!.slice(0, 3)).toEqual(['S', '13 to 15', '47']);
-    expect(told[1]!.slice(0, 3)).toEqual(['M', '3 to 5', '47']);
-    expect(told[2]!.slice(0, 3)).toEqual(['L', '0 to 1', '50, above']);
+    const texts = rows();
+    expect(texts[0]!.slice(0, 3)).toEqual(['S', '13 to 15', '47']);
+    expect(texts[1]!.slice(0, 3)).toEqual(['M', '3 to 5', '47']);
+    expect(texts[2]!.slice(0, 3)).toEqual(['L', '0 to 1', '50, above']);
   });
 
   it('are taken by pressing one: undo brings back what was there', async () => {
@@ -109,14 +109,14 @@ describe('what cannot be', () => {
     const { type } = await open(plainBack(), { cell: 'back', key: 'value' });
     await sum();
     await type(/^from/, '50');
-    expect(said()).toMatch(/wrong way round/);
+    expect(textOf()).toMatch(/wrong way round/);
     await type(/^from/, '0');
     await type(/^by/, '0');
-    expect(said()).toMatch(/A step has to be more than 0/);
+    expect(textOf()).toMatch(/A step has to be more than 0/);
     await type(/^by/, '0.00002');
-    expect(said()).toMatch(/1 000 000 steps, and the most is 10 000: take a wider step/);
+    expect(textOf()).toMatch(/1 000 000 steps, and the most is 10 000: take a wider step/);
     await type(/^by/, 'some');
-    expect(said()).toMatch(/Type a number/);
+    expect(textOf()).toMatch(/Type a number/);
     expect(screen.queryByRole('region', { name: 'What was found' })).toBeNull();
   });
 
@@ -133,7 +133,7 @@ describe('what cannot be', () => {
     const { user } = await open(plainBack(), { cell: 'back', key: 'value' });
     await sum();
     await user.selectOptions(screen.getByLabelText('Which'), 'cuff');
-    expect(said()).toBe(
+    expect(textOf()).toBe(
       'back does not depend on cuff: choose a value that feeds it; they stand first in the list.',
     );
     const options = within(screen.getByLabelText('Which')).getAllByRole('option');
@@ -143,7 +143,7 @@ describe('what cannot be', () => {
   it('a result in trouble says what the trouble is', async () => {
     const notebook = notebookOf([measure('a', 'length', 4), formula('b', 'SQRT(0 - a / CM(1) - 1)')], sizes);
     const { type } = await open(notebook, { cell: 'b', key: 'value' });
-    expect(said()).toMatch(/^b cannot be worked as it stands: .+ Set that right on the leaf, or type/);
+    expect(textOf()).toMatch(/^b cannot be worked as it stands: .+ Set that right on the leaf, or type/);
     await type('the amount', '3');
     await type('give or take', '0.1');
     expect(await sum()).toMatch(/^Nothing can be worked between these bounds: .+ Try other bounds/);
@@ -152,7 +152,7 @@ describe('what cannot be', () => {
   it('a notebook with no check has none that could hold', async () => {
     const { user } = await open(plainBack(), { cell: 'back', key: 'value' });
     await user.selectOptions(screen.getByLabelText('gives'), 'All checks hold');
-    expect(said()).toMatch(/There is no check in this notebook/);
+    expect(textOf()).toMatch(/There is no check in this notebook/);
   });
 });
 

@@ -93,8 +93,8 @@ describe('the class sheet', () => {
       .sections.flatMap(({ cells }) => cells)
       .flatMap((cell) => (cell.id === 'sleeve' && cell.kind === 'piece' ? cell.stretches : []))
       .map(({ label }) => label);
-    const told = within(item);
-    for (const label of labels) expect(told.getByText(label)).toBeDefined();
+    const message = within(item);
+    for (const label of labels) expect(message.getByText(label)).toBeDefined();
     expect(item.textContent).toContain('Sleeve, armhole to wrist, over');
     expect(item.textContent).not.toContain('41 rows');
     await user.click(screen.getByRole('button', { name: 'Uncover all' }));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { allCells, inputsOf, outputsOf, type Notebook } from '../../../src/notebook';
-import { askedFurtherUp, type Item } from '../../../src/features/teach/answers';
+import { coveredFurtherUp, type Item } from '../../../src/features/teach/answers';
 import { starters } from '../../../src/starters';
 import { workingOf, type TextRun } from '../../../src/explain';
 import { workedSource } from '../../explain/worked-source';
@@ -53,18 +53,18 @@ describe.each(notebooks)('%s', (_label, notebook) => {
         result,
         working: workingOf(source, result, size, back),
       }));
-      const told = askedFurtherUp(items);
+      const inWords = coveredFurtherUp(items);
       const leaks: string[] = [];
       const covered = new Map<string, string>();
       let named = 0;
       for (const { working } of items) {
-        if ('trouble' in working) continue;
+        if ('problem' in working) continue;
         for (const line of working.lines) {
           line.steps.forEach((step, at) => {
             const shown = (step.from ? [step.from, ...step.says] : step.says).map((part) => {
-              const asked = told(line, at, part);
-              if (asked) named++;
-              return asked ? '…' : isGiven(notebook, part) ? '' : part.text;
+              const revealed = inWords(line, at, part);
+              if (revealed) named++;
+              return revealed ? '…' : isGiven(notebook, part) ? '' : part.text;
             });
             const numbers =
               shown

@@ -157,7 +157,7 @@ describe('a first what-if', () => {
 });
 
 describe('a what-if is made from a value', () => {
-  async function asked(key: string, cell = 'cuff', size: string | null = null) {
+  async function askWhatIf(key: string, cell = 'cuff', size: string | null = null) {
     const { workspace, settled } = workspaceWith(small());
     await settled();
     HTMLDialogElement.prototype.showModal ??= function (this: HTMLDialogElement) {
@@ -183,7 +183,7 @@ describe('a what-if is made from a value', () => {
   });
 
   it('with the value typed and Enter; it is named after what it changes', async () => {
-    const { workspace, user, field } = await asked('value');
+    const { workspace, user, field } = await askWhatIf('value');
     await user.clear(field);
     await user.type(field, '30{Enter}');
     await until(() => expect(workspace.notebook.whatIfs).toHaveLength(1));
@@ -196,7 +196,7 @@ describe('a what-if is made from a value', () => {
   });
 
   it('in place of a result, as a formula of the right unit', async () => {
-    const { workspace, user, field } = await asked('value', 'half');
+    const { workspace, user, field } = await askWhatIf('value', 'half');
     expect(field.value).toBe('=cuff ÷ 2');
     await user.clear(field);
     await user.type(field, '=cuff ÷ 3{Enter}');
@@ -205,7 +205,7 @@ describe('a what-if is made from a value', () => {
   });
 
   it('and what cannot be typed there says so', async () => {
-    const { workspace, user, field } = await asked('value');
+    const { workspace, user, field } = await askWhatIf('value');
     await user.clear(field);
     await user.type(field, 'wide{Enter}');
     expect((await screen.findByRole('alert', { hidden: true })).textContent).toContain('Type a number');

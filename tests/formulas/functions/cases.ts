@@ -12,10 +12,10 @@ export const swatches: readonly Cell[] = [swatch('body', 14, 12), swatch('sleeve
 /** Formulas with the unit and the value of each. */
 export function works(
   cases: readonly (readonly [formula: string, unit: Unit, value: Value])[],
-  ...beside: readonly Cell[]
+  ...others: readonly Cell[]
 ): void {
   test.each(cases)('%s', async (text, unit, value) => {
-    const { results } = await worked(...swatches, ...beside, formula('here', text));
+    const { results } = await worked(...swatches, ...others, formula('here', text));
     const read = ['m', 'here', 'value'] as const;
     expect(results.error(...read)).toBeUndefined();
     expect(results.unit('here', 'value')).toEqual(unit);
@@ -27,9 +27,9 @@ export function works(
 /** Formulas that cannot be worked, with what has to stand in the sentence that says why. */
 export function refuses(
   cases: readonly (readonly [formula: string, sentence: string])[],
-  ...beside: readonly Cell[]
+  ...others: readonly Cell[]
 ): void {
   test.each(cases)('%s', async (text, sentence) => {
-    expect(await valueOf(text, ...swatches, ...beside)).toContain(sentence);
+    expect(await valueOf(text, ...swatches, ...others)).toContain(sentence);
   });
 }

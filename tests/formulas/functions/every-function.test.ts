@@ -14,17 +14,17 @@ describe('every function that is offered', () => {
 
   test.each(documentedFunctions.map((entry) => [entry.example, entry] as const))(
     'works its example in every size of the V-neck: %s',
-    (_example, { name, gives, arguments: asked }) => {
-      const place = [exampleOf(name), 'value'] as const;
-      for (const size of sizes) expect(sheet.results.error(size, ...place)).toBeUndefined();
-      const unit = sheet.results.unit(...place)!;
+    (_example, { name, gives, arguments: wanted }) => {
+      const address = [exampleOf(name), 'value'] as const;
+      for (const size of sizes) expect(sheet.results.error(size, ...address)).toBeUndefined();
+      const unit = sheet.results.unit(...address)!;
       // The example of PI goes on to something else.
       if (gives !== 'any' && name !== 'PI') expect(unit).toEqual(gives);
-      if (gives === 'any') expect(asked.some((argument) => argument.unit === 'any')).toBe(true);
+      if (gives === 'any') expect(wanted.some((argument) => argument.unit === 'any')).toBe(true);
       for (const size of sizes) {
-        if (isDimension(unit)) expect(sheet.results.number(size, ...place)).toBeTypeOf('number');
-        else if (unit === 'truth') expect(sheet.results.truth(size, ...place)).toBeTypeOf('boolean');
-        else expect(sheet.results.text(size, ...place)).toBeTypeOf('string');
+        if (isDimension(unit)) expect(sheet.results.number(size, ...address)).toBeTypeOf('number');
+        else if (unit === 'truth') expect(sheet.results.truth(size, ...address)).toBeTypeOf('boolean');
+        else expect(sheet.results.text(size, ...address)).toBeTypeOf('string');
       }
     },
   );

@@ -13,7 +13,7 @@ export const exampleOf = (name: string): string => `example_${name.toLowerCase()
 export function withExamples(): Notebook {
   const notebook = vNeck();
   const known = nameTable(notebook);
-  const beside = [
+  const others = [
     measure('hips', 'length', 104),
     measure('neck_to_wrist', 'length', 75),
     measure('sleeve_sts', 'stitches', 74),
@@ -29,7 +29,7 @@ export function withExamples(): Notebook {
   const examples = documentedFunctions.map(({ name, example }) => formula(exampleOf(name), example));
   return {
     ...notebook,
-    sections: [...notebook.sections, { id: 'examples', label: '', cells: [...beside, ...examples] }],
+    sections: [...notebook.sections, { id: 'examples', label: '', cells: [...others, ...examples] }],
   };
 }
 

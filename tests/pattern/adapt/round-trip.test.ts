@@ -11,7 +11,7 @@ import { vNeck } from '../../notebooks/v-neck';
 function rowsOf(source: PatternSource, cell: string, sizes: readonly string[]): (number[] | string)[] {
   return sizes.map((size) => {
     const plan = source.plan(size, cell);
-    return 'trouble' in plan ? plan.trouble : workPiece(plan).map(({ count }) => count);
+    return 'problem' in plan ? plan.problem : workPiece(plan).map(({ count }) => count);
   });
 }
 

@@ -1,5 +1,5 @@
 import type { PatternBlock, PatternDocument } from '../../../src/pattern';
-import { placesOf, withBlock, withPart, type Place } from './text';
+import { refsOf, withBlock, withPart, type Span } from './text';
 
 /** One kind of slip that a typist makes: all the ways in which it can befall a document. */
 export interface MisprintClass {
@@ -12,32 +12,32 @@ export interface Misprint {
   readonly document: PatternDocument;
 }
 
-type Slip = (text: string, place: Place, document: PatternDocument) => readonly string[];
+type Slip = (text: string, span: Span, document: PatternDocument) => readonly string[];
 
 /** A class of slips in single texts. */
-function inTexts(name: string, where: (place: Place) => boolean, slip: Slip): MisprintClass {
+function inTexts(name: string, where: (span: Span) => boolean, slip: Slip): MisprintClass {
   return {
     name,
     of: (document) =>
-      placesOf(document)
+      refsOf(document)
         .filter(where)
-        .flatMap((place) =>
-          slip(place.text, place, document)
-            .filter((text) => text !== place.text)
-            .map((text) => ({ about: `${place.text} → ${text}`, document: place.put(text) })),
+        .flatMap((span) =>
+          slip(span.text, span, document)
+            .filter((text) => text !== span.text)
+            .map((text) => ({ about: `${span.text} → ${text}`, document: span.put(text) })),
         ),
   };
 }
 
-const inPieces = ({ part, kind }: Place): boolean => part.kind === 'piece' && kind === 'line';
+const inPieces = ({ part, kind }: Span): boolean => part.kind === 'piece' && kind === 'line';
 const inPart =
   (...kinds: string[]) =>
-  (place: Place): boolean =>
-    kinds.includes(place.part.kind) && (place.kind === 'paragraph' || place.kind === 'line');
+  (span: Span): boolean =>
+    kinds.includes(span.part.kind) && (span.kind === 'paragraph' || span.kind === 'line');
 const either =
-  (...tests: ((place: Place) => boolean)[]) =>
-  (place: Place): boolean =>
-    tests.some((test) => test(place));
+  (...tests: ((span: Span) => boolean)[]) =>
+  (span: Span): boolean =>
+    tests.some((test) => test(span));
 
 /** Every match of a form, one at a time, put in another way. */
 function each(form: RegExp, by: (found: RegExpMatchArray) => string | readonly string[]): Slip {
@@ -79,8 +79,8 @@ const fabricsOf = (document: PatternDocument): string[] =>
         return found ? [found[1]!] : [];
       }),
     );
-const headingsOf = (document: PatternDocument, kind: Place['kind']): string[] => [
-  ...new Set(placesOf(document).flatMap((place) => (place.kind === kind ? [place.text] : []))),
+const headingsOf = (document: PatternDocument, kind: Span['kind']): string[] => [
+  ...new Set(refsOf(document).flatMap((span) => (span.kind === kind ? [span.text] : []))),
 ];
 const othersThan = (text: string, all: readonly string[]): string[] =>
   all.filter((one) => one !== text).slice(0, 2);
@@ -160,8 +160,8 @@ const isLine = (block: PatternBlock | undefined): boolean => block?.kind === 'li
 const ofSizes = (block: PatternBlock): boolean => 'text' in block && /^Sizes? \S+/u.test(block.text);
 const cells =
   (table: string) =>
-  (place: Place): boolean =>
-    place.kind === 'cell' && place.table!.startsWith(table);
+  (span: Span): boolean =>
+    span.kind === 'cell' && span.table!.startsWith(table);
 
 /** The classes of misprint that are tried. */
 export const classes: readonly MisprintClass[] = [
@@ -354,12 +354,12 @@ export const classes: readonly MisprintClass[] = [
   inTexts(
     'a heading of a stretch for another',
     ({ kind }) => kind === 'stretch heading',
-    (text, _place, document) => othersThan(text, headingsOf(document, 'stretch heading')),
+    (text, _span, document) => othersThan(text, headingsOf(document, 'stretch heading')),
   ),
   inTexts(
     'the fabric of a piece',
     ({ part, kind }) => part.kind === 'piece' && kind === 'paragraph',
-    (text, _place, document) => {
+    (text, _span, document) => {
       const fabric = /^(Work in|Change to) (.+)\.$/u.exec(text);
       return fabric
         ? othersThan(fabric[2]!, fabricsOf(document)).map((other) => `${fabric[1]!} ${other}.`)
@@ -374,7 +374,7 @@ export const classes: readonly MisprintClass[] = [
   inTexts(
     'the heading of a piece',
     ({ part, kind }) => part.kind === 'piece' && kind === 'part heading',
-    (text, _place, document) => [`${text}s`, ...othersThan(text, headingsOf(document, 'part heading'))],
+    (text, _span, document) => [`${text}s`, ...othersThan(text, headingsOf(document, 'part heading'))],
   ),
   inTexts(
     'the heading of another part',
@@ -559,23 +559,23 @@ export const classes: readonly MisprintClass[] = [
   inTexts('the order of the sizes', inPart('measurements'), (text) => [
     text.replace(/order: (\S+) \((\S+?)([,)])/u, 'order: $2 ($1$3'),
   ]),
-  inTexts('what an abbreviation stands for', cells('abbreviations'), (text, _place, document) =>
+  inTexts('what an abbreviation stands for', cells('abbreviations'), (text, _span, document) =>
     othersThan(
       text,
-      placesOf(document)
+      refsOf(document)
         .filter(cells('abbreviations'))
-        .map((place) => place.text),
+        .map((span) => span.text),
     ),
   ),
   inTexts(
     'an abbreviation',
     ({ kind, table }) => kind === 'label' && table!.startsWith('abbreviations'),
-    (text, _place, document) =>
+    (text, _span, document) =>
       othersThan(
         text,
-        placesOf(document)
+        refsOf(document)
           .filter(({ kind, table }) => kind === 'label' && table!.startsWith('abbreviations'))
-          .map((place) => place.text),
+          .map((span) => span.text),
       ),
   ),
   inTexts('whose terms', inPart('abbreviations'), swapped('US', 'UK')),
@@ -592,7 +592,7 @@ export const classes: readonly MisprintClass[] = [
   ]),
   inTexts(
     'stitches beside those that are taken up',
-    (place) => inPieces(place) && place.text.includes('for the other side'),
+    (span) => inPieces(span) && span.text.includes('for the other side'),
     (text) => [
       text.replace('Take up the first', 'Take up the last'),
       text.replace('on a holder', 'unworked'),
@@ -603,19 +603,19 @@ export const classes: readonly MisprintClass[] = [
   ),
   inTexts(
     'stitches held in the middle',
-    (place) => inPart('making up')(place) && place.text.includes(' in the middle, '),
-    (text, place, document) => [
+    (span) => inPart('making up')(span) && span.text.includes(' in the middle, '),
+    (text, span, document) => [
       text.replace('bind off', 'cast off'),
       text.replace(/ sts in the middle/u, ' rows in the middle'),
       text.replace(/^[^:]+/u, 'Sleeves'),
-      ...each(number, more)(text, place, document),
+      ...each(number, more)(text, span, document),
     ],
   ),
   inTexts(
     'what is worked into a buttonhole',
     ({ part, text }) => part.kind === 'piece' && text.includes('in each chain space'),
-    (text, place, document) => [
-      ...each(number, more)(text, place, document),
+    (text, span, document) => [
+      ...each(number, more)(text, span, document),
       text.replace(/\b(?:sc|dc)\b/u, (stitch) => (stitch === 'sc' ? 'hdc' : 'tr')),
       text.replace('row', 'round'),
       text.replace(', the first of those below,', ','),

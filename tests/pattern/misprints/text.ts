@@ -1,7 +1,7 @@
 import type { PatternBlock, PatternDocument, PatternPart } from '../../../src/pattern';
 
 /** A place in a document that is text, and the document with another text there. */
-export interface Place {
+export interface Span {
   readonly text: string;
   readonly kind:
     'line' | 'paragraph' | 'stretch heading' | 'part heading' | 'caption' | 'head' | 'label' | 'cell';
@@ -32,28 +32,28 @@ export function withBlock(
 }
 
 /** All texts of a document, each with a way to misprint it. */
-export function placesOf(document: PatternDocument): Place[] {
-  return document.parts.flatMap((part, p): Place[] => [
+export function refsOf(document: PatternDocument): Span[] {
+  return document.parts.flatMap((part, p): Span[] => [
     {
       text: part.heading,
       kind: 'part heading',
       part,
       put: (heading) => withPart(document, p, { ...part, heading }),
     },
-    ...part.blocks.flatMap((block, b) => placesIn(block, part, (...by) => withBlock(document, p, b, ...by))),
+    ...part.blocks.flatMap((block, b) => spansIn(block, part, (...by) => withBlock(document, p, b, ...by))),
   ]);
 }
 
-function placesIn(
+function spansIn(
   block: PatternBlock,
   part: PatternPart,
   put: (...by: PatternBlock[]) => PatternDocument,
-): Place[] {
+): Span[] {
   switch (block.kind) {
     case 'heading':
       return [{ text: block.text, kind: 'stretch heading', part, put: (text) => put({ ...block, text }) }];
     case 'list':
-      return block.items.map((item, at): Place => ({
+      return block.items.map((item, at): Span => ({
         text: item.text,
         kind: 'paragraph',
         part,
@@ -63,7 +63,7 @@ function placesIn(
       const { caption, head, rows, key: table } = block;
       return [
         { text: caption, kind: 'caption', part, table, put: (text) => put({ ...block, caption: text }) },
-        ...head.map((text, at): Place => ({
+        ...head.map((text, at): Span => ({
           text,
           kind: 'head',
           part,
@@ -71,7 +71,7 @@ function placesIn(
           put: (changed) => put({ ...block, head: replaced(head, at, changed) }),
         })),
         ...rows.flatMap((row, at) =>
-          row.map((text, column): Place => ({
+          row.map((text, column): Span => ({
             text,
             kind: column === 0 ? 'label' : 'cell',
             part,

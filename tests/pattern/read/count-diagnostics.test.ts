@@ -2,8 +2,8 @@ import { expect, it } from 'vitest';
 import { countsApart, noMultiple } from '../../../src/pattern/read/count-diagnostics';
 
 const sizes = ['S', 'M', 'L', 'XL'];
-const sentence = (said: number, count: number) => `it is ${count}, not ${said}`;
-const place = { from: 0, to: 0 } as never;
+const sentence = (stated: number, count: number) => `it is ${count}, not ${stated}`;
+const range = { from: 0, to: 0 } as never;
 
 it('counts that agree, or that one side does not say, are no contradiction', () => {
   expect(countsApart(sizes, [40, 42, null, 46], [40, 42, 44, null], sentence)).toBeUndefined();
@@ -22,8 +22,8 @@ it('where most sizes differ, the first three are told and the others counted', (
 });
 
 it('84 is no multiple of 8 plus 3: 83 and 91 are', () => {
-  expect(noMultiple(['S', 'M'], [75, 84], { multiple: 8, plus: 3, place })).toBe(
+  expect(noMultiple(['S', 'M'], [75, 84], { multiple: 8, plus: 3, range })).toBe(
     'Not a multiple of 8 plus 3: 84 in size M (83 or 91 would be). Correct the count or the multiple.',
   );
-  expect(noMultiple(['S', 'M'], [75, null], { multiple: 8, plus: 3, place })).toBeUndefined();
+  expect(noMultiple(['S', 'M'], [75, null], { multiple: 8, plus: 3, range })).toBeUndefined();
 });

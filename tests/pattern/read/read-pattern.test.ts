@@ -7,8 +7,8 @@ import { readPattern, type PatternReading } from '../../../src/pattern/read';
 import { sourceOf } from '../write/source-of';
 
 const read = (text: string, decimal: '.' | ',' = '.'): PatternReading => readPattern(text, { decimal });
-const told = ({ diagnostics: doubts }: PatternReading): string[] =>
-  doubts.map(({ place, message }) => `${place.line}: ${message}`);
+const inWords = ({ diagnostics }: PatternReading): string[] =>
+  diagnostics.map(({ range, message }) => `${range.line}: ${message}`);
 /** The invented pattern with one thing changed. */
 function changed(from: string, to: string): PatternReading {
   expect(heronPullover).toContain(from);
@@ -16,10 +16,10 @@ function changed(from: string, to: string): PatternReading {
 }
 
 describe('an invented pattern in nine sizes', () => {
-  const { pattern, diagnostics: doubts, lines } = read(heronPullover);
+  const { pattern, diagnostics, lines } = read(heronPullover);
 
   test('is read without a doubt, and only what is told about finishing is kept as words', () => {
-    expect(doubts).toEqual([]);
+    expect(diagnostics).toEqual([]);
     expect(
       lines.filter(({ text, as }) => text.trim() !== '' && as.length === 0).map(({ text }) => text),
     ).toEqual(['Sew the shoulders before the sleeves are picked up, then the side and sleeve seams.']);
@@ -60,11 +60,11 @@ describe('what is wrong is said at its place, and the rest is kept', () => {
       '96 (98, 98, 100, 100, 102, 102, 104, 104) rows',
       '96 (98, 98, 100, 100, 102, 104, 104) rows',
     );
-    expect(told(reading)).toEqual([
+    expect(inWords(reading)).toEqual([
       '18: This list has 8 numbers, and the pattern has 9 sizes: 1 is missing. Correct it, or write a dash for a size that has none.',
     ]);
-    const [doubt] = reading.diagnostics;
-    expect(reading.lines[17]!.text.slice(doubt!.place.from, doubt!.place.to)).toBe(
+    const [diagnostic] = reading.diagnostics;
+    expect(reading.lines[17]!.text.slice(diagnostic!.range.from, diagnostic!.range.to)).toBe(
       '96 (98, 98, 100, 100, 102, 104, 104)',
     );
     expect(reading.pattern.pieces).toHaveLength(4);
@@ -73,26 +73,26 @@ describe('what is wrong is said at its place, and the rest is kept', () => {
 
   test('a cast-on that is off by one in one size: no multiple, and another count after the armholes', () => {
     const reading = changed('Cast on 98 (106, 114, 126', 'Cast on 98 (106, 115, 126');
-    expect(told(reading).find((one) => one.startsWith('16'))).toMatch(
+    expect(inWords(reading).find((one) => one.startsWith('16'))).toMatch(
       /^16: Not a multiple of 4 plus 2: 115 in size M \(114 or 118 would be\)/u,
     );
-    expect(told(reading).find((one) => one.startsWith('20'))).toMatch(
+    expect(inWords(reading).find((one) => one.startsWith('20'))).toMatch(
       /^20: In size M the line comes to 103, and the pattern says 102\. The other sizes agree, so a number here or above is off by one: it is probably a misprint/u,
     );
     // And it is 0.6 cm wider than the measurement says.
-    expect(told(reading).map((one) => one.split(':')[0])).toEqual(['7', '16', '20']);
+    expect(inWords(reading).map((one) => one.split(':')[0])).toEqual(['7', '16', '20']);
   });
 
   test('a shaping line that does not end on its count', () => {
     const reading = changed('row 17 (15, 9, 3, 26', 'row 17 (15, 8, 3, 26');
-    expect(told(reading)).toEqual([
+    expect(inWords(reading)).toEqual([
       expect.stringMatching(/^43: In size M the line comes to 52, and the pattern says 50\./u),
     ]);
   });
 
   test('a measurement that the counts do not give at the stated gauge', () => {
     const reading = changed('Bust: 89 (96.5, 103.5, 114.5', 'Bust: 89 (96.5, 103.5, 119.5');
-    expect(told(reading)).toEqual([
+    expect(inWords(reading)).toEqual([
       expect.stringMatching(
         /^7: At the stated gauge the stitches of back and front do not give this measurement in size L: .* give 114\.5 cm where 119\.5 cm is stated, 11 stitches too few\./u,
       ),
@@ -104,15 +104,15 @@ describe('what is wrong is said at its place, and the rest is kept', () => {
       'Bust: 89 (96.5, 103.5, 114.5, 125.5, 136.5, 143.5, 154.5, 165.5)',
       'Bust: 87 (94.5, 101.5, 112.5, 123.5, 134.5, 141.5, 152.5, 163.5)',
     );
-    expect(reading.diagnostics).toMatchObject([{ kind: 'to know', place: { line: 7 } }]);
-    expect(told(reading)[0]).toMatch(/make about 2 cm more than this in every size: seams/u);
+    expect(reading.diagnostics).toMatchObject([{ kind: 'to know', range: { line: 7 } }]);
+    expect(inWords(reading)[0]).toMatch(/make about 2 cm more than this in every size: seams/u);
   });
 
   test('4 in and 10 cm printed as if they were the same', () => {
     const reading = changed('30 rows = 10 cm', '30 rows = 4 in (10 cm)');
     expect(reading.pattern.gauges[0]!.stitches).toBeCloseTo(22 / 10.16, 12);
     expect(reading.pattern.gauges[0]!.over).toBe('4 in');
-    expect(told(reading).find((one) => one.startsWith('12'))).toMatch(
+    expect(inWords(reading).find((one) => one.startsWith('12'))).toMatch(
       /^12: 4 in and 10 cm are printed as if they were the same, but 4 in are 10\.16 cm/u,
     );
   });
@@ -122,18 +122,18 @@ describe('what is wrong is said at its place, and the rest is kept', () => {
       'Gauge: 22 sts and 30 rows = 10 cm in stockinette on 4 mm needles',
       'Gauge: 22 sts and 30 rows = 10 cm in stockinette\nGauge: 22 sts and 30 rows = 4 in in stockinette',
     );
-    expect(told(reading)[0]).toMatch(
+    expect(inWords(reading)[0]).toMatch(
       /^13: This gauge is 1\.6 % looser than the one stated before it \(that is over 10 cm, this over 4 in/u,
     );
     expect(reading.pattern.gauges[0]!.stitches).toBe(2.2);
   });
 
   test('a list in cm and in inches at once, a length without a unit, a measurement of nobody', () => {
-    expect(told(changed('Length: 54.5 (56, 57.5,', 'Length: 54.5 cm (56 in, 57.5,'))[0]).toMatch(
+    expect(inWords(changed('Length: 54.5 (56, 57.5,', 'Length: 54.5 cm (56 in, 57.5,'))[0]).toMatch(
       /^8: This list mixes cm and inches/u,
     );
-    expect(told(changed('66) cm\nUpper', '66)\nUpper'))[0]).toMatch(/^8: "Length" has no unit/u);
-    expect(told(read('Sizes: S (M)\nBust: 90 (100) cm'))[0]).toMatch(
+    expect(inWords(changed('66) cm\nUpper', '66)\nUpper'))[0]).toMatch(/^8: "Length" has no unit/u);
+    expect(inWords(read('Sizes: S (M)\nBust: 90 (100) cm'))[0]).toMatch(
       /^2: Is "Bust" a measurement of the body or of the finished garment\?/u,
     );
   });
@@ -141,13 +141,13 @@ describe('what is wrong is said at its place, and the rest is kept', () => {
   test('the same measurement in both units, where they do not agree', () => {
     const text = (inches: string): string =>
       `Sizes: S (M)\nFinished bust: 86 (96.5) cm / ${inches} in\nGauge: 20 sts and 28 rows = 10 cm`;
-    expect(told(read(text('34 (38)')))).toEqual([]);
-    expect(told(read(text('34 (39)')))[0]).toMatch(/^2: The two units do not agree: 96\.5 cm and 39 in/u);
+    expect(inWords(read(text('34 (38)')))).toEqual([]);
+    expect(inWords(read(text('34 (39)')))[0]).toMatch(/^2: The two units do not agree: 96\.5 cm and 39 in/u);
   });
 
   test('text that is no pattern', () => {
     const reading = read('Dear all,\nthe meeting is moved to Tuesday, at 10 (not 11).\n');
-    expect(told(reading).at(-1) ?? '').toMatch(/Nothing here reads as a pattern/u);
+    expect(inWords(reading).at(-1) ?? '').toMatch(/Nothing here reads as a pattern/u);
     expect(reading.pattern.pieces).toEqual([]);
   });
 
@@ -223,7 +223,7 @@ describe('parts of a pattern in other dress', () => {
         ['bust', [90, null, 106]],
         ['upper arm', [34, null, 38]],
       ]);
-      expect(told(reading)).toEqual([]);
+      expect(inWords(reading)).toEqual([]);
       expect(reading.lines.map(({ line, as }) => [line, as]).slice(4, 8)).toEqual([
         [5, ['the sizes']],
         [6, []],
@@ -239,7 +239,7 @@ describe('parts of a pattern in other dress', () => {
       expect(reading.pattern.measures.map(({ of, values }) => [of, values])).toEqual([
         ['upper arm', [34, 36]],
       ]);
-      expect(told(reading)).toEqual([
+      expect(inWords(reading)).toEqual([
         '2: The column "Bust" is kept as it stands: give each of its sizes one number, or a dash.',
         '2: The column "Cuff stitches" is kept as it stands: counts belong to the instructions of a piece.',
       ]);
@@ -258,7 +258,7 @@ describe('parts of a pattern in other dress', () => {
       'has the same stitches and rows: %j',
       (front) => {
         const reading = garment(front);
-        expect(told(reading)).toEqual([]);
+        expect(inWords(reading)).toEqual([]);
         expect(counts(reading)).toEqual([
           ['Back', [90, 98]],
           ['Front', [90, 98]],
@@ -271,12 +271,12 @@ describe('parts of a pattern in other dress', () => {
     test('a part of a piece that is worked as another piece has it is no piece', () => {
       const reading = garment('Front\nCast on 90 (98) sts.\nWork 60 rows even.\nArmholes\nWork as Back.');
       expect(counts(reading).map(([label]) => label)).toEqual(['Back', 'Front', 'Sleeve']);
-      expect(told(reading)[0]).toMatch(/^12: What is worked here as Back is not read/u);
+      expect(inWords(reading)[0]).toMatch(/^12: What is worked here as Back is not read/u);
     });
 
     test('only in part is doubted, and the piece after it keeps its own name', () => {
       const reading = garment('Front\nWork as Back to armholes.\nWork 20 rows even.');
-      expect(told(reading)).toEqual([
+      expect(inWords(reading)).toEqual([
         '9: What is worked here as Back is not read: write its lines out under a heading of its own, from its first stitches on.',
       ]);
       expect(counts(reading)).toEqual([
@@ -291,7 +291,7 @@ describe('parts of a pattern in other dress', () => {
   test('a gauge of nothing is none, and that is said', () => {
     const reading = read('Sizes: S (M)\nGauge: 0 sts and 28 rows = 10 cm\nBack\nCast on 90 (98) sts.');
     expect(reading.pattern.gauges).toEqual([]);
-    expect(told(reading)[0]).toBe(
+    expect(inWords(reading)[0]).toBe(
       '2: A gauge is more than 0: correct the stitches or the rows of this line.',
     );
   });
@@ -309,11 +309,11 @@ describe('parts of a pattern in other dress', () => {
       'even',
       'taper',
     ]);
-    expect(told(reading)).toEqual([
+    expect(inWords(reading)).toEqual([
       '6: The cap of Sleeve begins here. It is followed and fitted row by row, but nothing here compares its edge with that of the armhole it is sewn into: measure both, from underarm to underarm, before you sew.',
     ]);
     // A sleeve that narrows from shoulder to wrist has no cap.
-    expect(told(read(sleeve(shaping)))).toEqual([]);
+    expect(inWords(read(sleeve(shaping)))).toEqual([]);
   });
 
   test('inches with fractions, in cm', () => {
@@ -330,7 +330,7 @@ describe('parts of a pattern in other dress', () => {
   test('without a line of sizes they are numbered, and that is said', () => {
     const reading = read('Back\nCast on 60 (64, 68) sts.\nWork 10 rows even.\nBind off all sts.');
     expect(reading.pattern.sizes).toEqual(['1', '2', '3']);
-    expect(told(reading)[0]).toMatch(/^2: No line names the sizes/u);
+    expect(inWords(reading)[0]).toMatch(/^2: No line names the sizes/u);
   });
 
   test('a length is turned into rows at the stated gauge, even ones where the piece is flat', () => {
@@ -349,10 +349,10 @@ describe('parts of a pattern in other dress', () => {
   });
 
   test('a row told stitch by stitch is counted by the reader that proves written patterns', () => {
-    const { pattern, diagnostics: doubts } = read(
+    const { pattern, diagnostics } = read(
       'Sizes: S (M)\nHat\nCast on 60 (72) sts.\nWork 10 rounds even.\n*K4, k2tog; rep from * to end [50 (60) sts].',
     );
-    expect(doubts).toEqual([]);
+    expect(diagnostics).toEqual([]);
     expect(pattern.pieces[0]!.stretches.at(-1)).toMatchObject({ kind: 'evenly', change: [-10, -12] });
   });
 
@@ -360,7 +360,7 @@ describe('parts of a pattern in other dress', () => {
     const reading = read(
       'Sizes: S (M)\nHat\nCast on 61 (72) sts.\nWork 10 rounds even.\n*K4, k2tog; rep from * to end [50 (60) sts].',
     );
-    expect(told(reading)[0]).toMatch(
+    expect(inWords(reading)[0]).toMatch(
       /^5: This line is kept as it stands, since it does not come out when it is counted\. Size S: /u,
     );
   });
@@ -408,11 +408,11 @@ test('any text at all is read without a fault, and every place lies in the text'
         const reading = read(text);
         const lines = text.split(/\r\n|\r|\n/u);
         expect(reading.lines).toHaveLength(lines.length);
-        for (const { place } of reading.diagnostics) {
-          expect(place.line).toBeGreaterThanOrEqual(1);
-          expect(place.line).toBeLessThanOrEqual(lines.length);
-          expect(place.from).toBeLessThanOrEqual(place.to);
-          expect(place.to).toBeLessThanOrEqual(Math.max(lines[place.line - 1]!.length, place.from));
+        for (const { range } of reading.diagnostics) {
+          expect(range.line).toBeGreaterThanOrEqual(1);
+          expect(range.line).toBeLessThanOrEqual(lines.length);
+          expect(range.from).toBeLessThanOrEqual(range.to);
+          expect(range.to).toBeLessThanOrEqual(Math.max(lines[range.line - 1]!.length, range.from));
         }
       },
     ),
@@ -421,10 +421,10 @@ test('any text at all is read without a fault, and every place lies in the text'
 
 describe('rows that are worked even on fewer stitches, or on more', () => {
   const stretchesOf = (line: string) => {
-    const { pattern, diagnostics: doubts } = read(
+    const { pattern, diagnostics } = read(
       `Sizes: S (M)\n\nBack\nCast on 40 (44) sts.\n${line}\nBind off all sts.`,
     );
-    expect(doubts).toEqual([]);
+    expect(diagnostics).toEqual([]);
     expect(pattern.pieces).toHaveLength(1);
     return pattern.pieces[0]!.stretches;
   };
@@ -480,10 +480,10 @@ describe('numbers that no piece has are said at their place, and nothing is made
     ['Cast on 98 (9999999999) sts.', [98, null], 'In size M it is 9999999999.'],
     ['Cast on 40.5 (44) sts.', [null, 44], 'In size S it is 40.5.'],
     ['Cast on 0 sts.', [null, null], 'In size S it is 0; in size M it is 0.'],
-  ])('%s', (line, count, said) => {
+  ])('%s', (line, count, text) => {
     const reading = back(line, 'Work 10 rows even.');
-    expect(told(reading)).toEqual([
-      `4: ${said} Stitches to begin on are whole numbers from 1 to 10000: correct them, or write a dash for a size that has none.`,
+    expect(inWords(reading)).toEqual([
+      `4: ${text} Stitches to begin on are whole numbers from 1 to 10000: correct them, or write a dash for a size that has none.`,
     ]);
     expect(start(reading)).toEqual(count);
     expect(reading.pattern.pieces[0]!.stretches).toHaveLength(1);
@@ -493,10 +493,10 @@ describe('numbers that no piece has are said at their place, and nothing is made
     ['Work 99999999 rows even.', 'In size S it is 99999999; in size M it is 99999999.'],
     ['Work 10.5 rows even.', 'In size S it is 10.5; in size M it is 10.5.'],
     ['Inc 1 st at each end of every 2nd row 8 (9999999) times.', 'In size M it is 9999999.'],
-  ])('%s', (line, said) => {
+  ])('%s', (line, text) => {
     const reading = back('Cast on 40 (44) sts.', line);
-    expect(told(reading)).toEqual([
-      `5: ${said} Stitches and rows are whole numbers up to 10000: correct this one; the line is kept as it stands.`,
+    expect(inWords(reading)).toEqual([
+      `5: ${text} Stitches and rows are whole numbers up to 10000: correct this one; the line is kept as it stands.`,
     ]);
     expect(reading.pattern.pieces[0]!.stretches).toEqual([]);
   });
@@ -508,7 +508,7 @@ describe('numbers that no piece has are said at their place, and nothing is made
     ['Cast on 98,106 sts.', '98,106'],
   ])('%s: a comma within a number parts nothing and joins nothing', (line, number) => {
     const reading = back(line, 'Work 10 rows even.');
-    expect(told(reading)).toEqual([
+    expect(inWords(reading)).toEqual([
       `4: A comma stands within “${number}”: write a number of more than 999 without one, or part two numbers with a space.`,
     ]);
     expect(start(reading)).toEqual([null, null]);
@@ -519,7 +519,7 @@ describe('numbers that no piece has are said at their place, and nothing is made
     const reading = read(
       'Sizes: S (M, L)\nBack\nCast on 98 (106,114) sts.\nWork 1040 rows even.\nBind off all sts.',
     );
-    expect(told(reading)).toEqual([]);
+    expect(inWords(reading)).toEqual([]);
     expect(start(reading)).toEqual([98, 106, 114]);
   });
 
@@ -529,7 +529,7 @@ describe('numbers that no piece has are said at their place, and nothing is made
       'Work 980 (1,200) rows even.',
       'Dec 4 sts evenly [1,040 sts].',
     );
-    expect(told(reading)).toEqual([
+    expect(inWords(reading)).toEqual([
       '5: A comma stands within “1,200”: write a number of more than 999 without one, or part two numbers with a space; the line is kept as it stands.',
     ]);
     expect(reading.pattern.pieces[0]!.stretches.map(({ kind }) => kind)).toEqual(['evenly']);
@@ -542,7 +542,7 @@ describe('numbers that no piece has are said at their place, and nothing is made
     'Pick up and knit -40 sts along the neck.',
   ])('%s', (line) => {
     const reading = back(line, 'Work 10 rows even.');
-    expect(told(reading)).toEqual([
+    expect(inWords(reading)).toEqual([
       '4: Stitches to begin on are not less than 0: take the sign away, or write a dash alone for a size that has none.',
     ]);
     expect(start(reading)).toEqual([null, null]);
@@ -551,7 +551,7 @@ describe('numbers that no piece has are said at their place, and nothing is made
 
   test('fewer rows than none are kept as they stand; a dash for a size is none', () => {
     const reading = back('Cast on 40 (44) sts.', 'Work -3 rows even.', 'Work – (4) rows even.');
-    expect(told(reading)).toEqual([
+    expect(inWords(reading)).toEqual([
       '5: Stitches and rows are not less than 0: take the sign away, or write a dash alone for a size that has none; the line is kept as it stands.',
     ]);
     expect(reading.pattern.pieces[0]!.stretches).toHaveLength(1);
@@ -560,52 +560,52 @@ describe('numbers that no piece has are said at their place, and nothing is made
   test('a piece that only begins says that its rows are missing, and its cell that it has no stretch', async () => {
     const text = 'Sizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\nBack\nCast on 40 (44) sts.\n';
     const reading = read(text);
-    expect(told(reading)).toEqual([
+    expect(inWords(reading)).toEqual([
       '4: Back begins here, and no rows of it are read: paste its lines too, or add its rows in the notebook.',
     ]);
     const notebook = notebookFrom(reading, text, usualSettings);
     const source = await sourceOf(notebook);
     const lacks = 'It has no stretch yet: add one, such as rows worked even.';
-    expect(source.plan(notebook.sizes[0]!.id, 'back-again')).toEqual({ trouble: lacks });
+    expect(source.plan(notebook.sizes[0]!.id, 'back-again')).toEqual({ problem: lacks });
     expect(patternOf(source).notes[0]!.text).toBe(`Back is left out: it works out in no size. ${lacks}`);
   });
 
   test('a shaping on every row of none', () => {
-    expect(told(back('Cast on 40 (44) sts.', 'Dec 1 st at each end of every 0th row 5 times.'))).toEqual([
+    expect(inWords(back('Cast on 40 (44) sts.', 'Dec 1 st at each end of every 0th row 5 times.'))).toEqual([
       '5: It shapes on every 0th row, and there is none: correct that number; the line is kept as it stands.',
     ]);
   });
 
   test('more stitches bound off or decreased than there are', () => {
     expect(
-      told(back('Cast on 40 (80) sts.', 'Bind off 30 sts at beg of next 2 rows.', 'Work 3 rows even.')),
+      inWords(back('Cast on 40 (80) sts.', 'Bind off 30 sts at beg of next 2 rows.', 'Work 3 rows even.')),
     ).toEqual([
       '5: This takes more stitches than there are: in size S 40 are there, and it would leave −20. Correct the count, or the line.',
     ]);
     expect(
-      told(back('Cast on 40 (80) sts.', 'Dec 1 st at each end of every 2nd row 25 times.')),
+      inWords(back('Cast on 40 (80) sts.', 'Dec 1 st at each end of every 2nd row 25 times.')),
     ).toHaveLength(1);
   });
 
   test('a length of more rows than any piece has', () => {
-    expect(told(back('Cast on 40 (44) sts.', 'Work even until piece measures 99999 cm.'))[0]).toMatch(
+    expect(inWords(back('Cast on 40 (44) sts.', 'Work even until piece measures 99999 cm.'))[0]).toMatch(
       /^5: .*whole numbers up to 10000/u,
     );
   });
 
   test('a measurement or a gauge that is none', () => {
-    expect(told(read('Sizes: S (M)\nFinished bust: 99999999 (95) cm'))).toEqual([
+    expect(inWords(read('Sizes: S (M)\nFinished bust: 99999999 (95) cm'))).toEqual([
       '2: A measurement is more than 0 and at most 1000 cm: correct the numbers of this line.',
     ]);
-    expect(told(read('Sizes: S (M)\nTo fit bust: 0 (90) cm'))).toHaveLength(1);
-    expect(told(read('Sizes: S (M)\nGauge: 99999999999 sts and 28 rows = 10 cm'))).toHaveLength(1);
+    expect(inWords(read('Sizes: S (M)\nTo fit bust: 0 (90) cm'))).toHaveLength(1);
+    expect(inWords(read('Sizes: S (M)\nGauge: 99999999999 sts and 28 rows = 10 cm'))).toHaveLength(1);
   });
 
   test('two units that do not agree where one measurement stands for all sizes', () => {
-    expect(told(read('Sizes: S (M)\nFinished length: 60 cm (28 in)'))).toEqual([
+    expect(inWords(read('Sizes: S (M)\nFinished length: 60 cm (28 in)'))).toEqual([
       '2: The two units do not agree: 60 cm and 28 in. The first is read; correct the one that is wrong.',
     ]);
-    expect(told(read('Sizes: S (M)\nFinished length: 60 cm (23½ in)'))).toEqual([]);
+    expect(inWords(read('Sizes: S (M)\nFinished length: 60 cm (23½ in)'))).toEqual([]);
   });
 
   test('BO is bind off', () => {

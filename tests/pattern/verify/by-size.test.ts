@@ -11,8 +11,8 @@ describe('a line is read by one size', () => {
     ['34 [36, 40] sts', 2, '40 sts'],
     ['34 (36) (40) sts', 2, '40 sts'],
     ['k6, (k2, p2) 3 times', 1, 'k6, (k2, p2) 3 times'],
-  ])('%s in size %i: %s', (line, place, text) => {
-    expect(forSize(line, place, 3)).toBe(text);
+  ])('%s in size %i: %s', (line, sizeIndex, text) => {
+    expect(forSize(line, sizeIndex, 3)).toBe(text);
   });
 
   it('says which list has the wrong number of sizes', () => {
@@ -21,10 +21,13 @@ describe('a line is read by one size', () => {
 
   it('finds the sizes a line is for by their labels, however they are spelt', () => {
     const sizes = ['XS', 'X', 'M (tall)', 'L, wide', '2: two'];
-    expect(ownLine('Size XS: sc 6', sizes)).toEqual({ places: [0], text: 'sc 6' });
-    expect(ownLine('Sizes X (M (tall), L, wide): sc 6', sizes)).toEqual({ places: [1, 2, 3], text: 'sc 6' });
-    expect(ownLine('Size 2: two: sc 6', sizes)).toEqual({ places: [4], text: 'sc 6' });
-    expect(ownLine('Sizes XS, X: sc 6', sizes)).toEqual({ places: [0, 1], text: 'sc 6' });
+    expect(ownLine('Size XS: sc 6', sizes)).toEqual({ sizeIndices: [0], text: 'sc 6' });
+    expect(ownLine('Sizes X (M (tall), L, wide): sc 6', sizes)).toEqual({
+      sizeIndices: [1, 2, 3],
+      text: 'sc 6',
+    });
+    expect(ownLine('Size 2: two: sc 6', sizes)).toEqual({ sizeIndices: [4], text: 'sc 6' });
+    expect(ownLine('Sizes XS, X: sc 6', sizes)).toEqual({ sizeIndices: [0, 1], text: 'sc 6' });
     expect(ownLine('Size S: sc 6', sizes)).toBeUndefined();
   });
 
@@ -38,8 +41,8 @@ describe('a line is read by one size', () => {
     ['Size XS: (sc 2, inc) 3 times', [0], '(sc 2, inc) 3 times'],
     ['Size X: k2, p2', [1], 'k2, p2'],
     ['Size M: row 2: k2', [2], 'row 2: k2'],
-  ])('“%s” is for its sizes, and what follows the colon is theirs', (line, places, text) => {
-    expect(ownLine(line, ['XS', 'X', 'M'])).toEqual({ places, text });
+  ])('“%s” is for its sizes, and what follows the colon is theirs', (line, sizeIndices, text) => {
+    expect(ownLine(line, ['XS', 'X', 'M'])).toEqual({ sizeIndices, text });
   });
 
   it.each([
@@ -55,8 +58,8 @@ describe('a line is read by one size', () => {
   });
 
   it('takes the longest label that stands there, whichever comes first, and none that is empty', () => {
-    expect(ownLine('Size XS: sc 6', ['X', 'XS'])).toEqual({ places: [1], text: 'sc 6' });
-    expect(ownLine('Size S: sc 6', ['S', 'S'])).toEqual({ places: [0], text: 'sc 6' });
+    expect(ownLine('Size XS: sc 6', ['X', 'XS'])).toEqual({ sizeIndices: [1], text: 'sc 6' });
+    expect(ownLine('Size S: sc 6', ['S', 'S'])).toEqual({ sizeIndices: [0], text: 'sc 6' });
     expect(ownLine('Size : sc 6', ['', 'S'])).toBeUndefined();
   });
 });

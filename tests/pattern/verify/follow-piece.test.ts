@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { verifyPiece } from '../../../src/pattern/verify';
 
-const one = { sizes: ['M'], place: 0 };
-const sizes = (place: number) => ({ sizes: ['S', 'M', 'L'], place });
+const one = { sizes: ['M'], sizeIndex: 0 };
+const sizes = (sizeIndex: number) => ({ sizes: ['S', 'M', 'L'], sizeIndex });
 const counted = (...counts: number[]) => ({ counts, problems: [] });
 /** What is counted and what is wrong; the sides and the end of a piece are in piece.test.ts. */
-function recount(...given: Parameters<typeof verifyPiece>) {
+function followPrinted(...given: Parameters<typeof verifyPiece>) {
   const { counts, problems } = verifyPiece(...given);
   return { counts, problems };
 }
-const follow = (...lines: string[]) => recount(lines, one);
+const follow = (...lines: string[]) => followPrinted(lines, one);
 const wrong = (line: number, problem: string) => ({ line, problem });
 
 describe('how a piece begins', () => {
@@ -46,7 +46,7 @@ describe('how a piece begins', () => {
       30,
     ],
   ])('%s: the rows after it have its stitches', (_name, lines, count) => {
-    const { counts, problems } = recount([...lines, 'Work 2 rows even.'], sizes(1));
+    const { counts, problems } = followPrinted([...lines, 'Work 2 rows even.'], sizes(1));
     expect(problems).toEqual([]);
     expect(counts).toEqual([count, count]);
   });
@@ -79,7 +79,7 @@ describe('how a piece begins', () => {
       'It says 9 stitches, and following it gives 8.',
     ],
   ])('%j cannot be begun on', (lines, line, problem) => {
-    expect(recount(lines, one).problems[0]).toEqual(wrong(line, problem));
+    expect(followPrinted(lines, one).problems[0]).toEqual(wrong(line, problem));
   });
 });
 
@@ -143,7 +143,7 @@ describe('rows, one at a time and several', () => {
   });
 
   it('of what is wrong, the first 200 are told', () => {
-    expect(recount(Array<string>(250).fill('Knit a while.'), one).problems).toHaveLength(200);
+    expect(followPrinted(Array<string>(250).fill('Knit a while.'), one).problems).toHaveLength(200);
   });
 
   it.each([
@@ -281,12 +281,14 @@ describe('lines for some sizes', () => {
   const row = [start, 'Next row: work as follows for your size [9 (10, 14) sts].'];
 
   it('each size follows its own', () => {
-    expect(recount([...row, 'Size S: k2tog, k to end.'], sizes(0))).toEqual(counted(9));
-    expect(recount([...row, 'Sizes S, M: *k2tog, k3 (4); rep from * to end. '], sizes(1))).toEqual(
+    expect(followPrinted([...row, 'Size S: k2tog, k to end.'], sizes(0))).toEqual(counted(9));
+    expect(followPrinted([...row, 'Sizes S, M: *k2tog, k3 (4); rep from * to end. '], sizes(1))).toEqual(
       counted(10),
     );
-    expect(recount([...row, 'Sizes M (L): k2tog 2 (–) times, k8 (14).'], sizes(1))).toEqual(counted(10));
-    expect(recount([...row, 'Size L: knit.'], sizes(2))).toEqual(counted(14));
+    expect(followPrinted([...row, 'Sizes M (L): k2tog 2 (–) times, k8 (14).'], sizes(1))).toEqual(
+      counted(10),
+    );
+    expect(followPrinted([...row, 'Size L: knit.'], sizes(2))).toEqual(counted(14));
   });
 
   it('several rows are followed one after another, a semicolon between them', () => {
@@ -296,18 +298,18 @@ describe('lines for some sizes', () => {
       'Size S: dec 1 st at each end of every 2nd row once ;work 2 rows even.',
       'Sizes M (L): work 4 rows even.',
     ];
-    expect(recount(lines, sizes(0))).toEqual(counted(10, 8, 8, 8));
-    expect(recount(lines, sizes(2))).toEqual(counted(14, 14, 14, 14));
+    expect(followPrinted(lines, sizes(0))).toEqual(counted(10, 8, 8, 8));
+    expect(followPrinted(lines, sizes(2))).toEqual(counted(14, 14, 14, 14));
     const short = [
       start,
       'Shape the next 4 rows as follows for your size.',
       'Size S: work 1 row even; work 2 rows even.',
     ];
-    expect(recount(short, sizes(0)).problems).toEqual([
+    expect(followPrinted(short, sizes(0)).problems).toEqual([
       wrong(2, 'It says 4 rows, and following it gives 3.'),
     ]);
     const after = [start, 'Work 2 rows even.', ...lines.slice(1)];
-    expect(recount(after, sizes(0)).problems).toEqual([]);
+    expect(followPrinted(after, sizes(0)).problems).toEqual([]);
   });
 
   it('rows can be named for each size, and the count is compared', () => {
@@ -318,16 +320,16 @@ describe('lines for some sizes', () => {
       'Size M: work even .',
       'Size L: dec 1 st at each end on row 2.',
     ];
-    expect(recount(lines, sizes(0))).toEqual(counted(10, 8, 8));
-    expect(recount(lines, sizes(1))).toEqual(counted(12, 12, 12));
-    expect(recount(lines, sizes(2)).problems).toEqual([
+    expect(followPrinted(lines, sizes(0))).toEqual(counted(10, 8, 8));
+    expect(followPrinted(lines, sizes(1))).toEqual(counted(12, 12, 12));
+    expect(followPrinted(lines, sizes(2)).problems).toEqual([
       wrong(4, 'It says 16 stitches, and following it gives 12.'),
     ]);
   });
 
   it('a size is told once what to do', () => {
     const twice = [...row, 'Size S: k2tog, k to end.', 'Size S: k2tog, k to end.'];
-    expect(recount(twice, sizes(0))).toEqual({
+    expect(followPrinted(twice, sizes(0))).toEqual({
       counts: [9],
       problems: [wrong(3, 'This size was told already what to do here.')],
     });
@@ -335,15 +337,17 @@ describe('lines for some sizes', () => {
 
   it('a size that is not told says so at the next line', () => {
     const lines = [...row, 'Size S: k2tog, k to end.', 'Fasten off.'];
-    expect(recount(lines, sizes(1)).problems).toEqual([wrong(3, 'No line says what this size does here.')]);
-    expect(recount(lines.slice(0, 3), sizes(1)).problems).toEqual([
+    expect(followPrinted(lines, sizes(1)).problems).toEqual([
+      wrong(3, 'No line says what this size does here.'),
+    ]);
+    expect(followPrinted(lines.slice(0, 3), sizes(1)).problems).toEqual([
       wrong(2, 'No line says what this size does here.'),
     ]);
   });
 
   it('a list with too few numbers for its sizes is told, and followed no further', () => {
     const lines = [...row, 'Sizes S (M): k2tog, k8 (9, 10).'];
-    expect(recount(lines, sizes(0))).toEqual({
+    expect(followPrinted(lines, sizes(0))).toEqual({
       counts: [],
       problems: [wrong(2, '“8 (9, 10)” has 3 numbers for 2 sizes.')],
     });
@@ -357,14 +361,14 @@ describe('lines for some sizes', () => {
       'Sizes S (L): k2tog, k to end.',
       'Work 1 row even.',
     ];
-    expect(recount(lines, sizes(1))).toEqual(counted(12));
-    expect(recount(lines, sizes(0))).toEqual(counted(9, 8, 8));
-    const told = [...lines.slice(0, 3), 'Size M: knit.'];
-    expect(recount(told, sizes(1)).problems).toEqual([
+    expect(followPrinted(lines, sizes(1))).toEqual(counted(12));
+    expect(followPrinted(lines, sizes(0))).toEqual(counted(9, 8, 8));
+    const texts = [...lines.slice(0, 3), 'Size M: knit.'];
+    expect(followPrinted(texts, sizes(1)).problems).toEqual([
       wrong(3, 'This size has nothing to do here, and a line tells it what.'),
     ]);
     const own = ['Cast on 9 sts.', 'Next row: k2tog, k to end [– sts].', 'Size M: knit.'];
-    expect(recount(own, one).problems).toEqual([wrong(2, '“Size M: knit” could not be read.')]);
+    expect(followPrinted(own, one).problems).toEqual([wrong(2, '“Size M: knit” could not be read.')]);
   });
 });
 
@@ -423,7 +427,8 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
       'Front: 9 (–) sts over 12 (–) row ends, about 3 (–) in every 4 (–).',
       'Repeats: – (9) sts over – (3) repeats, about – (3) in each.',
     ];
-    for (const place of [0, 1]) expect(verifyPiece(lines, { sizes: ['S', 'M'], place }).problems).toEqual([]);
+    for (const sizeIndex of [0, 1])
+      expect(verifyPiece(lines, { sizes: ['S', 'M'], sizeIndex }).problems).toEqual([]);
   });
 
   it('what goes in the same way needs a way before it', () => {
@@ -454,7 +459,7 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
       'To come out even: (pick up 3, skip 1) 3 times.',
       'Neck: – (3, 4) sts, one in each st.',
     ];
-    for (const place of [0, 1, 2]) expect(recount(lines, sizes(place))).toEqual(counted());
+    for (const sizeIndex of [0, 1, 2]) expect(followPrinted(lines, sizes(sizeIndex))).toEqual(counted());
   });
 
   it('evenly round an armhole there are no stretches to add up', () => {
@@ -523,10 +528,10 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
       'Neck: – (4, 4) sts, one in each st.',
       'Work 1 row even.',
     ];
-    expect(recount(lines, sizes(0))).toEqual(counted(9));
-    expect(recount(lines, sizes(1))).toEqual(counted(12));
-    expect(recount(lines, sizes(2))).toEqual(counted(4));
-    const untold = recount([...lines.slice(0, 3), ...lines.slice(4)], sizes(0));
+    expect(followPrinted(lines, sizes(0))).toEqual(counted(9));
+    expect(followPrinted(lines, sizes(1))).toEqual(counted(12));
+    expect(followPrinted(lines, sizes(2))).toEqual(counted(4));
+    const untold = followPrinted([...lines.slice(0, 3), ...lines.slice(4)], sizes(0));
     expect(untold.problems[0]).toEqual(wrong(4, 'No line says what this size does here.'));
   });
 
@@ -535,7 +540,7 @@ describe('stitches picked up along an edge, stretch by stretch', () => {
       'With the right side facing, pick up 9 (12, 4) sts along the edge, as follows.',
       'Front: 9 (12) sts, one in each st.',
     ];
-    expect(recount(lines, sizes(0)).problems).toEqual([
+    expect(followPrinted(lines, sizes(0)).problems).toEqual([
       wrong(1, 'The stretches of the edge add up to 0 stitches, and 9 are picked up.'),
       wrong(1, '“9 (12)” has 2 numbers for 3 sizes.'),
     ]);

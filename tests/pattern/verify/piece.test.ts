@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { verifyPiece } from '../../../src/pattern/verify';
 
-const one = { sizes: ['M'], place: 0 };
-const two = (place: number) => ({ sizes: ['S', 'M'], place });
+const one = { sizes: ['M'], sizeIndex: 0 };
+const two = (sizeIndex: number) => ({ sizes: ['S', 'M'], sizeIndex });
 /** The sides that lines say rows are worked on. */
 const sidesOf = (lines: readonly string[]) =>
-  verifyPiece(lines, one).says.flatMap((said) =>
-    said.kind === 'side' ? [{ line: said.line, row: said.row, side: said.side }] : [],
+  verifyPiece(lines, one).says.flatMap((stated) =>
+    stated.kind === 'side' ? [{ line: stated.line, row: stated.row, side: stated.side }] : [],
   );
 
 describe('the lines of a piece are followed', () => {
@@ -217,9 +217,9 @@ describe('the lines of a piece are followed', () => {
 });
 
 describe('what a text says of its rows beside their counts', () => {
-  const one = { sizes: ['M'], place: 0 };
+  const one = { sizes: ['M'], sizeIndex: 0 };
   const says = (kind: string, ...lines: string[]) =>
-    verifyPiece(['Cast on 40 sts.', ...lines], one).says.filter((said) => said.kind === kind);
+    verifyPiece(['Cast on 40 sts.', ...lines], one).says.filter((stated) => stated.kind === kind);
 
   it.each([
     ['Work 3 rows even.', ['row']],

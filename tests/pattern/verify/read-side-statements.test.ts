@@ -43,10 +43,10 @@ describe('buttonholes in crochet', () => {
         'Next row (RS): sc 2, ch 3, skip 3 sts, sc 2 [7 sts].',
         { kind: 'paragraph', text },
       ],
-      { sizes: ['S', 'M'], place: 1 },
+      { sizes: ['S', 'M'], sizeIndex: 1 },
     );
     expect(problems).toEqual([]);
-    const row = (kind: string) => says.find((said) => said.kind === kind)?.row;
+    const row = (kind: string) => says.find((stated) => stated.kind === kind)?.row;
     expect(row('spaces')! - row('holes')!).toBe(1);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readPart, sentenceReaders, type PrintedKind } from '../../../src/pattern/verify';
 import { amountsIn } from '../../../src/pattern/verify/amounts';
-import { placeOf, stitchesNamed, waysOfEnds } from '../../../src/pattern/verify/read-side-statements';
+import { positionOf, stitchesNamed, waysOfEnds } from '../../../src/pattern/verify/read-side-statements';
 import { glossaryOf } from '../../../src/pattern/verify/glossary';
 
 const all = Object.entries(sentenceReaders).flatMap(([kind, readers]) =>
@@ -85,7 +85,9 @@ describe('what a line says beside its counts', () => {
     ['Inc 1 st at each side of the marker on every round', 1, 'at each side of the marker'],
     ['dec 1 st at the neck edge on row 3', 1, 'at the neck edge'],
     ['dec 8 sts evenly around on every round', 8, 'evenly'],
-  ])('knows where “%s” shapes', (text, many, where) => expect(placeOf(text)).toEqual({ each: many, where }));
+  ])('knows where “%s” shapes', (text, many, where) =>
+    expect(positionOf(text)).toEqual({ each: many, where }),
+  );
 
   it.each([
     ['bind off the first 8 sts and leave the last 8 sts on a holder', { start: 'bound off', end: 'held' }],

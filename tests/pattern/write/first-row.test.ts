@@ -52,7 +52,7 @@ describe('a flat piece whose first row is on the wrong side', () => {
     const { source, part } = await written(begunOnWrongSide('Back', 'knitting'), 'Back');
     for (const { id } of source.notebook.sizes) {
       const plan = source.plan(id, part.cell!);
-      if ('trouble' in plan) throw new Error(plan.trouble);
+      if ('problem' in plan) throw new Error(plan.problem);
       expect(
         workPiece(plan)
           .slice(0, 3)
@@ -104,7 +104,7 @@ describe('a flat piece whose first row is on the wrong side', () => {
     const { source, document, part, lines } = await written(knit, 'Band, worked');
     const sides = source.notebook.sizes.map(({ id }) => {
       const plan = source.plan(id, part.cell!);
-      return 'trouble' in plan ? plan.trouble : workPiece(plan)[0]!.side;
+      return 'problem' in plan ? plan.problem : workPiece(plan)[0]!.side;
     });
     expect(new Set(sides)).toEqual(new Set(['WS']));
     expect(lines[0]).toMatch(/^With the right side facing, pick up /u);
@@ -126,7 +126,7 @@ describe('a flat piece whose first row is on the wrong side', () => {
       'Band, worked',
     );
     const plan = source.plan('m', part.cell!);
-    expect('trouble' in plan ? plan.trouble : workPiece(plan)[0]!.side).toBe('RS');
+    expect('problem' in plan ? plan.problem : workPiece(plan)[0]!.side).toBe('RS');
     expect(lines[0]).toMatch(/^Row 1 \(RS\): with the right side facing/u);
   });
 

@@ -87,7 +87,7 @@ describe('a pattern leaves as text', () => {
 
   it('with the pieces named that are not in it, and nothing claimed of them', () => {
     const without = withSecond(source, 'Sleeve', (size, cell) =>
-      cell === 'second' ? { trouble: 'It has no stitches.' } : source.plan(size, cell),
+      cell === 'second' ? { problem: 'It has no stitches.' } : source.plan(size, cell),
     );
     const document = patternOf(without);
     const proof = prove(document, without);
@@ -104,7 +104,7 @@ describe('a pattern leaves as text', () => {
   });
 
   it('without a claim where there is no piece to count', () => {
-    const source = { ...labelled('Square'), plan: () => ({ trouble: 'It has no stitches.' }) };
+    const source = { ...labelled('Square'), plan: () => ({ problem: 'It has no stitches.' }) };
     const document = patternOf(source);
     expect(plainText(document, { proof: prove(document, source) })).toContain(
       'No piece is written here, so nothing was counted: Square cannot be worked.',
@@ -113,7 +113,7 @@ describe('a pattern leaves as text', () => {
 
   it('without a claim where no size has every piece', () => {
     const two = withSecond(source, 'Other', (size, cell) =>
-      (size === 's0') === (cell === 'square') ? { trouble: 'No.' } : source.plan(size, cell),
+      (size === 's0') === (cell === 'square') ? { problem: 'No.' } : source.plan(size, cell),
     );
     const document = patternOf(two);
     expect(document.leftOut.sizes).toEqual(['S', 'M']);

@@ -8,7 +8,7 @@ import { sourceOf } from './source-of';
 const inches: Settings = { ...usualSettings, length: 'in', gaugeOver: '4 in' };
 
 /** What a pattern of one fabric says of its gauge and its tools. */
-async function said(
+async function linesOf(
   worked: string,
   settings: Settings,
   own: Partial<ReturnType<typeof swatch>> = {},
@@ -60,7 +60,7 @@ describe('a gauge as it is printed', () => {
   });
 
   it('a swatch counted over 10 cm says both, one counted over 4 in its own counts alone', async () => {
-    expect((await said('6.5 mm hook', inches)).gauge).toEqual([
+    expect((await linesOf('6.5 mm hook', inches)).gauge).toEqual([
       'Fabric: 14 sts and 12 rows to 4 in, exactly 14 sts and 12 rows to 10 cm (6.5 mm hook).',
     ]);
     const over = (cm: number, sts: number, rows: number) =>
@@ -68,13 +68,13 @@ describe('a gauge as it is printed', () => {
         stitches: [{ count: value(sts), over: value(cm) }],
         rows: [{ count: value(rows), over: value(cm) }],
       }) as never;
-    expect((await said('6.5 mm hook', inches, over(10, 16, 25))).gauge).toEqual([
+    expect((await linesOf('6.5 mm hook', inches, over(10, 16, 25))).gauge).toEqual([
       'Fabric: 16.5 sts and 25.5 rows to 4 in, exactly 16 sts and 25 rows to 10 cm (6.5 mm hook).',
     ]);
-    expect((await said('6.5 mm hook', inches, over(10.16, 15.25, 13))).gauge).toEqual([
+    expect((await linesOf('6.5 mm hook', inches, over(10.16, 15.25, 13))).gauge).toEqual([
       'Fabric: 15.25 sts and 13 rows to 4 in (6.5 mm hook).',
     ]);
-    expect((await said('6.5 mm hook', usualSettings)).gauge).toEqual([
+    expect((await linesOf('6.5 mm hook', usualSettings)).gauge).toEqual([
       'Fabric: 14 sts and 12 rows to 10 cm (6.5 mm hook).',
     ]);
   });
@@ -84,7 +84,7 @@ describe('the tools of a knitted pattern', () => {
   const knitting: Settings = { ...usualSettings, craft: 'knitting' };
 
   it('are needles, though the swatch still names the hook it was crocheted with', async () => {
-    const { materials, gauge, piece: lines } = await said('6.5 mm hook, flat', knitting);
+    const { materials, gauge, piece: lines } = await linesOf('6.5 mm hook, flat', knitting);
     expect(materials).toContain('Needles in the size that gives the gauge, for Fabric.');
     expect([...materials, ...gauge, ...lines].join(' ')).not.toMatch(/hook/iu);
     expect(gauge).toEqual(['Fabric: 14 sts and 12 rows to 10 cm (flat).']);
@@ -92,17 +92,17 @@ describe('the tools of a knitted pattern', () => {
 
   it('are a hook too where a fabric is crocheted by its stitch or its words', async () => {
     const hook = '4 mm hook, for Fabric, or the size that gives the gauge.';
-    expect((await said('4 mm hook', knitting, { stitch: 'sc' } as never)).materials).toContain(hook);
-    expect((await said('4 mm hook', knitting, { label: 'Crochet edging' } as never)).materials).toContain(
+    expect((await linesOf('4 mm hook', knitting, { stitch: 'sc' } as never)).materials).toContain(hook);
+    expect((await linesOf('4 mm hook', knitting, { label: 'Crochet edging' } as never)).materials).toContain(
       '4 mm hook, for Crochet edging, or the size that gives the gauge.',
     );
   });
 
   it('are what the swatch says everywhere else', async () => {
-    expect((await said('6.5 mm hook, flat', usualSettings)).materials).toContain(
+    expect((await linesOf('6.5 mm hook, flat', usualSettings)).materials).toContain(
       '6.5 mm hook, flat, for Fabric, or the size that gives the gauge.',
     );
-    expect((await said('4 mm needles', knitting)).materials).toContain(
+    expect((await linesOf('4 mm needles', knitting)).materials).toContain(
       '4 mm needles, for Fabric, or the size that gives the gauge.',
     );
   });

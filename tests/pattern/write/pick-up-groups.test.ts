@@ -9,8 +9,8 @@ test('sizes share a line only where none of them would read “in each of the ne
       inBlocks(pickUp({ rows: rows + 1, stitches: rows + 1 + more }).groups),
     ),
   ).flat();
-  for (const places of byShape(pairs.map(shapeOfBlocks))) {
-    const words = groupWords(places.map((place) => pairs[place]!));
+  for (const sizeIndices of byShape(pairs.map(shapeOfBlocks))) {
+    const words = groupWords(sizeIndices.map((sizeIndex) => pairs[sizeIndex]!));
     expect(words).not.toMatch(/in each of the next (?:[^a-z]*[ (])?1(?![0-9])/u);
   }
 });

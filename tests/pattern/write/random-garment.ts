@@ -155,8 +155,8 @@ export function randomGarment(g: GeneratorValue): RandomGarment | undefined {
   const startsOn = whole(0, 3) === 0 ? 'WS' : 'RS';
   const edge = whole(0, 2) === 0 ? edgeOf(g, sizes.length) : undefined;
   const plans: Piece[] = [];
-  for (const [place] of sizes.entries()) {
-    const start = edge ? edge.totals[place]! : whole(1, 160);
+  for (const [sizeIndex] of sizes.entries()) {
+    const start = edge ? edge.totals[sizeIndex]! : whole(1, 160);
     let plan: Piece = { name: '', worked, start, startsOn, stretches: [], ends };
     for (const kind of drawn) {
       const from = plan.stretches.length === 0 ? start : after(plan);
@@ -213,15 +213,15 @@ export function randomGarment(g: GeneratorValue): RandomGarment | undefined {
     sizes,
     sections: [{ id: 'all', label: '', cells }],
   };
-  const place = (size: string): number => sizes.findIndex(({ id }) => id === size);
+  const indexOf = (size: string): number => sizes.findIndex(({ id }) => id === size);
   return {
     plans,
     source: {
       notebook,
-      number: (size, cell, key) => (cell === 'edge' ? edge?.numbers[place(size)]!.get(key) : undefined),
+      number: (size, cell, key) => (cell === 'edge' ? edge?.numbers[indexOf(size)]!.get(key) : undefined),
       truth: () => undefined,
       errorAt: () => undefined,
-      plan: (size) => plans[place(size)]!,
+      plan: (size) => plans[indexOf(size)]!,
     },
   };
 }
@@ -251,9 +251,9 @@ function edgeOf(g: GeneratorValue, sizes: number) {
         for (const [field, number] of Object.entries(fields)) map.set(`e${at}.${field}`, number);
       };
       if (kind === 'rows') {
-        const told = { rows: whole(1, 90), pick: whole(1, 9), of: whole(1, 8) };
-        put(told);
-        return { kind, ...told };
+        const stated = { rows: whole(1, 90), pick: whole(1, 9), of: whole(1, 8) };
+        put(stated);
+        return { kind, ...stated };
       }
       if (kind === 'stitches') {
         const count = whole(1, 50);
@@ -261,9 +261,9 @@ function edgeOf(g: GeneratorValue, sizes: number) {
         return { kind, count };
       }
       if (kind === 'motifs') {
-        const told = { motifs: whole(1, 20), each: whole(1, 12) };
-        put(told);
-        return { kind, ...told };
+        const stated = { motifs: whole(1, 20), each: whole(1, 12) };
+        put(stated);
+        return { kind, ...stated };
       }
       put({ length: whole(1, 60), gauge: 1.4 });
       return { kind, length: map.get(`e${at}.length`)!, stitchesPerCm: 1.4 };

@@ -48,21 +48,21 @@ describe('a sentence in words of one’s own', () => {
         },
       ],
     };
-    const told = async (of: Notebook) => {
+    const inWords = async (of: Notebook) => {
       const source = await sourceOf(of);
       expect(prove(patternOf(source), source)).toEqual({ proven: true });
       return sentencesOf(patternOf(source)).filter(({ text }) => /\beven(?:ly)?\b/u.test(text));
     };
-    const evens = (of: Awaited<ReturnType<typeof told>>) =>
+    const evens = (of: Awaited<ReturnType<typeof inWords>>) =>
       of.slice(1).map(({ key: at, text }) => [at, text]);
-    expect(evens(await told(notebook))).toEqual([['piece scarf one to three', 'Work 11 more rows even.']]);
+    expect(evens(await inWords(notebook))).toEqual([['piece scarf one to three', 'Work 11 more rows even.']]);
     const own = { template: 'Work {rows} evenly.', terms: 'US' } as const;
-    expect(evens(await told({ ...notebook, wording: { 'piece scarf one to three': own } }))).toEqual([
+    expect(evens(await inWords({ ...notebook, wording: { 'piece scarf one to three': own } }))).toEqual([
       ['piece scarf one to three', 'Work 11 more rows evenly.'],
     ]);
     expect(
       evens(
-        await told({
+        await inWords({
           ...notebook,
           wording: { 'piece scarf two': { ...own, template: 'Work {rows} even.' } },
         }),

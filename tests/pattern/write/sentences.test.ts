@@ -12,11 +12,11 @@ import { linesOf, patternOf, prove, type PatternSource } from '../../../src/patt
 import { uncountedFabric } from './uncounted-fabric';
 
 const fabric = { stitches: 1.4, rows: 1.2 };
-type Told = Stretch extends infer S ? (S extends Stretch ? Omit<S, 'fabric'> : never) : never;
+type Seen = Stretch extends infer S ? (S extends Stretch ? Omit<S, 'fabric'> : never) : never;
 
 /** The lines of a piece with these stretches, a list for each size. */
 function lines(
-  sizes: readonly (readonly Told[])[],
+  sizes: readonly (readonly Seen[])[],
   o: {
     start?: readonly number[];
     worked?: 'flat' | 'round';
@@ -26,10 +26,10 @@ function lines(
     labels?: readonly string[];
   } = {},
 ): string[] {
-  const plans = sizes.map((stretches, place): Piece => ({
+  const plans = sizes.map((stretches, sizeIndex): Piece => ({
     name: '',
     worked: o.worked ?? 'flat',
-    start: o.start?.[place] ?? 40,
+    start: o.start?.[sizeIndex] ?? 40,
     stretches: stretches.map((stretch) => ({ ...stretch, fabric }) as Stretch),
     ends: 'bound off',
   }));
@@ -79,7 +79,7 @@ function lines(
   return document.parts.flatMap(linesOf).map(({ text }) => text);
 }
 
-const taper = (to: number, over: number, more: Partial<Told & { kind: 'taper' }> = {}): Told => ({
+const taper = (to: number, over: number, more: Partial<Seen & { kind: 'taper' }> = {}): Seen => ({
   kind: 'taper',
   to,
   over,
@@ -141,7 +141,7 @@ describe('every kind of stretch in the trade’s words', () => {
   });
 
   it('spacing across a row is a phrase with a repeat', () => {
-    const even: Told = { kind: 'even', rows: 2 };
+    const even: Seen = { kind: 'even', rows: 2 };
     expect(lines([[even, { kind: 'evenly', to: 36, ends: 'whole' }]], { start: [41] })[2]).toBe(
       'Next row (RS): (k5, k2tog) twice, k6, k2tog, (k5, k2tog) twice, k5 [36 sts].',
     );
@@ -158,7 +158,7 @@ describe('every kind of stretch in the trade’s words', () => {
   });
 
   it('in crochet an increase works two in one, and in knitting it makes one', () => {
-    const across: Told = { kind: 'evenly', to: 44, ends: 'half' };
+    const across: Seen = { kind: 'evenly', to: 44, ends: 'half' };
     expect(lines([[across]], { worked: 'round' })[1]).toBe(
       'Next round: *k10, m1; rep from * around [44 sts].',
     );
@@ -168,14 +168,14 @@ describe('every kind of stretch in the trade’s words', () => {
   });
 
   it('stockinette is purled on the wrong side', () => {
-    const across: Told = { kind: 'evenly', to: 20 };
+    const across: Seen = { kind: 'evenly', to: 20 };
     expect(lines([[{ kind: 'even', rows: 1 }, across]], { stitch: 'stockinette' })[2]).toBe(
       'Next row (WS): *p2tog; rep from * to end [20 sts].',
     );
   });
 
   it('a fabric of double crochet begins three chains on, and is a treble in the UK', () => {
-    const rows: readonly Told[] = [{ kind: 'even', rows: 3 }];
+    const rows: readonly Seen[] = [{ kind: 'even', rows: 3 }];
     expect(lines([rows], { stitch: 'dc', settings: { craft: 'crochet' } }).slice(0, 3)).toEqual([
       'Ch 42.',
       'Row 1 (RS): dc in the 4th ch from hook (the skipped ch count as 1 dc) and in each ch across [40 sts].',
@@ -197,7 +197,7 @@ describe('every kind of stretch in the trade’s words', () => {
   });
 
   it('stitches are left and added in the words of the craft', () => {
-    const ends = (kind: 'leave' | 'add'): Told[] => [
+    const ends = (kind: 'leave' | 'add'): Seen[] => [
       { kind, atStart: 8, atEnd: 8 },
       { kind: 'even', rows: 1 },
     ];
@@ -212,8 +212,8 @@ describe('every kind of stretch in the trade’s words', () => {
     );
   });
 
-  const leaveAtStart: Told = { kind: 'leave', atStart: 4, atEnd: 0 };
-  const even = (rows: number): Told => ({ kind: 'even', rows });
+  const leaveAtStart: Seen = { kind: 'leave', atStart: 4, atEnd: 0 };
+  const even = (rows: number): Seen => ({ kind: 'even', rows });
 
   it('an armhole is bound off at the start of the next 2 rows, once at each edge', () => {
     const armholes = [even(2), leaveAtStart, even(1), leaveAtStart, even(1), even(6)];
@@ -290,7 +290,7 @@ describe('every kind of stretch in the trade’s words', () => {
   });
 
   it('under headings of their own they stay apart, and under one they are told as one', () => {
-    const even: Told = { kind: 'even', rows: 4 };
+    const even: Seen = { kind: 'even', rows: 4 };
     expect(lines([[even, even]], { label: 'Rib' })[1]).toBe('Work 8 rows even.');
     expect(lines([[even, even]], { labels: ['Rib', 'Body'] }).slice(1, 3)).toEqual([
       'Work 4 rows even.',

@@ -16,7 +16,7 @@ export async function sourceOf(notebook: Notebook): Promise<PatternSource> {
     plan: (size, cell) => {
       const text = results.text(size, cell, 'piece');
       if (text !== undefined) return readPiece(text);
-      return { trouble: results.error(size, cell, 'piece')?.message ?? 'It is not worked out yet.' };
+      return { problem: results.error(size, cell, 'piece')?.message ?? 'It is not worked out yet.' };
     },
   };
 }

@@ -2,7 +2,7 @@ import { workPiece } from '../../../src/craft';
 import { allCells, type PieceCell } from '../../../src/notebook';
 import { joinsOf } from '../../../src/notebook/joins';
 import { withMeasurements } from '../../../src/features/pattern/with-measurements';
-import { layOf, type SchematicSpec } from '../../../src/pictures/schematic';
+import { layoutOf, type SchematicSpec } from '../../../src/pictures/schematic';
 import type { PatternDocument, PatternSource } from '../../../src/pattern';
 
 /** A pattern as it leaves the page: with the tables of its schematic. */
@@ -10,7 +10,7 @@ export function withSchematic(document: PatternDocument, source: PatternSource):
   const { notebook } = source;
   const written = new Set(document.parts.map(({ cell }) => cell));
   const joins = joinsOf(notebook);
-  const lay = layOf(notebook, joins);
+  const layout = layoutOf(notebook, joins);
   const pieces = allCells(notebook).filter(
     (cell): cell is PieceCell => cell.kind === 'piece' && written.has(cell.id),
   );
@@ -21,10 +21,10 @@ export function withSchematic(document: PatternDocument, source: PatternSource):
       id: piece.id,
       name: piece.label,
       worked: piece.worked,
-      ...lay.get(piece.id),
+      ...layout.get(piece.id),
       sizes: document.sizes.map(({ id, label }) => {
         const plan = source.plan(id, piece.id);
-        if ('trouble' in plan) return { id, label, rows: null, trouble: plan.trouble };
+        if ('problem' in plan) return { id, label, rows: null, problem: plan.problem };
         const stretches = plan.stretches.map((stretch, at) => ({
           ...stretch,
           label: piece.stretches[at]?.label ?? '',

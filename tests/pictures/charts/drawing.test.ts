@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { workPiece } from '../../../src/craft';
-import { drawingOf, layOut, plottedOf } from '../../../src/pictures/charts/drawing';
+import { drawingOf, arrange, plottedOf } from '../../../src/pictures/charts/drawing';
 import { rowsOf, sizeOf, sleeve, specOf } from './pieces';
 
 const plan = sleeve(70, 40, 90);
@@ -29,7 +29,7 @@ describe('what is drawn', () => {
   test('nothing at all, where no size can be worked, on blank paper', () => {
     const drawing = drawingOf(specOf([sizeOf('m', null, 'The cuff is missing.')]));
     expect(drawing.lines).toEqual([]);
-    const laid = layOut(drawing, 320, 240, 12);
+    const laid = arrange(drawing, 320, 240, 12);
     expect([laid.left, laid.bottom, laid.top, laid.right]).toEqual([[], [], [], []]);
     expect(plottedOf(drawing, laid)).toEqual({ lines: [], toScale: true, stretched: 1, ruledFor: null });
   });
@@ -44,7 +44,7 @@ describe('what is drawn', () => {
 
 describe('what stands along the sides', () => {
   const laid = (width: number, more: Parameters<typeof specOf>[1]) =>
-    layOut(drawingOf(specOf([m], more)), width, 400, 12);
+    arrange(drawingOf(specOf([m], more)), width, 400, 12);
 
   test('lengths at the foot and the left, rounds above and stitches at the right, for a plot of widths', () => {
     const { captions, right, top } = laid(640, { which: 'width' });
@@ -72,7 +72,7 @@ describe('what stands along the sides', () => {
 
   test('says for which size the rounds are counted where they are not equally far along in all', () => {
     const both = (a: typeof m, b: typeof m) =>
-      layOut(drawingOf(specOf([a, b], { which: 'width', highlighted: b.id })), 640, 400, 12).captions.top;
+      arrange(drawingOf(specOf([a, b], { which: 'width', highlighted: b.id })), 640, 400, 12).captions.top;
     expect(both(m, l)).toBe('rounds, size L');
     const other = sizeOf('l', workPiece(sleeve(76, 46, 90)));
     expect(both(m, other)).toBe('rounds');
@@ -81,7 +81,7 @@ describe('what stands along the sides', () => {
   test('says that and how a plot is not to scale', () => {
     const band = [80, 160].map((count) => sizeOf(`s${count}`, rowsOf(Array<number>(8).fill(count))));
     const drawing = drawingOf(specOf(band, { which: 'width' }));
-    const { frame, captions } = layOut(drawing, 640, 400, 12);
+    const { frame, captions } = arrange(drawing, 640, 400, 12);
     expect(frame.stretched).toBeGreaterThan(1);
     expect(captions.bottom).toBe(`cm along; rows drawn ${frame.stretched} times as high`);
   });
@@ -89,6 +89,6 @@ describe('what stands along the sides', () => {
   test('a piece of one row has a line, and its row marked', () => {
     const drawing = drawingOf(specOf([sizeOf('m', rowsOf([20]))], { which: 'taper' }));
     expect(drawing.lines.map(({ points }) => points.length)).toEqual([2]);
-    expect(layOut(drawing, 320, 240, 12).top).toEqual([{ value: 0.5, label: '1' }]);
+    expect(arrange(drawing, 320, 240, 12).top).toEqual([{ value: 0.5, label: '1' }]);
   });
 });

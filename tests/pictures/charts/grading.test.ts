@@ -70,7 +70,7 @@ describe('a grading', () => {
 
   test('a size without a value is missing, and says why', () => {
     const cuff = graded('Cuff', 'finished', [20, null, 24], {
-      troubles: [undefined, 'The rib has no gauge yet.', undefined],
+      problems: [undefined, 'The rib has no gauge yet.', undefined],
     });
     expect(gradingInWords(spec(cuff))).toEqual(['Cuff is missing in M: The rib has no gauge yet.']);
   });

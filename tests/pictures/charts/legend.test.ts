@@ -12,11 +12,11 @@ test('every size is in the legend with the style of its place, drawn or not', ()
     ['m', 'M', true],
     ['l', 'L', false],
   ]);
-  legend.forEach((entry, place) => expect(entry).toMatchObject(sizeStyle(place, 'dark')));
+  legend.forEach((entry, sizeIndex) => expect(entry).toMatchObject(sizeStyle(sizeIndex, 'dark')));
 });
 
 test('a size that is not drawn says why, and one that is says nothing', () => {
-  expect(legendFor(sizes, 'light', null).map(({ trouble }) => trouble)).toEqual([
+  expect(legendFor(sizes, 'light', null).map(({ problem }) => problem)).toEqual([
     'The cuff is missing.',
     null,
     'This size has no rows yet.',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { layoutWidth, legendPlaces } from '../../../src/pictures/charts/on-paper';
+import { layoutWidth, legendPositions } from '../../../src/pictures/charts/on-paper';
 import { wrapped } from '../../../src/pictures/charts/wrapped';
 
 const byLetters = (text: string): number => text.length;
@@ -13,11 +13,11 @@ test('a title is broken between words, and a word wider than the paper anywhere,
 
 test('a legend that is too long for one row goes on in the next, and stays on the paper', () => {
   const entry = (label: string) => ({ label, colour: '#000', dash: [] });
-  const places = legendPlaces(
+  const entries = legendPositions(
     Array.from({ length: 12 }, (_, i) => entry(`Size ${i}`)),
     (text) => text.length * 6,
   );
-  expect(new Set(places.map(({ y }) => y)).size).toBe(2);
-  for (const { x, entry } of places)
+  expect(new Set(entries.map(({ y }) => y)).size).toBe(2);
+  for (const { x, entry } of entries)
     expect(x + 34 + 6 + entry.label.length * 6).toBeLessThanOrEqual(layoutWidth - 16);
 });

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { workPiece } from '../../../src/craft';
-import { inOrder, offsByRow, orderOf, ordersBeside } from '../../../src/pictures/charts/orders';
+import { inOrder, offsByRow, orderOf, otherOrders } from '../../../src/pictures/charts/orders';
 import { offsGraph, offsTable } from '../../../src/pictures/charts/graph-spec';
 import { sleeve, specOf } from './pieces';
 
@@ -50,12 +50,12 @@ describe('the orders of a taper', () => {
 
   test('beside a piece are the two it is not worked in, each with the plan’s own rows in every size', () => {
     const sizes = [size('m', sleeve(70, 40, 92)), size('l', sleeve(76, 42, 93))];
-    const beside = ordersBeside([...sizes, { id: 'x', label: 'X', rows: null, trouble: 'Missing.' }]);
-    expect(beside.map(({ id, label }) => [id, label])).toEqual([
+    const others = otherOrders([...sizes, { id: 'x', label: 'X', rows: null, problem: 'Missing.' }]);
+    expect(others.map(({ id, label }) => [id, label])).toEqual([
       ['shortFirst', 'shorter intervals first'],
       ['spread', 'intervals spread evenly'],
     ]);
-    expect(beside[1]!.sizes.map(({ rows }) => rows?.length ?? null)).toEqual([103, 104, null]);
+    expect(others[1]!.sizes.map(({ rows }) => rows?.length ?? null)).toEqual([103, 104, null]);
     expect(orderOf(inOrder(sleeve(70, 40, 90), 'spread'))).toBe('spread');
   });
 
@@ -65,9 +65,9 @@ describe('the orders of a taper', () => {
     if (taper?.kind !== 'taper') throw new Error('The sleeve begins with a taper.');
     const plan = { ...twice, stretches: [taper, { ...taper, to: 30, order: 'spread' as const }] };
     expect(orderOf(plan)).toBeNull();
-    expect(ordersBeside([size('m', plan)])).toHaveLength(3);
+    expect(otherOrders([size('m', plan)])).toHaveLength(3);
     const even = { ...twice, stretches: twice.stretches.slice(2) };
-    expect(ordersBeside([size('m', even)])).toEqual([]);
+    expect(otherOrders([size('m', even)])).toEqual([]);
   });
 
   test('spread stays nearest to the straight line: half a step and half a row at most', () => {
@@ -84,7 +84,7 @@ describe('the orders of a taper', () => {
 
 test('the graph of how far the orders are off has a line for each, and the table the same numbers', () => {
   const sizes = [size('m', sleeve(70, 40, 92))];
-  const spec = specOf(sizes, { which: 'taper', highlighted: 'm', overlays: ordersBeside(sizes) });
+  const spec = specOf(sizes, { which: 'taper', highlighted: 'm', overlays: otherOrders(sizes) });
   const graph = offsGraph(spec)!;
   expect(graph.lines.map(({ label, letter }) => [label, letter])).toEqual([
     ['shorter intervals first', 'A'],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { workPiece } from '../../../src/craft';
-import { drawingOf, layOut, plottedOf } from '../../../src/pictures/charts/drawing';
+import { drawingOf, arrange, plottedOf } from '../../../src/pictures/charts/drawing';
 import { heightFor } from '../../../src/pictures/charts/frame';
 import { overlaysIn } from '../../../src/pictures/charts/legend';
 import { tableFor } from '../../../src/pictures/charts/table';
@@ -29,7 +29,7 @@ const whatIf = (id: string, count: number): Overlay => ({
 
 function lines(more: Parameters<typeof specOf>[1]) {
   const drawing = drawingOf(specOf([m, l], more));
-  return plottedOf(drawing, layOut(drawing, 600, 400, 12)).lines.map(({ id, kind, overlay, points }) => ({
+  return plottedOf(drawing, arrange(drawing, 600, 400, 12)).lines.map(({ id, kind, overlay, points }) => ({
     line: [id, kind, ...(overlay ? [overlay] : [])].join(' '),
     counts: [...new Set(points.map(({ y }) => y))],
   }));
@@ -91,7 +91,7 @@ describe('what lies over a plot', () => {
   test('stays on the paper, and leaves the plot as high as it was', () => {
     const spec = specOf([m], { which: 'width', overlays: [whatIf('a', 90)] });
     const drawing = drawingOf(spec);
-    const { frame } = layOut(drawing, 600, 400, 12);
+    const { frame } = arrange(drawing, 600, 400, 12);
     expect(frame.y[1]).toBeGreaterThan(90 / 1.4);
     expect(heightFor(spec, 600)).toBe(heightFor({ ...spec, overlays: [] }, 600));
   });

@@ -4,7 +4,7 @@ import { themes } from '../../../src/pictures/charts/theme';
 import { contrast, dichromats, difference, linear, seenBy } from './colour-vision';
 
 const visions = [['full colour vision', null] as const, ...Object.entries(dichromats)];
-const places = Array.from({ length: distinctSizes }, (_, place) => place);
+const indices = Array.from({ length: distinctSizes }, (_, sizeIndex) => sizeIndex);
 
 describe('the measure itself', () => {
   test('black on white has a contrast of 21, and #767676 on white the 4.54 that WCAG gives for it (from memory)', () => {
@@ -27,7 +27,7 @@ describe('the measure itself', () => {
 });
 
 describe.each(['light', 'dark'] as const)('the size colours on %s paper', (theme) => {
-  const colours = places.map((place) => sizeStyle(place, theme).colour);
+  const colours = indices.map((sizeIndex) => sizeStyle(sizeIndex, theme).colour);
 
   test('there are twelve', () => expect(new Set(colours).size).toBe(12));
 
@@ -54,14 +54,14 @@ describe.each(['light', 'dark'] as const)('the size colours on %s paper', (theme
 });
 
 test('a size is told apart without colour too: no two share a line style, and no two a mark', () => {
-  const styles = places.map((place) => sizeStyle(place, 'light'));
+  const styles = indices.map((sizeIndex) => sizeStyle(sizeIndex, 'light'));
   expect(new Set(styles.map(({ dash }) => dash.join(' '))).size).toBe(12);
   expect(new Set(styles.map(({ mark, filled }) => `${mark} ${filled}`)).size).toBe(12);
 });
 
 test('line and mark of a size are the same in light and dark', () => {
-  for (const place of places) {
-    const [light, dark] = [sizeStyle(place, 'light'), sizeStyle(place, 'dark')];
+  for (const sizeIndex of indices) {
+    const [light, dark] = [sizeStyle(sizeIndex, 'light'), sizeStyle(sizeIndex, 'dark')];
     expect({ ...dark, colour: light.colour }).toEqual(light);
   }
 });

@@ -31,8 +31,8 @@ export function rowsOf(counts: number[], start = counts[0]!): Row[] {
   });
 }
 
-export function sizeOf(id: string, rows: Row[] | null, trouble?: string): WorkedSize {
-  return { id, label: id.toUpperCase(), rows, trouble };
+export function sizeOf(id: string, rows: Row[] | null, problem?: string): WorkedSize {
+  return { id, label: id.toUpperCase(), rows, problem };
 }
 
 export function specOf(sizes: WorkedSize[], more: Partial<PlotSpec> = {}): PlotSpec {

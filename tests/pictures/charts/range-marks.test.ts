@@ -10,16 +10,19 @@ describe('the marks along a range', () => {
   it('stand on the line: on the level of a stair, and on the slope of a line', () => {
     const stair = { steps, values: steps.map((ease) => 8 * Math.round(ease / 8) + 3), stairs: true };
     const slope = { steps, values: steps.map((ease) => 3 * ease - 1), stairs: false };
-    for (let place = 0; place < distinctSizes; place++) {
-      for (const { value } of rangeMarks(stair, place, ends, stepAt)) expect(stair.values).toContain(value);
-      for (const { x, value } of rangeMarks(slope, place, ends, stepAt))
+    for (let sizeIndex = 0; sizeIndex < distinctSizes; sizeIndex++) {
+      for (const { value } of rangeMarks(stair, sizeIndex, ends, stepAt))
+        expect(stair.values).toContain(value);
+      for (const { x, value } of rangeMarks(slope, sizeIndex, ends, stepAt))
         expect(value).toBeCloseTo(3 * stepAt(x) - 1, 9);
     }
   });
 
   it('tell twelve sizes apart whose counts are the same: no two stand in one place', () => {
     const same = { steps, values: steps.map(() => 83), stairs: true };
-    const all = Array.from({ length: distinctSizes }, (_, place) => rangeMarks(same, place, ends, stepAt));
+    const all = Array.from({ length: distinctSizes }, (_, sizeIndex) =>
+      rangeMarks(same, sizeIndex, ends, stepAt),
+    );
     expect(all.every((marks) => marks.length >= 2)).toBe(true);
     const along = all.flatMap((marks) => marks.map(({ x }) => x)).toSorted((a, b) => a - b);
     // A mark is eight px wide as it is drawn.

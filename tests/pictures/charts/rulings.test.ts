@@ -39,7 +39,7 @@ function ruled(stretches: [Fabric, number][], px: number, which: Which = 'width'
 const upright = (lines: Ruling[]) => lines.filter(({ x1, x2 }) => x1 === x2);
 const level = (lines: Ruling[], x = 11) =>
   lines.filter(({ x1, x2, y1, y2 }) => y1 === y2 && x1 <= x && x <= x2);
-const gap = (places: number[]) => Math.abs(places[1]! - places[0]!);
+const gap = (indices: number[]) => Math.abs(indices[1]! - indices[0]!);
 
 describe('the ruling of the paper', () => {
   test('a cell is a stitch wide and a row high: at 1.4 stitches and 2 rows to the cm, 20 px to the cm, 14.3 by 10 px', () => {
@@ -84,8 +84,8 @@ describe('the ruling of the paper', () => {
 
   test('stands at the rows themselves where they differ in height', () => {
     const lines = ruled([[{ stitches: 1, rows: 1, heights: [0.5, 1.5] }, 4]], 20);
-    const places = upright(lines).slice(0, 4);
-    expect(places.map(({ x1 }) => (x1 - 10) / 20)).toEqual([0.5, 2, 2.5, 4]);
+    const rulings = upright(lines).slice(0, 4);
+    expect(rulings.map(({ x1 }) => (x1 - 10) / 20)).toEqual([0.5, 2, 2.5, 4]);
   });
 });
 
@@ -121,11 +121,11 @@ describe('a piece of several fabrics', () => {
       10,
       'stitches',
     );
-    const places = upright(byStitches)
+    const indices = upright(byStitches)
       .filter(({ weight }) => weight !== 'change')
       .map(({ x1 }) => x1);
-    expect(gap(places)).toBeCloseTo(8, 9);
-    expect(gap(places.slice(-2))).toBeCloseTo(7, 9);
+    expect(gap(indices)).toBeCloseTo(8, 9);
+    expect(gap(indices.slice(-2))).toBeCloseTo(7, 9);
     expect(gap(level(byStitches).map(({ y1 }) => y1))).toBeCloseTo(10, 9);
   });
 
@@ -161,9 +161,9 @@ test('100 000 rows, 500 m, on 800 px: lines still stand 4 px apart or more', () 
     stretches: [{ kind: 'even', fabric: moss, rows: 100_000 }],
   });
   const wide: Area = { ...area(20), x: [0, 50_000], xAt: (along) => 10 + along * (800 / 50_000) };
-  const places = upright(rulings({ rows, edges: edgesOf(rows, 'width') }, 'width', wide, false)).map(
+  const indices = upright(rulings({ rows, edges: edgesOf(rows, 'width') }, 'width', wide, false)).map(
     ({ x1 }) => x1,
   );
-  expect(places).toHaveLength(200);
-  expect(gap(places)).toBeCloseTo(4, 9);
+  expect(indices).toHaveLength(200);
+  expect(gap(indices)).toBeCloseTo(4, 9);
 });

@@ -105,7 +105,7 @@ describe('the sizes a plot draws', () => {
 
   test('a size that cannot be worked does not keep the others from being drawn, nor change their colours', () => {
     const drawn = drawnSizes(specOf([broken, m, l]));
-    expect(drawn.map(({ id, place }) => [id, place])).toEqual([
+    expect(drawn.map(({ id, sizeIndex }) => [id, sizeIndex])).toEqual([
       ['m', 1],
       ['l', 2],
     ]);

@@ -19,26 +19,26 @@ const taper = (to: number, over: number, perRow: number): Stretch => ({
   before: 0,
   after: 0,
 });
-const said = (plan: Piece): string[] => {
+const textOf = (plan: Piece): string[] => {
   const rows = workPiece(plan);
   return rows.map((_, i) => workedOn({ rows, plan }, i));
 };
 
 test('a taper takes half of its stitches at each end, all of them in the round', () => {
-  expect(said(piece('flat', 20, taper(16, 4, 2)))).toEqual([
+  expect(textOf(piece('flat', 20, taper(16, 4, 2)))).toEqual([
     'plain',
     'decrease 1 at each end',
     'plain',
     'decrease 1 at each end',
   ]);
-  expect(said(piece('round', 16, taper(20, 2, 4)))).toEqual(['plain', 'increase 4 in the round']);
-  expect(said(piece('flat', 20, taper(19, 2, 1)))).toEqual(['plain', 'decrease 1 at one end']);
-  expect(said(piece('flat', 20, taper(17, 2, 3)))).toEqual(['plain', 'decrease 3']);
+  expect(textOf(piece('round', 16, taper(20, 2, 4)))).toEqual(['plain', 'increase 4 in the round']);
+  expect(textOf(piece('flat', 20, taper(19, 2, 1)))).toEqual(['plain', 'decrease 1 at one end']);
+  expect(textOf(piece('flat', 20, taper(17, 2, 3)))).toEqual(['plain', 'decrease 3']);
 });
 
 test('stitches left and added belong to the row after them, beside what is worked on that row', () => {
   expect(
-    said(
+    textOf(
       piece(
         'flat',
         40,
@@ -59,13 +59,13 @@ test('stitches left and added belong to the row after them, beside what is worke
 
 test('a leave that a taper follows does not hide the first shaping row', () => {
   expect(
-    said(piece('flat', 40, { kind: 'leave', fabric: moss, atStart: 5, atEnd: 5 }, taper(26, 2, 2))),
+    textOf(piece('flat', 40, { kind: 'leave', fabric: moss, atStart: 5, atEnd: 5 }, taper(26, 2, 2))),
   ).toEqual(['leave 5 at the start and 5 at the end; decrease 1 at each end', 'decrease 1 at each end']);
 });
 
 test('a gathering of 100 to 40 in three rounds is 3, 2 and 1 plain between', () => {
   expect(
-    said(
+    textOf(
       piece(
         'round',
         90,
@@ -82,7 +82,7 @@ test('a gathering of 100 to 40 in three rounds is 3, 2 and 1 plain between', () 
 
 test('a row shaped evenly, and rows counted one by one', () => {
   expect(
-    said(
+    textOf(
       piece(
         'flat',
         40,

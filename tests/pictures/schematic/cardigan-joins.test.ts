@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { joinsOf } from '../../../src/notebook/joins';
-import { joinsInWords, layOf } from '../../../src/pictures/schematic';
+import { joinsInWords, layoutOf } from '../../../src/pictures/schematic';
 import { cardigan } from '../../../src/starters/cardigan';
 import { specOf } from './spec-of';
 
@@ -40,7 +40,7 @@ test('each join of the cardigan names all the pieces that meet in it, and each e
 });
 
 test('what is worked up from a hem or a cuff stands on it, and what is picked up at an edge hangs', () => {
-  const lay = layOf(cardigan(), joinsOf(cardigan()));
-  const hangs = [...lay].filter(([, one]) => one.hangs).map(([id]) => id);
+  const layout = layoutOf(cardigan(), joinsOf(cardigan()));
+  const hangs = [...layout].filter(([, one]) => one.hangs).map(([id]) => id);
   expect(hangs).toEqual(['neckband', 'button-band', 'buttonhole-band']);
 });

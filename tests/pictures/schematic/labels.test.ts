@@ -92,7 +92,7 @@ describe('a drawing', () => {
                 try {
                   return { ...one, rows: workPiece(plan), plan };
                 } catch (error) {
-                  return { ...one, rows: null, trouble: (error as Error).message };
+                  return { ...one, rows: null, problem: (error as Error).message };
                 }
               }),
             })),

@@ -1,7 +1,7 @@
 import { allCells, type Notebook, type PieceCell } from '../../../src/notebook';
 import { workPiece } from '../../../src/craft';
 import { joinsOf } from '../../../src/notebook/joins';
-import { layOf, type SchematicSpec } from '../../../src/pictures/schematic';
+import { layoutOf, type SchematicSpec } from '../../../src/pictures/schematic';
 import { readPiece } from '../../../src/formulas/piece-text';
 import { Worked } from '../../engine/worked';
 
@@ -9,7 +9,7 @@ import { Worked } from '../../engine/worked';
 export async function specOf(notebook: Notebook, more: Partial<SchematicSpec> = {}): Promise<SchematicSpec> {
   const sheet = await new Worked().show(notebook);
   const joins = joinsOf(notebook);
-  const lay = layOf(notebook, joins);
+  const layout = layoutOf(notebook, joins);
   const pieces = allCells(notebook).filter((cell): cell is PieceCell => cell.kind === 'piece');
   return {
     title: notebook.title,
@@ -17,11 +17,11 @@ export async function specOf(notebook: Notebook, more: Partial<SchematicSpec> = 
       id: piece.id,
       name: piece.label,
       worked: piece.worked,
-      ...lay.get(piece.id),
+      ...layout.get(piece.id),
       sizes: notebook.sizes.map(({ id, label }) => {
         const text = sheet.results.text(id, piece.id, 'piece');
         if (text === undefined)
-          return { id, label, rows: null, trouble: sheet.trouble(piece.id, 'piece', id) };
+          return { id, label, rows: null, problem: sheet.errorIn(piece.id, 'piece', id) };
         const plan = readPiece(text);
         const stretches = plan.stretches.map((stretch, at) => ({
           ...stretch,

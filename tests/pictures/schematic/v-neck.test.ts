@@ -54,7 +54,9 @@ describe('the measurements of the V-neck', () => {
       const lengths = measuresOf(pieceOf(id)).filter(({ of }) => of === 'length');
       if (lengths.length < 2) continue;
       spec.sizes.forEach((_size, at) => {
-        const parts = lengths.filter(({ at: places }) => places[at]?.on === 'side' && places[at].tier === 0);
+        const parts = lengths.filter(
+          ({ at: positions }) => positions[at]?.on === 'side' && positions[at].tier === 0,
+        );
         const sum = parts.reduce((total, { values }) => total + values[at]!, 0);
         expect(sum).toBeCloseTo(lengths.at(-1)!.values[at]!, 9);
       });
@@ -106,13 +108,13 @@ describe('the measurements of the V-neck', () => {
 });
 
 describe('the joins', () => {
-  const told = (of: SchematicSpec) =>
+  const inWords = (of: SchematicSpec) =>
     joinsInWords(of).map(({ letter, label, words }) =>
       `${letter} ${label}: ${words}`.replace(/[\u2068\u2069]/g, ''),
     );
 
   it('of the V-neck are those its checks and its pick-up tell of', () => {
-    expect(told(spec)).toEqual([
+    expect(inWords(spec)).toEqual([
       'a Band: Front, row ends – Front, row ends of Neck to shoulder – Back, last row – Band, worked, first row',
       'b Side seams: Back, row ends of Hem to underarm – Front, row ends of Hem to underarm',
       'c Shoulders: Back, last row – Front, last row',
@@ -120,13 +122,13 @@ describe('the joins', () => {
   });
 
   it('of a sleeve are the row ends and the stitches it is picked up from', async () => {
-    expect(told(await specOf(underarm()))[0]).toBe(
+    expect(inWords(await specOf(underarm()))[0]).toBe(
       'a Sleeve: Back, row ends of Underarm to shoulder – Front, row ends of Underarm to shoulder – Back, stitches of Underarms – Front, stitches of Underarm – Sleeve, first round',
     );
   });
 
   it('of a border picked up from motifs are the first rows it goes along', async () => {
-    expect(told(await specOf(motifBorder()))).toEqual([
+    expect(inWords(await specOf(motifBorder()))).toEqual([
       'a Border: Shawl, first row – Border, worked, first row',
     ]);
   });
@@ -175,7 +177,7 @@ describe('the drawings as SVG', () => {
         ...piece,
         sizes: piece.sizes.map((size) =>
           size.id === 'xl' && piece.id === 'back'
-            ? { ...size, rows: null, plan: undefined, trouble: 'The back is too short.' }
+            ? { ...size, rows: null, plan: undefined, problem: 'The back is too short.' }
             : size,
         ),
       })),

@@ -18,11 +18,11 @@ export class Before {
   constructor(workspace: Workspace) {
     this.#workspace = workspace;
     $effect(() => {
-      if (!workspace.calculation.busy && workspace.calculation.worked) untrack(() => this.#look());
+      if (!workspace.calculation.busy && workspace.calculation.worked) untrack(() => this.#refresh());
     });
   }
 
-  #look(): void {
+  #refresh(): void {
     const { notebook } = this.#workspace;
     if (notebook === this.#of) return;
     const same = this.#of !== null && shareCells(this.#of, notebook);
@@ -39,7 +39,7 @@ export class Before {
     this.#of = notebook;
   }
 
-  putAside(): void {
+  dismiss(): void {
     this.#past = new Map();
   }
 

@@ -49,7 +49,7 @@ export function printedGauge(
   const over4 = perCm * fourInches;
   const half = Math.round(over4 * 2) / 2;
   if (overInches || half === 0 || Math.abs(over4 - half) < 1e-9)
-    return { text: writeGauge(perCm, gaugeOver, { decimal, places: 2 }), isRounded: false };
+    return { text: writeGauge(perCm, gaugeOver, { decimal, decimals: 2 }), isRounded: false };
   return { text: writeGauge(half / fourInches, gaugeOver, { decimal }), isRounded: true };
 }
 
@@ -75,7 +75,7 @@ export function gaugePart(source: PatternSource, found: Gathered, sentences: Sen
       printedGauge(sts, settings, countedOver4In(source, size, swatch, 'sts')),
       printedGauge(rows, settings, countedOver4In(source, size, swatch, 'rows')),
     ] as const;
-    const over10 = (perCm: number): string => writeGauge(perCm, '10 cm', { ...settings, places: 2 });
+    const over10 = (perCm: number): string => writeGauge(perCm, '10 cm', { ...settings, decimals: 2 });
     const exactly =
       stitches.isRounded || down.isRounded
         ? `, exactly ${unit(over10(sts), 'st')} and ${unit(over10(rows), 'row')} to 10 cm`

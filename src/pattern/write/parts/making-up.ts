@@ -45,7 +45,8 @@ function heldLines(source: PatternSource, { pieces, sizes }: Gathered, sentences
     const start = startOf(source, piece);
     if (start.kind !== 'stitches' || !start.isSide || !start.held) return [];
     const counts = piece.sizes.map(
-      ({ plan }, place) => (source.number(sizes[place]!.id, start.piece, 'end') ?? 0) - 2 * plan.start,
+      ({ plan }, sizeIndex) =>
+        (source.number(sizes[sizeIndex]!.id, start.piece, 'end') ?? 0) - 2 * plan.start,
     );
     if (counts.some((count) => count <= 0)) return [];
     return [

@@ -34,9 +34,9 @@ export function measurementsPart(
       found.sizes.some(({ id }) => source.number(id, cell.id, 'made') !== undefined),
   );
   const eases = allCells(source.notebook).filter((cell): cell is EaseCell => cell.kind === 'ease');
-  const row = (label: string, of: (size: string, place: number) => number | undefined): string[] => [
+  const row = (label: string, of: (size: string, sizeIndex: number) => number | undefined): string[] => [
     label,
-    ...found.sizes.map(({ id }, place) => write(of(id, place))),
+    ...found.sizes.map(({ id }, sizeIndex) => write(of(id, sizeIndex))),
   ];
   const toFit = eases.map((cell) =>
     row(`To fit: ${uncapital(shown(bodyLabel(source, cell)))}`, (size) => wished(size, cell, 'body')),
@@ -62,13 +62,15 @@ export function measurementsPart(
         return of === 'start' ? rows?.[0]?.width : rows?.at(-1)?.width;
       };
       const across = round ? 'round' : 'width';
-      const start = row(`${label}, ${across} at the start`, (_size, place) => width(sizes[place], 'start'));
-      const end = row(`${label}, ${across} at the end`, (_size, place) => width(sizes[place], 'end'));
+      const start = row(`${label}, ${across} at the start`, (_size, sizeIndex) =>
+        width(sizes[sizeIndex], 'start'),
+      );
+      const end = row(`${label}, ${across} at the end`, (_size, sizeIndex) => width(sizes[sizeIndex], 'end'));
       const same = start.every((value, column) => column === 0 || value === end[column]);
       return [
         ...(same ? [[`${label}, ${across}`, ...start.slice(1)]] : [start, end]),
-        row(`${label}, length`, (_size, place) =>
-          sizes[place]?.rows.reduce((sum, one) => sum + one.height, 0),
+        row(`${label}, length`, (_size, sizeIndex) =>
+          sizes[sizeIndex]?.rows.reduce((sum, one) => sum + one.height, 0),
         ),
       ];
     }),

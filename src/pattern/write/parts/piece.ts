@@ -51,10 +51,10 @@ export function piecePart(
   if (opening) say(opening);
   const done = new Map<number, number>([[0, startLines(source, writer, piece, stretches)]]);
   let heading = '';
-  let toldTo = -1;
+  let shownTo = -1;
   stretches.forEach((stretch, at) => {
     // Its rows were told with the stitches that are left or added on them.
-    if (at < toldTo) return;
+    if (at < shownTo) return;
     if (stretch.sizes.every(({ counts }) => counts.length === 0) && !endsOnly(stretch)) return;
     say(stretch);
     const goesOn = stretch.label === '' || stretch.label === heading;
@@ -69,7 +69,7 @@ export function piecePart(
       if (!holes || !buttonholeLines(writer, own, holes)) stretchLines(writer, own);
     }
     if (ends && writer.blocks.length > before) {
-      toldTo = ends.last;
+      shownTo = ends.last;
       done.set(ends.last, 1);
     }
     // A stretch that its first row was all of has nothing more to say. Stretches under one label, such as the two

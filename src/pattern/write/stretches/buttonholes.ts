@@ -40,8 +40,8 @@ export function buttonholesOn(
   return holes.every((one) => one !== undefined) ? holes : undefined;
 }
 
-function holesOf(told: readonly (number | undefined)[]): HolesInRow | undefined {
-  const [length, ends, count, width] = told;
+function holesOf(stated: readonly (number | undefined)[]): HolesInRow | undefined {
+  const [length, ends, count, width] = stated;
   if (length === undefined || ends === undefined || count === undefined || width === undefined)
     return undefined;
   try {
@@ -72,19 +72,19 @@ export function buttonholeLines(
   const knitting = writer.craft === 'knitting';
   if (rows.some((many) => many < 1) || (knitting && widths.some((width) => width !== 2))) return false;
   const { basic } = wordsFor(writer.craft, stretch.swatch?.stitch);
-  const wordsOf = (places: readonly number[]): FabricWords => ({
-    ...wordsFor(writer.craft, stretch.swatch?.stitch, sideOf(stretch, places[0]!)),
+  const wordsOf = (sizeIndices: readonly number[]): FabricWords => ({
+    ...wordsFor(writer.craft, stretch.swatch?.stitch, sideOf(stretch, sizeIndices[0]!)),
     decrease: knitting
       ? 'yo, k2tog'
-      : `ch ${sizeList(at(widths, places))}, skip ${stitches(at(widths, places))}`,
+      : `ch ${sizeList(at(widths, sizeIndices))}, skip ${stitches(at(widths, sizeIndices))}`,
   });
   const plans = holes.map((one) => one && one.plan);
-  const all = plans.map((_plan, place) => place);
+  const all = plans.map((_plan, sizeIndex) => sizeIndex);
   const groups = byShape(plans.map((plan) => plan && shapeOf(plan, wordsOf(all))));
-  const next = writer.next(all.map((place) => sideOf(stretch, place) ?? null));
+  const next = writer.next(all.map((sizeIndex) => sideOf(stretch, sizeIndex) ?? null));
   const count = stitchCount(stretch.sizes.map(({ counts }) => counts[stretch.done]!));
-  const work = (places: readonly number[]): string =>
-    spacingPhrase(at(plans, places), wordsOf(places), writer.worked);
+  const work = (sizeIndices: readonly number[]): string =>
+    spacingPhrase(at(plans, sizeIndices), wordsOf(sizeIndices), writer.worked);
   const key = `${stretch.name} holes`;
   writer.byGroups(
     key,
@@ -108,8 +108,8 @@ export function buttonholeLines(
 }
 
 /** The side of the row of the holes: the sides of rows alternate from the first of the stretch. */
-function sideOf(stretch: StretchBySize, place: number): 'RS' | 'WS' | 'round' | undefined {
-  const side = stretch.sizes[place]?.side;
+function sideOf(stretch: StretchBySize, sizeIndex: number): 'RS' | 'WS' | 'round' | undefined {
+  const side = stretch.sizes[sizeIndex]?.side;
   if (side === undefined || side === 'round' || stretch.done % 2 === 0) return side;
   return side === 'RS' ? 'WS' : 'RS';
 }

@@ -22,8 +22,8 @@ export function countedLines(writer: PieceWriter, stretch: StretchBySize): void 
       continue;
     }
     shapedRow(writer, `${stretch.name} ${row + 1}`, stretch, {
-      rows: stretch.sizes.map(({ from, counts }, place): ShapedRow | null => {
-        const change = changes[place]![row];
+      rows: stretch.sizes.map(({ from, counts }, sizeIndex): ShapedRow | null => {
+        const change = changes[sizeIndex]![row];
         if (change === undefined) return null;
         if (change === 0) return { kind: 'even' };
         return changed(writer, row === 0 ? from : counts[row - 1]!, counts[row]!);

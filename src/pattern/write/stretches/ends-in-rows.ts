@@ -14,8 +14,8 @@ export interface EndsInRows {
  */
 export function endsInRows(stretches: readonly StretchBySize[], at: number): EndsInRows | undefined {
   const first = stretches[at]!;
-  const isEven = (place: number): boolean => {
-    const one = stretches[place];
+  const isEven = (sizeIndex: number): boolean => {
+    const one = stretches[sizeIndex];
     return (
       one?.swatch === first.swatch &&
       one!.sizes.every(({ stretch, counts }) => stretch.kind === 'even' && counts.length > 0)
@@ -40,8 +40,8 @@ function alike(one: StretchBySize, other: StretchBySize | undefined): boolean {
   return (
     other?.swatch === one.swatch &&
     other!.label === one.label &&
-    one.sizes.every(({ stretch: a }, place) => {
-      const b = other!.sizes[place]!.stretch;
+    one.sizes.every(({ stretch: a }, sizeIndex) => {
+      const b = other!.sizes[sizeIndex]!.stretch;
       if (a.kind !== 'leave' && a.kind !== 'add') return false;
       return b.kind === a.kind && a.atStart > 0 && b.atStart === a.atStart && a.atEnd === 0 && b.atEnd === 0;
     })

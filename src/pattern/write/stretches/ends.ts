@@ -10,7 +10,7 @@ import type { StretchBySize } from './stretch';
 export function endsLines(
   writer: PieceWriter,
   stretch: StretchBySize,
-  told?: EndsInRows & { readonly on: StretchBySize },
+  stated?: EndsInRows & { readonly on: StretchBySize },
 ): void {
   const ends = stretch.sizes.map(({ stretch: plan, from }) => {
     if (plan.kind !== 'leave' && plan.kind !== 'add') return null;
@@ -30,7 +30,7 @@ export function endsLines(
     ...(atStart ? { start: stitches(start) } : {}),
     ...(atEnd ? { end: stitches(end) } : {}),
   };
-  if (!told) {
+  if (!stated) {
     writer.line(key, leave ? leaving(writer, atStart, atEnd) : adding(writer, atStart, atEnd), {
       ...slots,
       which: writer.begun ? 'On the same' : 'On the next',
@@ -44,18 +44,18 @@ export function endsLines(
     return;
   }
   const count = counted(
-    told.on.sizes.map(({ counts }) => counts[0]!),
+    stated.on.sizes.map(({ counts }) => counts[0]!),
     'st',
   );
-  if (told.rows > 1) {
+  if (stated.rows > 1) {
     writer.line(`${key} of rows`, leave ? leavingEach(writer) : addingEach(writer), {
       ...slots,
-      rows: `${told.rows} ${writer.row}s`,
+      rows: `${stated.rows} ${writer.row}s`,
       count,
     });
     return;
   }
-  const next = writer.next(told.on.sizes.map(({ side }) => side));
+  const next = writer.next(stated.on.sizes.map(({ side }) => side));
   const work = leave ? leavingRow(writer, atStart, atEnd) : addingRow(writer, atStart, atEnd);
   writer.line(`${key} of row`, `{next}: ${work} [{count}].`, { ...slots, next, count });
 }

@@ -11,8 +11,8 @@ export function gatherLines(writer: PieceWriter, stretch: StretchBySize): void {
   );
   for (let round = 0; round < rounds; round++) {
     shapedRow(writer, `${stretch.name} ${round + 1}`, stretch, {
-      rows: stretch.sizes.map(({ from, counts }, place): ShapedRow | null => {
-        const step = plans[place]![round];
+      rows: stretch.sizes.map(({ from, counts }, sizeIndex): ShapedRow | null => {
+        const step = plans[sizeIndex]![round];
         if (!step) return null;
         const before = round === 0 ? from : counts[round - 1]!;
         const group = step.plain + 2;

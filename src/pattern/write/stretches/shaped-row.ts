@@ -70,16 +70,16 @@ export function shapedRow(
   stretch: StretchBySize,
   { rows, counts, sides }: ShapedRows,
 ): void {
-  const wordsAt = (place: number): FabricWords =>
-    wordsFor(writer.craft, stretch.swatch?.stitch, sides[place] ?? undefined);
-  const shapes = rows.map((row, place) => {
+  const wordsAt = (sizeIndex: number): FabricWords =>
+    wordsFor(writer.craft, stretch.swatch?.stitch, sides[sizeIndex] ?? undefined);
+  const shapes = rows.map((row, sizeIndex) => {
     if (row === null) return null;
-    const words = wordsAt(place);
+    const words = wordsAt(sizeIndex);
     return `${shape(row, words)} ${row.kind === 'spaced' ? words.basic : ''}`;
   });
   const groups = byShape(shapes);
-  const wordsOf = (places: readonly number[]): FabricWords =>
-    wordsAt(places.find((place) => rows[place] !== null) ?? places[0]!);
+  const wordsOf = (sizeIndices: readonly number[]): FabricWords =>
+    wordsAt(sizeIndices.find((sizeIndex) => rows[sizeIndex] !== null) ?? sizeIndices[0]!);
   const count = stitchCount(counts);
   const next = writer.next(sides);
   writer.byGroups(
@@ -88,7 +88,7 @@ export function shapedRow(
     () =>
       writer.line(key, '{next}: {work} [{count}].', {
         next,
-        work: working(writer, rows, wordsOf(rows.map((_row, place) => place))),
+        work: working(writer, rows, wordsOf(rows.map((_row, sizeIndex) => sizeIndex))),
         count,
       }),
     () =>
@@ -97,7 +97,7 @@ export function shapedRow(
         shaping: changeWords(writer, rows),
         count,
       }),
-    (places) => working(writer, at(rows, places), wordsOf(places)),
+    (sizeIndices) => working(writer, at(rows, sizeIndices), wordsOf(sizeIndices)),
   );
 }
 

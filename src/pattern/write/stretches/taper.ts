@@ -6,7 +6,7 @@ import type { WorkedStretch } from '../gathered';
 import { at, stitchCount, type PieceWriter } from '../piece-writer';
 import { counted, type BySize } from '../size-list';
 import {
-  placeOf,
+  positionOf,
   rowNames,
   runShape,
   runsPhrase,
@@ -55,27 +55,29 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
     namedRows(writer, stretch, tapers, edge);
     return;
   }
-  const told = tapers.map((taper, place): WordedTaper | null => {
-    const form = forms[place]!.find((one) => one.kind === kind);
+  const worded = tapers.map((taper, sizeIndex): WordedTaper | null => {
+    const form = forms[sizeIndex]!.find((one) => one.kind === kind);
     return form && form.kind !== 'named' ? { ...taper, form } : null;
   });
   const ends = endsOf(stretch);
-  const shapes = groupsOf(writer, told, edge);
-  const plain = tapers.flatMap(({ over, rows }, place) => (rows.length === 0 && over > 0 ? [place] : []));
+  const shapes = groupsOf(writer, worded, edge);
+  const plain = tapers.flatMap(({ over, rows }, sizeIndex) =>
+    rows.length === 0 && over > 0 ? [sizeIndex] : [],
+  );
   const groups = shapes.length > 1 && plain.length > 0 ? [...shapes, plain] : shapes;
-  const count = stitchCount(ends.map((end, place) => (tapers[place]!.over > 0 ? end : null)));
-  const parts = (places: readonly number[]) => {
-    const own = at(told, places);
+  const count = stitchCount(ends.map((end, sizeIndex) => (tapers[sizeIndex]!.over > 0 ? end : null)));
+  const parts = (sizeIndices: readonly number[]) => {
+    const own = at(worded, sizeIndices);
     return {
       lead: at(
-        tapers.map(({ over }, place) => (told[place] ? told[place].form.lead : over)),
-        places,
+        tapers.map(({ over }, sizeIndex) => (worded[sizeIndex] ? worded[sizeIndex].form.lead : over)),
+        sizeIndices,
       ).map((rows) => rows || null),
       shaping: own.every((one) => one === null) ? '' : shapingOf(writer, own, edge),
       tail: own.map((one) => (one && one.form.tail) || null),
     };
   };
-  const all = told.map((_one, place) => place);
+  const all = worded.map((_one, sizeIndex) => sizeIndex);
   writer.byGroups(
     stretch.name,
     groups,
@@ -84,9 +86,9 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
       writer.even(`${stretch.name} before`, lead, more);
       writer.line(`${stretch.name} shaping ${kind}`, '{shaping} [{count}].', {
         shaping: capital(shaping),
-        count: stitchCount(ends.map((end, place) => (told[place] ? end : null))),
+        count: stitchCount(ends.map((end, sizeIndex) => (worded[sizeIndex] ? end : null))),
       });
-      firstRound(writer, stretch, told);
+      firstRound(writer, stretch, worded);
       writer.even(`${stretch.name} after`, tail);
     },
     () =>
@@ -97,8 +99,8 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
         ),
         count,
       }),
-    (places) => {
-      const { lead, shaping, tail } = parts(places);
+    (sizeIndices) => {
+      const { lead, shaping, tail } = parts(sizeIndices);
       const even = (rows: BySize<number>): string =>
         rows.every((one) => one === null) ? '' : `work ${counted(rows, writer.row)} even`;
       return [even(lead), shaping, even(tail)].filter(Boolean).join('; ');
@@ -109,19 +111,19 @@ export function taperLines(writer: PieceWriter, stretch: StretchBySize): void {
 /**
  * How the first of several rounds is worked that each take as many wedges of stitches: the others follow from it.
  */
-function firstRound(writer: PieceWriter, stretch: StretchBySize, told: BySize<WordedTaper>): void {
-  const some = told.find((one) => one !== null);
+function firstRound(writer: PieceWriter, stretch: StretchBySize, worded: BySize<WordedTaper>): void {
+  const some = worded.find((one) => one !== null);
   if (!some || writer.worked !== 'round' || some.perRow < 3) return;
-  const plans = told.map((one, place): RowPlan | null => {
+  const plans = worded.map((one, sizeIndex): RowPlan | null => {
     if (!one) return null;
-    const { from } = stretch.sizes[place]!;
+    const { from } = stretch.sizes[sizeIndex]!;
     const uses = one.way === 'dec' ? 2 : 0;
     const gaps = new Array<number>(one.perRow).fill(from / one.perRow - uses);
     return { kind: one.way === 'dec' ? 'decrease' : 'increase', gaps, last: 0 };
   });
   const words = wordsFor(writer.craft, stretch.swatch?.stitch, 'round');
   const fits = plans.every((plan) => !plan || (Number.isInteger(plan.gaps[0]) && plan.gaps[0]! > 1));
-  if (!fits || told.some((one) => !one || one.rows.length < 2)) return;
+  if (!fits || worded.some((one) => !one || one.rows.length < 2)) return;
   writer.line(
     `${stretch.name} first ${some.way}`,
     some.way === 'dec'
@@ -131,21 +133,21 @@ function firstRound(writer: PieceWriter, stretch: StretchBySize, told: BySize<Wo
   );
 }
 
-function groupsOf(writer: PieceWriter, told: BySize<WordedTaper>, edge: string): number[][] {
+function groupsOf(writer: PieceWriter, worded: BySize<WordedTaper>, edge: string): number[][] {
   const shape = (one: WordedTaper, length: number): string => {
-    const { where } = placeOf(one.perRow, writer.worked, edge);
+    const { where } = positionOf(one.perRow, writer.worked, edge);
     return [one.way, where, runShape(one.form.runs.slice(0, length))].join(' ');
   };
   // A size with one run goes with those that have two, where its second is a dash.
   const longest = new Map<string, string>();
-  for (const one of told) {
+  for (const one of worded) {
     if (one && one.form.runs.length > 1) longest.set(shape(one, 1), shape(one, 2));
   }
-  const shapes = told.map((one) => {
+  const shapes = worded.map((one) => {
     if (!one) return null;
     if (one.form.runs.length === 0) {
       const like = [...longest].find(([key]) => key.startsWith(shape(one, 0).trimEnd()));
-      const single = told.find(
+      const single = worded.find(
         (other) => other && other.form.runs.length === 1 && shape(other, 0) === shape(one, 0),
       );
       return like?.[1] ?? (single ? shape(single, 1) : shape(one, 0));
@@ -155,12 +157,12 @@ function groupsOf(writer: PieceWriter, told: BySize<WordedTaper>, edge: string):
   return byShape(shapes);
 }
 
-function shapingOf(writer: PieceWriter, told: BySize<WordedTaper>, edge: string): string {
-  const some = told.find((one) => one !== null)!;
-  const { where, on } = placeOf(some.perRow, writer.worked, edge);
-  const each = told.map((one) => one && placeOf(one.perRow, writer.worked, edge).each);
+function shapingOf(writer: PieceWriter, worded: BySize<WordedTaper>, edge: string): string {
+  const some = worded.find((one) => one !== null)!;
+  const { where, on } = positionOf(some.perRow, writer.worked, edge);
+  const each = worded.map((one) => one && positionOf(one.perRow, writer.worked, edge).each);
   const words = shapingWords(some.way, each, where);
-  const runs = told.map((one) => one && one.form.runs);
+  const runs = worded.map((one) => one && one.form.runs);
   if (some.form.kind === 'every') return `${words} ${runsPhrase(runs, writer.row, on)}`;
   const then = runsPhrase(runs, writer.row, on);
   return `${words} ${on} the next ${writer.row}${then === '' ? '' : `, then ${then}`}`;
@@ -176,31 +178,37 @@ function namedRows(
   const shapes = tapers.map(({ way, perRow, rows }) =>
     rows.length === 0
       ? null
-      : [way, placeOf(perRow, writer.worked, edge).where, rowNames(rows, writer.row)].join(' '),
+      : [way, positionOf(perRow, writer.worked, edge).where, rowNames(rows, writer.row)].join(' '),
   );
-  const text = (places: readonly number[]): string => {
-    const some = tapers[places.find((place) => shapes[place] !== null)!]!;
-    const { where, on } = placeOf(some.perRow, writer.worked, edge);
-    const each = places.map((place) =>
-      shapes[place] === null ? null : placeOf(tapers[place]!.perRow, writer.worked, edge).each,
+  const text = (sizeIndices: readonly number[]): string => {
+    const some = tapers[sizeIndices.find((sizeIndex) => shapes[sizeIndex] !== null)!]!;
+    const { where, on } = positionOf(some.perRow, writer.worked, edge);
+    const each = sizeIndices.map((sizeIndex) =>
+      shapes[sizeIndex] === null ? null : positionOf(tapers[sizeIndex]!.perRow, writer.worked, edge).each,
     );
     return `${shapingWords(some.way, each, where)} ${on} ${rowNames(some.rows, writer.row)}`;
   };
   // Sizes that shape nowhere have no row to name.
-  const even = tapers.flatMap(({ rows, over }, place) => (rows.length === 0 && over > 0 ? [place] : []));
-  const groups = byShape(shapes).map((places) => places.filter((place) => shapes[place] !== null));
+  const even = tapers.flatMap(({ rows, over }, sizeIndex) =>
+    rows.length === 0 && over > 0 ? [sizeIndex] : [],
+  );
+  const groups = byShape(shapes).map((sizeIndices) =>
+    sizeIndices.filter((sizeIndex) => shapes[sizeIndex] !== null),
+  );
   const over = counted(
     tapers.map((taper) => taper.over || null),
     writer.row,
   );
-  const count = stitchCount(endsOf(stretch).map((end, place) => (tapers[place]!.over > 0 ? end : null)));
+  const count = stitchCount(
+    endsOf(stretch).map((end, sizeIndex) => (tapers[sizeIndex]!.over > 0 ? end : null)),
+  );
   writer.byGroups(
     `${stretch.name} rows`,
     even.length > 0 ? [...groups, even] : groups,
     () =>
       writer.line(`${stretch.name} rows`, 'Work {rows}; of these, {shaping} [{count}].', {
         rows: over,
-        shaping: text(tapers.map((_taper, place) => place)),
+        shaping: text(tapers.map((_taper, sizeIndex) => sizeIndex)),
         count,
       }),
     () =>
@@ -209,7 +217,7 @@ function namedRows(
         'Work {rows}, shaping as follows for your size; the numbers count these {row} [{count}].',
         { rows: over, row: `${writer.row}s`, count },
       ),
-    (places) => (shapes[places[0]!] === null ? 'work even' : text(places)),
+    (sizeIndices) => (shapes[sizeIndices[0]!] === null ? 'work even' : text(sizeIndices)),
   );
 }
 

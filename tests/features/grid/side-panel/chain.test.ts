@@ -27,7 +27,7 @@ async function open() {
     document.querySelector<HTMLElement>(`[data-place][data-cell="${cell}"][data-key=""]`)!.focus();
     await tick();
   };
-  const listed = (name: 'Fed by' | 'Feeds'): string[] => {
+  const entries = (name: 'Fed by' | 'Feeds'): string[] => {
     const list = screen.queryByRole('list', { name });
     return list
       ? within(list)
@@ -35,24 +35,24 @@ async function open() {
           .map((item) => item.textContent.trim())
       : [];
   };
-  return { workspace, user, go, listed };
+  return { workspace, user, go, entries };
 }
 
 const at = (): string | undefined => (document.activeElement as HTMLElement).dataset['cell'];
-const onLeaf = (): string[] =>
+const shownCells = (): string[] =>
   [...document.querySelectorAll<HTMLElement>('[data-cell-rows]')].map((rows) => rows.dataset['cellRows']!);
 const link = (cell: string): string | undefined =>
   document.querySelector<HTMLElement>(`[data-cell-rows="${cell}"]`)?.dataset['link'];
 
 describe('the chain of the cell in focus', () => {
   it('the back is fed by bust and ease and feeds the neck, and one more further on', async () => {
-    const { go, listed } = await open();
+    const { go, entries } = await open();
     expect(screen.queryByRole('navigation')).toBeNull();
     await go('back');
-    expect(listed('Fed by')).toEqual(['bust', 'ease']);
-    expect(listed('Feeds')).toEqual(['neck', 'and 1 further on']);
+    expect(entries('Fed by')).toEqual(['bust', 'ease']);
+    expect(entries('Feeds')).toEqual(['neck', 'and 1 further on']);
     await go('opening');
-    expect(listed('Fed by')).toEqual(['neck', 'and 3 further back']);
+    expect(entries('Fed by')).toEqual(['neck', 'and 3 further back']);
     expect(screen.getByText('nothing')).toBeDefined();
   });
 
@@ -114,11 +114,11 @@ describe('only the chain', () => {
     const { user, go } = await open();
     await go('neck');
     await user.click(screen.getByRole('button', { name: 'Only this chain' }));
-    expect(onLeaf()).toEqual(['bust', 'ease', 'back', 'neck', 'opening']);
+    expect(shownCells()).toEqual(['bust', 'ease', 'back', 'neck', 'opening']);
     expect(screen.getByText(/Only the chain of neck is shown/)).toBeDefined();
     expect(screen.getByRole('button', { name: 'Only this chain' }).getAttribute('aria-pressed')).toBe('true');
     await user.click(screen.getByRole('button', { name: 'Show all' }));
-    expect(onLeaf()).toEqual(cells.map(({ id }) => id));
+    expect(shownCells()).toEqual(cells.map(({ id }) => id));
   });
 
   it('follows the formulas: a cell that is fed by it from now on comes to be shown', async () => {
@@ -129,18 +129,18 @@ describe('only the chain', () => {
       workspace.do({ do: 'enter', cell: 'cuff', key: 'value', entry: { formula: 'neck' } }),
     ).toBeUndefined();
     await tick();
-    expect(onLeaf()).toContain('cuff');
+    expect(shownCells()).toContain('cuff');
   });
 
   it('is left where one goes to a cell that is not in it', async () => {
     const { user, go } = await open();
     await go('ease');
     await user.click(screen.getByRole('button', { name: 'Only this chain' }));
-    expect(onLeaf()).not.toContain('bust');
+    expect(shownCells()).not.toContain('bust');
     await go('back');
     await user.click(screen.getByRole('button', { name: 'bust' }));
     expect(at()).toBe('bust');
-    expect(onLeaf()).toEqual(cells.map(({ id }) => id));
+    expect(shownCells()).toEqual(cells.map(({ id }) => id));
   });
 
   it('is all there is again once its cell is deleted', async () => {
@@ -149,7 +149,7 @@ describe('only the chain', () => {
     await user.click(screen.getByRole('button', { name: 'Only this chain' }));
     expect(workspace.do({ do: 'remove cell', cell: 'opening' })).toBeUndefined();
     await tick();
-    expect(onLeaf()).toEqual(['bust', 'ease', 'cuff', 'back', 'neck']);
+    expect(shownCells()).toEqual(['bust', 'ease', 'cuff', 'back', 'neck']);
     expect(screen.queryByRole('navigation')).toBeNull();
   });
 });

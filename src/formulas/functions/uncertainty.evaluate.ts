@@ -18,7 +18,7 @@ const endless = 1e9;
 const freedom = (held: number): number => (held >= endless ? Infinity : held);
 
 /** How sure a result is: standard uncertainties in, and what is given or taken 19 times in 20 out. */
-export const doubt = {
+export const uncertainty = {
   GAUGEUNCERTAINTY: (...values: number[]) => gaugeOf(readingsOf('GAUGEUNCERTAINTY', values)).u,
   GAUGEFREEDOM: (...values: number[]) => Math.min(gaugeOf(readingsOf('GAUGEFREEDOM', values)).dof, endless),
   WIDTHGIVEORTAKE: (count: number, perCm: number, u: number, dof: number, uTape: number = 0) =>

@@ -5,7 +5,7 @@ const readings = [given('count', 'any'), given('over', length)];
 const freedom = given('degrees of freedom', plain);
 
 /** How sure a result is. */
-export const doubt = [
+export const uncertainty = [
   {
     name: 'GAUGEUNCERTAINTY',
     arguments: readings,

@@ -2,9 +2,9 @@
  * Where a key goes along the places of a picture: the arrows by one, Page Up and Page Down by ten, Home and End to the
  * ends, and none beyond them. Undefined for any other key, and where there is no place.
  *
- * @example placeByKey('PageDown', 4, { last: 9 }) // 9
+ * @example moveByKey('PageDown', 4, { last: 9 }) // 9
  */
-export function placeByKey(
+export function moveByKey(
   key: string,
   from: number,
   { first = 0, last }: { first?: number; last: number },

@@ -2,7 +2,7 @@ import type { Page } from 'playwright';
 import { beyondReach } from './beyond-reach';
 import { clipped } from './clipped';
 import { faults } from './faults';
-import { moving } from './moving';
+import { motionIn } from './motion';
 import {
   day,
   dark,
@@ -16,14 +16,14 @@ import {
 } from './settings';
 import { smallTargets } from './targets';
 
-type Look = (page: Page) => Promise<string[]>;
-const colours: Look = (page) => faults(page, 'colours');
+type Appearance = (page: Page) => Promise<string[]>;
+const colours: Appearance = (page) => faults(page, 'colours');
 
 /** What is looked for in every state, under every setting in which it could be otherwise. */
-const looks: readonly (readonly [Setting, readonly Look[]])[] = [
-  [day, [faults, smallTargets, beyondReach, clipped, moving]],
+const appearances: readonly (readonly [Setting, readonly Appearance[]])[] = [
+  [day, [faults, smallTargets, beyondReach, clipped, motionIn]],
   [dark, [colours]],
-  [ownColours, [colours, toldByGroundAlone]],
+  [ownColours, [colours, shownByBackgroundAlone]],
   [zoomed, [faults, smallTargets, beyondReach, clipped]],
   [spacedAndZoomed, [beyondReach, clipped]],
   [spaced, [beyondReach, clipped]],
@@ -33,19 +33,20 @@ const looks: readonly (readonly [Setting, readonly Look[]])[] = [
 /** Everything that is wrong with the page as it stands, each with the setting it was seen under. */
 export async function wrong(page: Page): Promise<string[]> {
   const found: string[] = [];
-  for (const [setting, each] of looks) {
+  for (const [setting, each] of appearances) {
     await under(page, setting);
-    for (const look of each) found.push(...(await look(page)).map((fault) => `${setting.name}: ${fault}`));
+    for (const appearance of each)
+      found.push(...(await appearance(page)).map((fault) => `${setting.name}: ${fault}`));
   }
   await under(page, day);
   return found;
 }
 
 /** What is marked as chosen or shown, and looks like the rest once the colours of the page are taken away. */
-function toldByGroundAlone(page: Page): Promise<string[]> {
+function shownByBackgroundAlone(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const marked = ['aria-selected', 'aria-pressed', 'aria-checked', 'aria-current'];
-    const look = (of: Element): string => {
+    const check = (of: Element): string => {
       const { outlineStyle, borderColor, borderStyle, fontWeight, textDecorationLine } = getComputedStyle(of);
       return JSON.stringify([
         // An outline is gone from where the focus is not, and is no mark where it is.
@@ -66,7 +67,7 @@ function toldByGroundAlone(page: Page): Promise<string[]> {
         const rest = others.find(
           (other) => !other.hasAttribute(mark) || other.getAttribute(mark) === 'false',
         );
-        if (!rest || look(rest) !== look(one)) return [];
+        if (!rest || check(rest) !== check(one)) return [];
         return [
           `${one.tagName.toLowerCase()} "${one.textContent.trim().slice(0, 40)}" is not told by ${mark}`,
         ];

@@ -9,7 +9,7 @@ import {
 } from '../../notebook';
 
 /** How the pieces of a notebook lie on a schematic, by id. */
-export function layOf(
+export function layoutOf(
   notebook: Notebook,
   joins: readonly NotebookJoin[],
 ): Map<string, { lies: 'middle' | 'beside' | 'along'; hangs: boolean }> {

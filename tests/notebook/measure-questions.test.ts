@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { charts } from '../../src/craft';
 import { usualSettings, type Cell, type Settings, type Size } from '../../src/notebook';
-import { questionsAbout } from '../../src/notebook/asked-of-measures';
+import { questionsAbout } from '../../src/notebook/measure-questions';
 import { chosen, measure, value } from '../../src/notebook/cell-builders';
 
 const sizes: Size[] = [

@@ -26,10 +26,10 @@ function readings(given: readonly Amount[]) {
 /** Student's factor on a standard uncertainty: what holds 19 times in 20. */
 function expanded(work: Work, u: Amount, dof: number, result: Amount): Amount {
   const factor = work.say(`Student’s factor for 95%, ${inWords(dof)} degrees of freedom`, plainOf(t95(dof)));
-  return work.say(work.tell`${factor} × ${u}`, result);
+  return work.say(work.words`${factor} × ${u}`, result);
 }
 
-export const doubt = {
+export const uncertainty = {
   GAUGEUNCERTAINTY: (work, ...given) => {
     const read = readings(given);
     const { u } = gaugeOf(read);
@@ -37,11 +37,11 @@ export const doubt = {
     const over = work.sum(pairsOf(given).map(([, along]) => along));
     if (read.length === 1)
       return work.say(
-        work.tell`half a ${unit.stitch ? 'stitch' : 'row'} either way: ${amount(0.5, given[0]!.unit)} ÷ √3 ÷ ${over}`,
+        work.words`half a ${unit.stitch ? 'stitch' : 'row'} either way: ${amount(0.5, given[0]!.unit)} ÷ √3 ÷ ${over}`,
         amount(u, unit),
       );
     return work.say(
-      work.tell`the larger of what ${read.length} counts scatter by and what one can be read to, over ${over}`,
+      work.words`the larger of what ${read.length} counts scatter by and what one can be read to, over ${over}`,
       amount(u, unit),
     );
   },
@@ -60,8 +60,8 @@ export const doubt = {
       { u: (stitches * own.u) / own.perCm ** 2, dof: own.dof },
       { u: uTape, dof: Infinity },
     ];
-    const part = work.say(work.tell`${count!} × ${u!} ÷ (${gauge!})²`, lengthOf(parts[0]!.u));
-    const all = uTape > 0 ? work.say(work.tell`√((${part})² + (${tape!})²)`, lengthOf(result.u)) : part;
+    const part = work.say(work.words`${count!} × ${u!} ÷ (${gauge!})²`, lengthOf(parts[0]!.u));
+    const all = uTape > 0 ? work.say(work.words`√((${part})² + (${tape!})²)`, lengthOf(result.u)) : part;
     return expanded(work, all, combineUncertainty(parts).dof, lengthOf(result.expanded));
   },
   COUNTGIVEORTAKE: (work, width, uWidth, gauge, u, dof) => {
@@ -72,10 +72,10 @@ export const doubt = {
       { u: n(width!) * own.u, dof: own.dof },
       { u: own.perCm * n(uWidth!), dof: Infinity },
     ];
-    const part = work.say(work.tell`${width!} × ${u!}`, amount(parts[0]!.u, unit));
+    const part = work.say(work.words`${width!} × ${u!}`, amount(parts[0]!.u, unit));
     const all =
       n(uWidth!) > 0
-        ? work.say(work.tell`√((${part})² + (${gauge!} × ${uWidth!})²)`, amount(result.u, unit))
+        ? work.say(work.words`√((${part})² + (${gauge!} × ${uWidth!})²)`, amount(result.u, unit))
         : part;
     return expanded(work, all, combineUncertainty(parts).dof, amount(result.expanded, unit));
   },
@@ -87,8 +87,8 @@ export const doubt = {
     const all =
       read.length > 1
         ? work.say(
-            work.tell`√(${work.joined(
-              read.map(([u]) => work.tell`(${u})²`),
+            work.words`√(${work.joined(
+              read.map(([u]) => work.words`(${u})²`),
               ' + ',
             )})`,
             amount(result.u, unit),
@@ -107,7 +107,7 @@ export const doubt = {
       rule: by,
     });
     return work.say(
-      work.tell`the chance that ${target!}, ± ${u!}, goes to another ${ruleInWords(work, by, multipleOf(work, multiple!, plus!))}`,
+      work.words`the chance that ${target!}, ± ${u!}, goes to another ${ruleInWords(work, by, multipleOf(work, multiple!, plus!))}`,
       plainOf(chance),
     );
   },

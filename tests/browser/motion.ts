@@ -1,7 +1,7 @@
 import type { Page } from 'playwright';
 
 /** What would move although the person asked for less motion, in words: transitions and animations longer than nothing. */
-export function moving(page: Page): Promise<string[]> {
+export function motionIn(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const long = (durations: string): boolean => durations.split(',').some((each) => parseFloat(each) > 0);
     const found = document

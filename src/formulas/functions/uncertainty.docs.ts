@@ -1,7 +1,7 @@
-import type { doubt as listed } from './doubt.signature';
+import type { uncertainty as signature } from './uncertainty.signature';
 import type { DocsOf } from './function-docs';
 
-export const doubt: DocsOf<typeof listed> = {
+export const uncertainty: DocsOf<typeof signature> = {
   GAUGEUNCERTAINTY: {
     about: 'The standard uncertainty of a gauge, from the same readings as GAUGE.',
     example: 'GAUGEUNCERTAINTY(STS(14); CM(10); STS(15); CM(10))',

@@ -97,16 +97,16 @@ export function questionsAbout(
     writeFineLength(cm, { unit: settings.length, decimal: settings.decimal });
   const [verb, noun] = words[measure];
   const unit = settings.length;
-  const asked = new Map<string, string[]>();
+  const questions = new Map<string, string[]>();
   for (const size of sizes) {
     const cm = typedIn(entry, size.id);
     if (cm === null || cm === undefined) continue;
     const { low, high } = printedRange(measure, size.chart?.name);
     if (cm >= low / 2 && cm <= high * 1.5) continue;
     const message = `${verb} the ${noun} ${write(cm)} ${unit}? Measurements here are in ${unit === 'in' ? 'inches' : unit}, and charts have ${write(low)} to ${write(high)} ${unit}.`;
-    asked.set(message, [...(asked.get(message) ?? []), size.label]);
+    questions.set(message, [...(questions.get(message) ?? []), size.label]);
   }
-  return [...asked].map(([message, labels]) => ({
+  return [...questions].map(([message, labels]) => ({
     message,
     sizes: labels.length === sizes.length ? [] : labels,
   }));

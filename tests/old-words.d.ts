@@ -1,0 +1,1 @@
+export function oldNames(): { readonly file: string; readonly name: string; readonly say: string }[];
