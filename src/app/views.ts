@@ -9,7 +9,7 @@ import { loadSolve } from '../features/solve/lazy';
 import { loadGiveOrTake } from '../features/accuracy/lazy';
 import { loadClassSheet } from '../features/teach/lazy';
 
-/** Something the page shows of the notebook in place of the leaf. */
+/** Something the page shows of the notebook instead of the grid. */
 export interface View {
   readonly name: string;
   /** What it is called on the page. */
@@ -34,7 +34,7 @@ export const views: readonly View[] = [
   { name: 'class sheet', label: 'Class sheet', load: loadClassSheet },
 ];
 
-/** The view of a name; undefined for the leaf. */
+/** The view of a name; undefined for the grid. */
 export function viewCalled(name: string): View | undefined {
   return views.find((view) => view.name === name);
 }

@@ -90,7 +90,7 @@ export class WorkedSheet implements Sheet {
   /**
    * An update in steps: whoever takes them may do other things in between, but has to take them all.
    *
-   * @param fixed all the values that stand in place of what formulas would give
+   * @param fixed all the values that stand instead of what formulas would give
    */
   *updating(
     changes: Changes,
@@ -276,7 +276,7 @@ export class WorkedSheet implements Sheet {
   }
 
   /**
-   * A cell that was changed is tried again unless it is to be held anew. Of a cell with formulas only these are
+   * A cell that was changed is tried again unless it is to be held again. Of a cell with formulas only these are
    * held: it then feeds no result, and what was typed in it is not to blame.
    */
   #hold(put: readonly Cell[], hold: Holds, update: Update): void {

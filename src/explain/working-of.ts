@@ -167,7 +167,7 @@ function line(
   });
   const result: Amount = { ...worked, ...(part.written ? { written: part.written } : {}) };
   const steps = work.steps.map((step, at) =>
-    // What the line ends on is told as the leaf tells it.
+    // What the line ends on is told as the grid tells it.
     at === work.steps.length - 1 && isDimension(result.unit)
       ? { ...step, answer: writeResult(result, settings), worth: worthOf(result) }
       : step,

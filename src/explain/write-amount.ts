@@ -117,7 +117,7 @@ export function writeAmount(given: Amount, settings: Settings): string {
 }
 
 /**
- * A result with its unit, to as many places as the leaf shows it: what a working ends on.
+ * A result with its unit, to as many places as the grid shows it: what a working ends on.
  *
  * @example writeResult({ value: 99.2857, unit: length }, settings) // '99.3 cm', or '39⅛ in'
  */

@@ -45,7 +45,7 @@ export interface Wording {
 /** The id of the maker's own column in a notebook that adapts a pattern; the others are the pattern's sizes. */
 export const ownColumn = 'mine';
 
-/** A printed pattern that was put in, and which cells hold its numbers and the ones that were worked anew. */
+/** A printed pattern that was put in, and which cells hold its numbers and the ones that were worked again. */
 export interface Adapted {
   /** Its text, as it was put in. */
   readonly text: string;
@@ -60,7 +60,7 @@ export interface Adapted {
 }
 
 /**
- * One value or formula in place of another, by the cell and the key of its input or output.
+ * One value or formula instead of another, by the cell and the key of its input or output.
  * A value goes in for one size, or (`size: null`) for all; a formula is for all.
  */
 export interface Change {
@@ -133,7 +133,7 @@ interface CellBase {
   /** What formulas call it: "finished_bust". */
   readonly name: string;
   readonly note?: string;
-  /** Formulas the person has put in place of the cell's own, by the output's key. */
+  /** Formulas the person has put instead of the cell's own, by the output's key. */
   readonly taken?: Readonly<Record<string, string>>;
 }
 
@@ -391,7 +391,7 @@ export type Cell =
   | NoteCell;
 export type CellKind = Cell['kind'];
 
-/** The cells of all sections, in the order of the leaf. */
+/** The cells of all sections, in the order of the grid. */
 export function allCells({ sections }: Pick<Notebook, 'sections'>): Cell[] {
   // Every edit asks for them several times: this copies whole lists, a hundred times as fast as one by one.
   return ([] as Cell[]).concat(...sections.map(({ cells }) => cells));

@@ -1,6 +1,6 @@
 import type { Cell } from './document';
 
-/** A cell may stand on the desk and in what-ifs, a little different in each. */
+/** A cell may be in the open notebook and in what-ifs, a little different in each. */
 const statesOfACell = 8;
 
 /**

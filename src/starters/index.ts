@@ -9,7 +9,7 @@ import { singleSleeve } from './single-sleeve';
 export interface Starter {
   readonly label: string;
   readonly about: string;
-  /** The view it begins in, where that is not the leaf. */
+  /** The view it begins in, where that is not the grid. */
   readonly view?: string;
   make(): Notebook;
 }

@@ -6,7 +6,7 @@ import type { NotebookStore } from './notebook-store';
 import { beginsSpan, thinned } from './snapshot-retention';
 import { storageErrorOf, type StorageError } from './storage-error';
 
-/** How a notebook stands with the shelf. */
+/** How a notebook stands with the store. */
 export type SaveStatus =
   /** As it was opened, and not kept: nothing was changed. */
   | { readonly is: 'as it was' }
@@ -15,14 +15,14 @@ export type SaveStatus =
   | { readonly is: 'keeping' }
   | { readonly is: 'not kept'; readonly error: StorageError };
 
-/** What is known of a notebook on the shelf. */
+/** What is known of a notebook in the store. */
 export interface Known {
   readonly revision: number;
   readonly changed: number;
   readonly edits?: EditsHeld | undefined;
 }
 
-/** What a pen tells. */
+/** What an autosaver tells. */
 export interface AutosaveEvents {
   statusChanged(status: SaveStatus): void;
   /** Somebody else has written the notebook meanwhile: what is here was not written, and has to stand apart. */
@@ -45,7 +45,7 @@ export function writtenOf(notebook: Notebook): Written {
 }
 
 /**
- * Writes one notebook to the shelf: what it is told of is in the journal at once, and kept within a second. One write is
+ * Writes one notebook to the store: what it is told of is in the journal at once, and kept within a second. One write is
  * under way at a time, and of the states it is told meanwhile only the newest is written next. What is not kept is tried
  * again for as long as the page lives, also after `lay`.
  */
@@ -68,7 +68,7 @@ export class Autosaver {
   #down = false;
 
   /**
-   * @param known what is on the shelf, where `notebook` is that; null where nothing is kept yet
+   * @param known what is in the store, where `notebook` is that; null where nothing is kept yet
    * @param journal where every edit is written at once
    */
   constructor(
@@ -98,17 +98,17 @@ export class Autosaver {
     return this.#status;
   }
 
-  /** Whether this pen itself was told of edits that are not on the shelf. */
+  /** Whether this autosaver itself was told of edits that are not in the store. */
   get hasOwnEdits(): boolean {
     return this.#journal ? this.#journal.pending : !this.isSaved;
   }
 
-  /** Whether edits are only as safe as the shelf is quick, since the browser has no journal for them. */
+  /** Whether edits are only as safe as the store is quick, since the browser has no journal for them. */
   get withoutJournal(): boolean {
     return this.#journal?.refused ?? false;
   }
 
-  /** Whether leaving the page now would lose something: it is neither on the shelf nor in the journal. */
+  /** Whether leaving the page now would lose something: it is neither in the store nor in the journal. */
   get atRisk(): boolean {
     return !this.isSaved && !this.#down && !(this.#journal?.complete ?? false);
   }
@@ -131,7 +131,7 @@ export class Autosaver {
     await this.keep();
   }
 
-  /** Nothing of the notebook as it is now is on the shelf, although it was not changed here. */
+  /** Nothing of the notebook as it is now is in the store, although it was not changed here. */
   unwritten(): void {
     this.#written = null;
   }
@@ -141,7 +141,7 @@ export class Autosaver {
     this.#journal?.rewind();
   }
 
-  /** Whether the shelf holds all edits that this pen was told of, as the record there says. */
+  /** Whether the store holds all edits that this autosaver was told of, as the record there says. */
   isIn(edits: EditsHeld | undefined): boolean {
     if (!this.hasOwnEdits) return true;
     if (!this.#journal || !edits) return false;
@@ -169,7 +169,7 @@ export class Autosaver {
     return this.#waits;
   }
 
-  /** Entries of the journal that are in the notebook as it is here: they are taken out once that is on the shelf. */
+  /** Entries of the journal that are in the notebook as it is here: they are taken out once that is in the store. */
   replaces(keys: readonly string[]): void {
     this.#replayed = keys;
   }
@@ -179,7 +179,7 @@ export class Autosaver {
     this.#replayed = [];
   }
 
-  /** What is on the shelf now becomes an earlier state with the next write, however short a time it stood there. */
+  /** What is in the store now becomes an earlier state with the next write, however short a time it stood there. */
   remember(): void {
     this.#remember = true;
   }
@@ -191,7 +191,7 @@ export class Autosaver {
     return (this.#queue = this.#queue.then(() => this.#write()));
   }
 
-  /** Begins anew from what is on the shelf, which another window wrote. */
+  /** Begins again from what is in the store, which another window wrote. */
   adopt(notebook: Notebook, known: Known, journal?: Journal): void {
     this.#newest = notebook;
     this.#written = notebook;
@@ -200,7 +200,7 @@ export class Autosaver {
     this.#setStatus({ is: 'kept', at: known.changed });
   }
 
-  /** Whether all it was told of is on the shelf. */
+  /** Whether all it was told of is in the store. */
   get isSaved(): boolean {
     return this.#written === this.#newest && !this.#writing;
   }

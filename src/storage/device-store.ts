@@ -13,9 +13,9 @@ const strict = { durability: 'strict' } as const;
 const ofNotebook = (id: string): IDBKeyRange => IDBKeyRange.bound([id], [id, []]);
 
 /**
- * The shelf in the browser's own database on the device.
+ * The store in the browser's own database on the device.
  *
- * @throws DOMException where the browser keeps nothing; every method of the shelf may throw it too
+ * @throws DOMException where the browser keeps nothing; every method of the store may throw it too
  */
 export async function deviceStore(): Promise<NotebookStore> {
   let database: Database | undefined = await openDatabase(lost);

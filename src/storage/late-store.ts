@@ -1,8 +1,8 @@
 import type { NotebookStore } from './notebook-store';
 
 /**
- * A shelf that is there at once although its database has not answered yet: whatever is asked of it waits for the answer.
- * A database that never answers leaves all of it waiting; the pen says so.
+ * A store that is there at once although its database has not answered yet: whatever is asked of it waits for the answer.
+ * A database that never answers leaves all of it waiting; the autosaver says so.
  */
 export function lateStore(opened: Promise<NotebookStore>): NotebookStore {
   return {

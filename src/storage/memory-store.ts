@@ -2,7 +2,7 @@ import { lastWrittenFirst, type EarlierState, type KeptNotebook } from './stored
 import type { NotebookStore } from './notebook-store';
 import { newestFirst } from './snapshot-retention';
 
-/** A shelf that is gone with the page, for where the browser keeps nothing: the work goes on all the same. */
+/** A store that is gone with the page, for where the browser keeps nothing: the work goes on all the same. */
 export function memoryStore(): NotebookStore {
   const notebooks = new Map<string, { kept: KeptNotebook; text: string }>();
   const states = new Map<string, Map<number, { state: EarlierState; text: string }>>();

@@ -27,7 +27,7 @@ export interface NotebookStore {
   stateAt(id: string, at: number): Promise<string | undefined>;
   /** Takes earlier states away. */
   thin(id: string, times: readonly number[]): Promise<void>;
-  /** The notebook that was on the desk last. */
+  /** The notebook that was open last. */
   last(): Promise<string | undefined>;
   setLast(id: string): Promise<void>;
 }

@@ -1,6 +1,6 @@
 import { keptFrom, lastWrittenFirst, textFrom, type KeptNotebook } from './stored-notebook';
 
-/** The notebook that was on the desk last. What the journal alone holds of it has no record and no text yet. */
+/** The notebook that was open last. What the journal alone holds of it has no record and no text yet. */
 export interface OpenedLast {
   readonly id: string;
   readonly kept?: KeptNotebook | undefined;
@@ -14,7 +14,7 @@ export interface Journalled {
 }
 
 /**
- * The notebook that was on the desk last; where it is not known which, or that one is deleted or has no text, the one
+ * The notebook that was open last; where it is not known which, or that one is deleted or has no text, the one
  * written last of the others; undefined on a first visit. This is read before anything can be shown, so it does without
  * the library that the rest of keeping is fetched with. A database that does not answer is waited for: until it does,
  * nobody knows whether something is kept.

@@ -32,10 +32,10 @@ export function heldAfter(
 }
 
 /**
- * Writes to the shelf what the journal alone holds of a notebook that no window has open: who calls this holds its lock. A
+ * Writes to the store what the journal alone holds of a notebook that no window has open: who calls this holds its lock. A
  * notebook that was deleted is left as it is, and its edits too, until it is brought back and opened.
  *
- * @throws what the shelf throws; the entries then stay in the journal
+ * @throws what the store throws; the entries then stay in the journal
  */
 export async function recover(
   store: NotebookStore,

@@ -10,7 +10,7 @@ export interface EditsHeld {
   readonly replayed?: Readonly<Record<string, number>>;
 }
 
-/** A notebook on the shelf, as the list shows it. */
+/** A notebook in the store, as the list shows it. */
 export interface KeptNotebook {
   readonly id: string;
   readonly title: string;
@@ -30,7 +30,7 @@ export interface KeptNotebook {
 }
 
 /**
- * What is damaged of a notebook on the shelf: its entry in the list (the text is there), its text (an earlier one is
+ * What is damaged of a notebook in the store: its entry in the list (the text is there), its text (an earlier one is
  * there), or all of it.
  */
 export type Damage = 'entry' | 'text' | 'all';

@@ -2,7 +2,7 @@ import equal from 'fast-deep-equal';
 import { allCells, type Notebook } from '../notebook';
 
 /**
- * A notebook that was read anew, with every part that is as it was taken from the one before: so only what differs is
+ * A notebook that was read again, with every part that is as it was taken from the one before: so only what differs is
  * worked and drawn again.
  */
 export function shareStructure(before: Notebook, after: Notebook): Notebook {

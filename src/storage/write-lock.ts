@@ -3,9 +3,9 @@ export type Role = 'writing' | 'following';
 
 /** What the windows of a notebook tell each other. */
 type WindowMessage =
-  /** A window that follows is there, and wants to see what is on the other's desk. */
+  /** A window that follows is there, and wants to see what the other has open. */
   | { readonly say: 'here' }
-  /** The notebook as it is on the desk of the window that writes. */
+  /** The notebook as it is in the window that writes. */
   | { readonly say: 'now'; readonly text: string }
   /** A window asks to write. */
   | { readonly say: 'may I'; readonly window: string }
@@ -75,7 +75,7 @@ export class WriteLock {
     return this.#isFollowed;
   }
 
-  /** Tells those that follow what is on the desk. */
+  /** Tells the windows that follow. */
   broadcast(): void {
     if (this.#role === 'writing' && this.#isFollowed) this.#say({ say: 'now', text: this.#window.now() });
   }

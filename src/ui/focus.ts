@@ -3,7 +3,7 @@ import type { CellRef } from '../engine';
 import type { Workspace } from '../workspace';
 
 /**
- * Puts the focus on a place of the leaf, if it is drawn: on its first value, or on its cell's label. Where only a chain
+ * Puts the focus on a place of the grid, if it is drawn: on its first value, or on its cell's label. Where only a chain
  * is shown and the place is not in it, all is shown again. `more` is as in `returnTo`.
  */
 export function goTo(workspace: Workspace, ref: CellRef, more = ''): void {

@@ -16,14 +16,14 @@ export function saveText(text: string, name: string, type: string): void {
   saveAsFile(new Blob([text], { type }), name);
 }
 
-/** The notebook on the desk as a file. */
+/** The open notebook as a file. */
 export function fileOf(workspace: Workspace): File {
   return new File([workspace.document.file()], `${nameFrom(workspace.notebook.title)}.notebook.json`, {
     type: 'application/json',
   });
 }
 
-/** Hands the notebook on the desk to the person as a file. */
+/** Hands the open notebook to the person as a file. */
 export function saveNotebook(workspace: Workspace): void {
   const file = fileOf(workspace);
   saveAsFile(file, file.name);

@@ -71,7 +71,7 @@ export function followWhatIfs(client: BackgroundQueue, events: WhatIfEvents): ()
             events.answer(whatIf.id, answer);
           },
           () => {
-            // Half of what changed may be in it: it is built anew, and not brought on from there.
+            // Half of what changed may be in it: it is built again, and not brought on from there.
             void sheet.dropWhatIf(whatIf.id);
             broke();
           },

@@ -135,7 +135,7 @@ export function numberOf(
   return givenValue(line.input.entry, workspace.sizes, size);
 }
 
-/** What stands at a place of the leaf. */
+/** What stands at a place of the grid. */
 export interface ShownAt {
   readonly value: number | undefined;
   readonly unit: Unit;

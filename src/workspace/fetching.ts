@@ -17,7 +17,7 @@ export function noteMissing({ target }: Event): void {
  * @example const { default: Sizes } = await fetched(() => import('../features/settings/Sizes.svelte'));
  */
 export async function fetched<Part>(load: () => Promise<Part>): Promise<Part> {
-  // Components make the function anew each time; its text names the module that it imports.
+  // Components make the function again each time; its text names the module that it imports.
   const name = String(load);
   const own = lackedBy.get(name);
   const [mine, others] = [true, false].map((isOwn) =>

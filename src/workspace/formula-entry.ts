@@ -21,7 +21,7 @@ export class FormulaEntry {
     return this.#doTyped(typed, { cell, key }, (formula) => ({ do: 'enter', cell, key, entry: { formula } }));
   }
 
-  /** Puts a formula, as typed, in place of an output's own; nothing typed restores its own. Returns why not. */
+  /** Puts a formula, as typed, instead of an output's own; nothing typed restores its own. Returns why not. */
   async takeOver(cell: string, key: string, typed: string): Promise<string | undefined> {
     if (/^\s*=?\s*$/.test(typed)) return this.#document.do({ do: 'take over', cell, key, formula: null });
     return this.#doTyped(typed, { cell, key }, (formula) => ({ do: 'take over', cell, key, formula }));

@@ -10,7 +10,7 @@ import {
 } from '../notebook';
 import type { Unit } from '../formulas';
 
-/** One line of a cell on the leaf with a value or a result for each size. */
+/** One line of a cell in the grid with a value or a result for each size. */
 export interface ValueLine {
   readonly line: 'input' | 'output';
   readonly key: string;

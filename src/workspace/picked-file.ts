@@ -9,7 +9,7 @@ let newest: File | undefined;
  * Opens a notebook from a file that a person picked or dropped. The notebook that was open stays saved, and stays open
  * where the file is refused; a complaint says why.
  *
- * @param start which notebook was open when the file was picked: in place of another one it is not opened
+ * @param start which notebook was open when the file was picked: instead of another one it is not opened
  */
 export async function openPicked(workspace: Workspace, file: File, start: OpenNotebook): Promise<void> {
   const { document, complaints } = workspace;

@@ -4,7 +4,7 @@ import { cellById, inputsOf, outputsOf, type Edit, type Notebook } from '../note
 export interface OpenNotebook {
   readonly id: string;
   readonly title: string;
-  /** It is a preview, shown in place of the open notebook. */
+  /** It is a preview, shown instead of the open notebook. */
   readonly previewed: boolean;
 }
 

@@ -30,7 +30,7 @@ class Surroundings {
     return this.byTouch ? 'Tap it twice' : 'Double click, or Enter,';
   }
 
-  /** Whether the drawing has room beside the leaf. */
+  /** Whether the drawing has room beside the grid. */
   get roomy(): boolean {
     return this.#roomy;
   }

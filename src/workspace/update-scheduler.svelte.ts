@@ -1,7 +1,7 @@
 import { afterPaint } from './after-paint';
 import type { CellSignals } from './cell-signals.svelte';
 
-/** As many cells of twelve sizes as are drawn anew within a frame. */
+/** As many cells of twelve sizes as are drawn again within a frame. */
 const updatedAtOnce = 40;
 
 /**

@@ -4,7 +4,7 @@ import type { WorkingSource } from '../explain';
 import type { Workspace } from './workspace.svelte';
 import { workedPiece } from './worked-rows';
 
-/** The notebook on the desk, as words are made from it. What reads a result of it follows that cell. */
+/** The open notebook, as words are made from it. What reads a result of it follows that cell. */
 export function wordsSource(workspace: Workspace): PatternSource & WorkingSource {
   return {
     notebook: workspace.notebook,

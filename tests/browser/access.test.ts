@@ -13,7 +13,7 @@ beforeAll(async () => {
 
 const button = (name: string | RegExp) => page.getByRole('button', { name, exact: typeof name === 'string' });
 
-/** On the leaf, with nothing open and the notebook of a starter as it begins. */
+/** On the grid, with nothing open and the notebook of a starter as it begins. */
 async function home(starter: string): Promise<void> {
   for (let tries = 0; tries < 3 && (await page.locator('dialog[open]').count()) > 0; tries++)
     await page.keyboard.press('Escape');
@@ -45,7 +45,7 @@ const opened = async (tool: string): Promise<void> => {
   await page.locator('dialog[open]').waitFor();
 };
 
-/** The states of the page, each with how it is come to from the leaf of the small starter. */
+/** The states of the page, each with how it is come to from the grid of the small starter. */
 const states: readonly (readonly [string, () => Promise<unknown>])[] = [
   ['as it opens', async () => {}],
   [

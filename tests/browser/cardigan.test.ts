@@ -220,7 +220,7 @@ describe('what cannot be', () => {
     await expectCardigan(cardiganOf(body));
   });
 
-  it('a file that is no notebook, or is from a newer version, leaves the notebook on the desk', async () => {
+  it('a file that is no notebook, or is from a newer version, leaves the open notebook', async () => {
     const open = (name: string, text: string): Promise<void> =>
       page.setInputFiles('input[type=file]', {
         name,

@@ -30,7 +30,7 @@ export function ownProfile(options?: BrowserContextOptions): Own {
   });
 }
 
-/** Waits until the notebook on the desk is kept. */
+/** Waits until the open notebook is kept. */
 export async function kept(page: Page): Promise<void> {
   await page.locator('[data-standing="kept"]').waitFor();
 }

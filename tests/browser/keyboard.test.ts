@@ -179,7 +179,7 @@ async function hears(sentence: RegExp): Promise<void> {
   await expect.poll(announcementNow).toMatch(sentence);
 }
 
-/** Into the leaf, which is one stop: to the place that was in focus last. */
+/** Into the grid, which is one stop: to the place that was in focus last. */
 async function gridText(): Promise<void> {
   for (let stops = 0; stops < 80; stops++) {
     if (await page.evaluate(() => document.activeElement?.matches('[data-place]'))) return;
@@ -188,7 +188,7 @@ async function gridText(): Promise<void> {
   throw new Error('Tab never came to the leaf.');
 }
 
-/** To the label of a cell, row by row from the top of the leaf. */
+/** To the label of a cell, row by row from the top of the grid. */
 async function toCell(label: string): Promise<void> {
   await gridText();
   await page.keyboard.press('ControlOrMeta+Home');
@@ -263,7 +263,7 @@ it('joins and border: a second piece, a check that both edges match, and stitche
   await page.getByRole('dialog').waitFor({ state: 'hidden' });
   await hears(/^Added the check .*joined to/);
   expect.soft(await announced()).toMatch(/^button "[^"]*joined to[^"]*"/);
-  // 60 rows against 58: the line over the leaf says so by itself, and is a live region.
+  // 60 rows against 58: the line over the grid says so by itself, and is a live region.
   const checks = page.locator('[aria-live=polite]', { hasText: 'check' });
   await expect.poll(() => checks.innerText()).toMatch(/^The check does not hold:[\s\S]*joined to/);
   await toCell('Front');
@@ -298,7 +298,7 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
   await page.keyboard.press('Enter');
   await onTo('add the whole swatch on the scales');
   await page.keyboard.press('Enter');
-  // The button is another now; the focus is still on the leaf.
+  // The button is another now; the focus is still in the grid.
   expect(await page.evaluate(() => document.activeElement?.closest('[role=grid]') !== null)).toBe(true);
   await toCell('Wool');
   await onTo(/^Wool, whole swatch, width/);
@@ -419,7 +419,7 @@ async function view(label: string): Promise<void> {
 
 it('a screen reader is told what stands at a place, what it is worth, and in one sentence what an edit changed', async () => {
   await starter(/^Cardigan/);
-  // The leaf is one stop; the arrows go on from there.
+  // The grid is one stop; the arrows go on from there.
   while (!(await page.evaluate(() => document.activeElement?.matches('[data-place]'))))
     await page.keyboard.press('Tab');
   await until('ArrowUp', /^Section Swatches/, 200);

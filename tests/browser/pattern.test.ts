@@ -301,7 +301,7 @@ describe('the class sheet of the lessons', () => {
     expect(await page.locator('[data-answer].hidden').count()).toBeGreaterThan(12);
   });
 
-  it('takes a result from the leaf, and its working stands there too', async () => {
+  it('takes a result from the grid, and its working stands there too', async () => {
     const page = await opened('Pattern');
     await page.getByRole('button', { name: 'Leaf', exact: true }).click();
     const cell = page.locator('[data-cell-rows="back-sts"]');

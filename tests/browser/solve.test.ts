@@ -119,7 +119,7 @@ describe('the give or take of the V-neck', () => {
     expect(text).toMatch(/To halve it, count \d+ more stitches/);
   });
 
-  it('stands under a cell of the leaf as well, in the size in focus', async () => {
+  it('stands under a cell of the grid as well, in the size in focus', async () => {
     const page = await visit();
     await page.locator('[data-cell-rows="bust-as-worked"] .more').first().click();
     await page.getByRole('button', { name: 'give or take', exact: true }).click();

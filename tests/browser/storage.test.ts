@@ -66,7 +66,7 @@ describe('the list of notebooks', () => {
       .toBe('Rename Harbour cardigan');
     await dialog.getByRole('button', { name: 'Delete Untitled', exact: true }).click();
     await dialog.getByText('Deleted Untitled.').waitFor();
-    // What was on the desk is gone from it: the notebook changed last takes its place.
+    // The open notebook is gone: the one changed last takes its place.
     expect(await title(page)).toBe('Harbour cardigan');
     await dialog.getByRole('button', { name: 'Undo' }).click();
     await dialog.getByText('Untitled is back.').waitFor();

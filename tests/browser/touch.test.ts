@@ -21,7 +21,7 @@ beforeAll(async () => {
 
 const tap = (name: string | RegExp): Promise<void> => page.getByRole('button', { name }).first().tap();
 
-/** A place of the leaf whose name, as it is read out, begins so. */
+/** A place of the grid whose name, as it is read out, begins so. */
 const cellNamed = (called: string): Locator =>
   page.locator(`main [data-place][aria-label^="${called}"]:not(button, select)`).first();
 

@@ -37,7 +37,7 @@ export async function plotted(page: Page): Promise<Plotted> {
   return page.$eval('figure canvas', (canvas) => (canvas as unknown as { plotted(): Plotted }).plotted());
 }
 
-/** Puts a starter on the desk whose label begins so. */
+/** Opens the starter whose label begins so. */
 export async function begin(page: Page, label: string): Promise<void> {
   const folded = page.getByRole('button', { name: 'More tools' });
   if (await folded.isVisible()) await folded.click();

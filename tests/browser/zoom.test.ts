@@ -43,7 +43,7 @@ async function tool(name: string): Promise<void> {
   await page.locator('dialog[open]').waitFor();
 }
 
-it('at 400 % the focus is never lost from sight on the leaf: up and down, under the drawings, and along nine sizes', async () => {
+it('at 400 % the focus is never lost from sight in the grid: up and down, under the drawings, and along nine sizes', async () => {
   await page.locator('main [data-place][tabindex="0"]').first().focus();
   expect(await unseen('ArrowDown', 120)).toEqual([]);
   // To the last size and back: what was scrolled aside comes out from under the labels.

@@ -173,7 +173,7 @@ describe('circles', () => {
     expect(sheet.errorIn('d')).toBe('Waits for a.');
   });
 
-  test('a cell of a circle that is renamed is named anew by all the others', async () => {
+  test('a cell of a circle that is renamed is named again by all the others', async () => {
     const [a, b, c] = [formula('a', 'b * 2'), formula('b', 'c + 1'), formula('c', 'a')];
     const sheet = await worked(a, b, c);
     await sheet.show(notebookOf([{ ...a, formula: 'q * 2' }, { ...b, name: 'q' }, c]));

@@ -73,7 +73,7 @@ test('a trial of any changes gives, to the last digit, what a fresh sheet of the
         const trials = wishes.map((wish) =>
           wish
             .map(({ at, size, put }): Change => ({ ...refs[at % refs.length]!, size, ...put }))
-            // A value in place of a worked result is held, which no notebook can say.
+            // A value instead of a worked result is held, which no notebook can say.
             .filter((change) => change.formula !== undefined || takesValue(notebook, change)),
         );
         const work = new Trials(sheet);

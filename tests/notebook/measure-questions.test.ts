@@ -77,7 +77,7 @@ describe('a body measurement that no chart comes near', () => {
     ]);
   });
 
-  it('is asked where a size has its own in place of its chart’s; what the chart itself has is not', () => {
+  it('is asked where a size has its own instead of its chart’s; what the chart itself has is not', () => {
     const of = (own: Record<string, number>): Cell =>
       measure('Round me', 'length', { chart: 'bust', point: 'middle', own });
     expect(ask(of({ m: 9.4 }))).toEqual([expect.stringMatching(/^M: Is the bust 9\.4 cm\?/)]);

@@ -18,7 +18,7 @@ import { worked } from './worked-notebook';
  * they were. `version-1.json` is a garment whole; `version-1-rich.json` has what else a notebook can hold, and
  * `version-1-adapted.json` is one made from a printed pattern.
  *
- * What each comes to stands in `expected/`. Where a number was wrong and is mended, it is made anew, and the difference
+ * What each comes to stands in `expected/`. Where a number was wrong and is mended, it is made again, and the difference
  * read line by line: `ANEW=1 npx vitest run --project units tests/notebook/samples.test.ts -u`. Results that a later version
  * adds are no difference: only those that stand there are held against it.
  */
@@ -77,7 +77,7 @@ it('the rich samples of version 1 hold what a whole garment does not', () => {
   expect(opened('version-1-adapted.json').adapts!.text).not.toBe('');
 });
 
-/** The lines whose names stood in what is expected already; all of them where it is made anew. */
+/** The lines whose names stood in what is expected already; all of them where it is made again. */
 function known(name: string, lines: readonly string[]): readonly string[] {
   const expected = new URL(`./expected/${name.replace(/json$/, 'numbers.txt')}`, import.meta.url);
   if (process.env['ANEW'] || !existsSync(expected)) return lines;

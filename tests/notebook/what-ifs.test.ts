@@ -52,7 +52,7 @@ describe('a notebook under a what-if', () => {
     });
   });
 
-  test('has a formula in place of a value, or of an own one', () => {
+  test('has a formula instead of a value, or of an own one', () => {
     const formulas = withWhatIf(
       plain,
       whatIf('a', [
@@ -103,7 +103,7 @@ describe('edits of what-ifs', () => {
     expect(changed.sections).toBe(plain.sections);
   });
 
-  test('put a change in place of the one for the same value, and all sizes in place of one', () => {
+  test('put a change instead of the one for the same value, and all sizes instead of one', () => {
     const changed = edited(
       plain,
       add(whatIf('a', [])),

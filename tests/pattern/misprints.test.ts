@@ -28,7 +28,7 @@ describe('a slip of a typist', () => {
     for (const [at, [name, make]] of misprinted.entries()) {
       const source = await sourceOf(make());
       const plain = patternOf(source);
-      // Every other one as it leaves the page, with the tables of its schematic in place of the pieces' measurements.
+      // Every other one as it leaves the page, with the tables of its schematic instead of the pieces' measurements.
       const document = at % 2 === 0 ? plain : withSchematic(plain, source);
       notebooks.push({ name, document, prove: proverOf(source) });
     }

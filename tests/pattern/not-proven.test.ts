@@ -67,7 +67,7 @@ describe('what a proof says nothing of is named beside it', () => {
     expect(await textOf('Work 1 row even. Work {rows} even.')).toBe(false);
   });
 
-  it('a caption or a sentence that nobody knows is named, and what it stands in place of is missing', async () => {
+  it('a caption or a sentence that nobody knows is named, and what it stands instead of is missing', async () => {
     const source = await sourceOf(singleSleeve());
     const document = patternOf(source);
     const altered = {

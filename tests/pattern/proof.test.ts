@@ -177,7 +177,7 @@ describe('the text of a pattern recounts to its rows', () => {
   });
 });
 
-/** The document with other lines in place of the first that reads so. */
+/** The document with other lines instead of the first that reads so. */
 function withLines(document: PatternDocument, text: string, lines: readonly string[]): PatternDocument {
   let done = false;
   return {

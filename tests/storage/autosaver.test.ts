@@ -34,7 +34,7 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-describe('a pen', () => {
+describe('an autosaver', () => {
   it('writes nothing of a notebook that was only opened', async () => {
     autosaverFor(store);
     await vi.advanceTimersByTimeAsync(5000);

@@ -22,7 +22,7 @@ beforeEach(async () => {
   await store.write('a', titled('Spoilt'), 1, { now: 30, remember: true });
 });
 
-/** Does something to the database itself, past the shelf. */
+/** Does something to the database itself, past the store. */
 async function spoil(damage: (store: Stores) => void): Promise<void> {
   const database = await openDatabase();
   const write = database.transaction([...stores], 'readwrite');

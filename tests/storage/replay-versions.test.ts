@@ -169,7 +169,7 @@ describe('an edit in the journal', () => {
     vi.unstubAllGlobals();
   });
 
-  it('is made on the text of the shelf as it was, by whoever asks the shelf for it', async () => {
+  it('is made on the text of the store as it was, by whoever asks the store for it', async () => {
     vi.stubGlobal('localStorage', storage);
     const base = plain();
     put('w', 1, { file: 1, over: 1, patch: patchBetween(base, neck(25, base)) });

@@ -17,7 +17,7 @@ const again = (notebook: Notebook): Notebook => {
   return read.notebook;
 };
 
-describe('a notebook that is read anew', () => {
+describe('a notebook that is read again', () => {
   it('shares with the one before all that is the same: nothing is worked again', () => {
     const before = cardigan();
     expect(nothingChanged(changesBetween(before, again(before)))).toBe(false);

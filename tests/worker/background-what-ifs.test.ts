@@ -168,7 +168,7 @@ test('a what-if that runs for ever is set aside, and nothing of the notebook is'
   await until(() => expect(b(whatIfs.get('bad'))).toBe(28));
 });
 
-test('a what-if that breaks down is built anew, and told of only where it does so again', async () => {
+test('a what-if that breaks down is built again, and told of only where it does so again', async () => {
   const texts: string[] = [];
   const results = new Results();
   const lane: BackgroundQueue = { jobs: [], working: true, wake: () => {} };

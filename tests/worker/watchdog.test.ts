@@ -15,7 +15,7 @@ test('is over a little after the limit without a sign', () => {
   expect(over).toHaveBeenCalledOnce();
 });
 
-test('begins anew with every sign', () => {
+test('begins again with every sign', () => {
   const over = vi.fn();
   const watchdog = new Watchdog(2000, over);
   watchdog.begin();

@@ -8,7 +8,7 @@ import type { ServedSheet } from '../../src/worker/serve';
 import { followWhatIfs } from '../../src/worker/background-what-ifs';
 import { inTurn } from '../../src/engine/trials-in-turn';
 
-/** A desk whose sheet works in the same thread, for tests of the components. */
+/** A workspace whose sheet works in the same thread, for tests of the components. */
 export function workspaceWith(notebook: Notebook): { workspace: Workspace; settled(): Promise<void> } {
   const sheet = new WorkedSheet();
   const trials = inTurn(new Trials(sheet));

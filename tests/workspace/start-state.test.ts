@@ -8,7 +8,7 @@ import { paste } from '../../src/features/grid/clipboard';
 import { formula, measure, notebookOf } from '../engine/notebook-of';
 import { until } from '../until';
 
-/** A desk whose sheet answers a question when it is told to; and how often it was asked. */
+/** A workspace whose sheet answers a question when it is told to; and how often it was asked. */
 function slowWorkspace(notebook: Notebook) {
   const waiting: ((checked: Checked) => void)[] = [];
   const workspace = new Workspace(notebook, () => ({
@@ -46,7 +46,7 @@ test('a formula that was being checked when another notebook was opened lands in
   expect(workspace.notebook).toBe(other);
 });
 
-test('nor does one that was to be put in place of a cell’s own', async () => {
+test('nor does one that was to be put instead of a cell’s own', async () => {
   const { workspace, answer } = slowWorkspace(titled('Jacket'));
   const taking = workspace.formulas.takeOver('b', 'value', '= c + 1');
   const other = titled('Cardigan');
@@ -72,7 +72,7 @@ test('nor in a notebook that is looked at, or in the one gone back to', async ()
   expect(workspace.notebook).toBe(mine);
 });
 
-test('one whose notebook was changed elsewhere meanwhile is checked anew, and entered', async () => {
+test('one whose notebook was changed elsewhere meanwhile is checked again, and entered', async () => {
   const { workspace, answer, waiting } = slowWorkspace(titled('Jacket'));
   const entering = workspace.formulas.enter('a', 'value', '= c + 1');
   workspace.do({ do: 'give', cell: 'c', key: 'value', size: null, value: 7 });

@@ -4,7 +4,7 @@ import { Workspace } from '../../src/workspace/workspace.svelte';
 import { WorkedSheet } from '../../src/engine/sheet';
 import { small } from './small-notebook';
 
-/** A desk whose sheet answers one size first and the others after it, as the worker does when a notebook is opened. */
+/** A workspace whose sheet answers one size first and the others after it, as the worker does when a notebook is opened. */
 async function openedInParts(notebook: Notebook) {
   const sheet = new WorkedSheet();
   let shown: Notebook | null = null;

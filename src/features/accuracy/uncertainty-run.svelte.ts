@@ -20,7 +20,7 @@ export interface UncertaintyRow {
   readonly chances: readonly (number | undefined)[];
 }
 
-/** The give or take of some results, worked anew for each state of the notebook, beside everything else. */
+/** The give or take of some results, worked again for each state of the notebook, beside everything else. */
 export class UncertaintyRun {
   rows: readonly UncertaintyRow[] = $state.raw([]);
   /** The sizes that the rows are for. */

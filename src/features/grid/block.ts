@@ -1,7 +1,7 @@
 import type { Cell, Notebook, Section, Size } from '../../notebook';
 import { linesOf, type ValueLine } from '../../workspace';
 
-/** A line of the leaf with a value or a result for each size. */
+/** A line of the grid with a value or a result for each size. */
 export interface DrawnLine {
   readonly cell: Cell;
   readonly line: ValueLine;
@@ -20,7 +20,7 @@ export interface Corner {
   readonly size: string | null;
 }
 
-/** The value lines of the leaf, in the order in which they are drawn. */
+/** The value lines of the grid, in the order in which they are drawn. */
 export function drawnLines(
   notebook: Notebook,
   shown: { isOpen(cell: Cell): boolean; isDrawn(cell: Cell, section: Section): boolean },

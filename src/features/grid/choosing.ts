@@ -2,7 +2,7 @@ import { blockBetween, isShared, lineAt, refsOf, type Block, type Corner, type D
 import { linesOn } from './clipboard';
 import type { Workspace } from '../../workspace';
 
-/** A place of the leaf that holds a value or a result, as an element. */
+/** A place of the grid that holds a value or a result, as an element. */
 export function isValueCell(element: Element | null): element is HTMLElement {
   return element !== null && element.matches('.place[data-place][data-cell][data-key]');
 }
@@ -18,8 +18,8 @@ export interface Step {
 }
 
 /**
- * A block of places that is chosen on the leaf: from the place where choosing began to the one in focus. What is
- * chosen is kept by name, so that it is still chosen where a line is drawn anew.
+ * A block of places that is chosen in the grid: from the place where choosing began to the one in focus. What is
+ * chosen is kept by name, so that it is still chosen where a line is drawn again.
  */
 export class Choosing {
   #from: Corner | null = null;
@@ -107,7 +107,7 @@ export class Choosing {
     return elements.find((element) => element.dataset['size'] === corner.size) ?? elements[0];
   }
 
-  /** Shows on the leaf what is chosen. */
+  /** Shows in the grid what is chosen. */
   mark(): void {
     if (!this.#from && !this.#marked) return;
     const chosen = new Set<Element>();

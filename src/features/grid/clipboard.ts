@@ -3,10 +3,10 @@ import { drawnLines, lineAt, refsOf, type Block, type Corner, type DrawnLine } f
 import { copyOf, unitOf, type Copied } from './copying';
 import { type Workspace, valueLine } from '../../workspace';
 
-/** What was copied last from a leaf, so that pasting it back loses no digits. */
+/** What was copied last from a grid, so that pasting it back loses no digits. */
 let last: Copied | undefined;
 
-/** The lines of the leaf as they are drawn now. */
+/** The lines of the grid as they are drawn now. */
 export function linesOn(workspace: Workspace): DrawnLine[] {
   return drawnLines(workspace.notebook, {
     isOpen: (cell) => workspace.view.isExpanded(cell.id),
@@ -58,7 +58,7 @@ export function empty(workspace: Workspace, block: Block): void {
 }
 
 /**
- * Pastes text onto the leaf from a place on, across the sizes and down the lines; says what could not be taken. What
+ * Pastes text onto the grid from a place on, across the sizes and down the lines; says what could not be taken. What
  * reads it is fetched for it.
  */
 export async function paste(workspace: Workspace, corner: Corner, text: string): Promise<void> {

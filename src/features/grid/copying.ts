@@ -16,7 +16,7 @@ export function unitOf(workspace: Workspace, { cell, line }: DrawnLine): Unit {
 }
 
 /**
- * A block of the leaf as other programs take it: numbers as they are shown, without units, a line to a row and a size
+ * A block of the grid as other programs take it: numbers as they are shown, without units, a line to a row and a size
  * to a column. A value for every size stands in each column, unless it is all there is.
  */
 export function copyOf(workspace: Workspace, block: Block): Copied {

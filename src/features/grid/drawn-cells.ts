@@ -1,6 +1,6 @@
 import { linesDrawn } from './lines-drawn';
 
-/** What the keys go to on the leaf. */
+/** What the keys go to in the grid. */
 export const valueCell = '[data-place]:not(:disabled)';
 /** A row that is a sentence, on as many lines as it takes. */
 const sentence = 'tr.words';

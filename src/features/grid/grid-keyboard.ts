@@ -22,7 +22,7 @@ const steps: Readonly<Record<string, Step>> = {
 };
 
 /**
- * Keyboard paths over the leaf, after the WAI-ARIA pattern of a grid: arrows go between the places marked `data-place`,
+ * Keyboard paths over the grid, after the WAI-ARIA pattern of a grid: arrows go between the places marked `data-place`,
  * row by row as they are drawn, so that the order on the screen is the order of the keys. One place at a time can be
  * tabbed to. With Shift, a block of values is chosen, to be copied, pasted on, emptied or filled along the sizes.
  */

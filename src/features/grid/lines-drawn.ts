@@ -1,5 +1,5 @@
 /**
- * Places of one row by the lines they are drawn on: a sentence that is wider than the leaf goes over several, and so do
+ * Places of one row by the lines they are drawn on: a sentence that is wider than the grid goes over several, and so do
  * the counts of a swatch.
  *
  * @param items in the order they are read

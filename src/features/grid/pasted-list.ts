@@ -29,7 +29,7 @@ export function pastedList(text: string, decimal: '.' | ','): string[] | undefin
 }
 
 /**
- * Rows with a value for each size in place of a list for so many sizes; undefined where no row has one. Without its words
+ * Rows with a value for each size instead of a list for so many sizes; undefined where no row has one. Without its words
  * a list for another number of sizes is no heading.
  *
  * @example withListsSpread([['Bust', '76 (80, 84)'], ['5']], 3, '.') // [['76', '80', '84'], ['5']]

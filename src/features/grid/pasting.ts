@@ -75,7 +75,7 @@ export function planPaste(text: string, onto: PasteOnto): PastePlan {
   }
   const { sizes, settings } = onto.notebook;
   const asTyped = rowsOf(text);
-  // What was copied on the leaf itself has neither lists nor headings.
+  // What was copied in the grid itself has neither lists nor headings.
   const spread = onto.exact ? undefined : withListsSpread(asTyped, sizes.length, settings.decimal);
   const typed = spread ?? asTyped;
   const from = spread ? null : onto.size;

@@ -1,6 +1,6 @@
 import { valueCell } from './drawn-cells';
 
-/** The one place of the leaf that can be tabbed to: where somebody was last. */
+/** The one place of the grid that can be tabbed to: where somebody was last. */
 export class TabStop {
   readonly #node: HTMLElement;
   #stop: HTMLElement | null = null;
@@ -18,7 +18,7 @@ export class TabStop {
   }
 
   /**
-   * Where the place that could be tabbed to is drawn anew, what stands for it can be, so that the leaf stays in reach.
+   * Where the place that could be tabbed to is drawn again, what stands for it can be, so that the grid stays in reach.
    * While an editor is open in its stead, the editor is what can be tabbed to.
    */
   keep(records: readonly MutationRecord[]): void {

@@ -12,7 +12,7 @@ export async function alone(id: string, act: () => Promise<string | undefined>):
   return navigator.locks.request(lockOf(id), { ifAvailable: true }, (lock) => (lock ? act() : openElsewhere));
 }
 
-/** What the shelf and the journal hold of a notebook; undefined for nothing; or why it cannot be opened. */
+/** What the store and the journal hold of a notebook; undefined for nothing; or why it cannot be opened. */
 export async function findOn(
   store: NotebookStore,
   id: string,
@@ -28,7 +28,7 @@ export async function findOn(
   return { id, notebook: replayed.notebook, kept: there?.kept, stored: stored?.notebook, replayed };
 }
 
-/** Makes a copy of a notebook; gives back why not. The notebook on the desk stays the one that was open last. */
+/** Makes a copy of a notebook; gives back why not. The open notebook stays the one that was open last. */
 export async function duplicateOn(
   store: NotebookStore,
   id: string,

@@ -11,7 +11,7 @@ import { alone, askToStay, duplicateOn, renameOn } from './in-store';
 import type { Opening } from './opening';
 import { Unsaved } from './unsaved.svelte';
 
-/** Something that is looked at and is not the notebook on the desk. */
+/** Something that is looked at and is not the open notebook. */
 export type Preview = { readonly at: 'link' } | { readonly at: 'state'; readonly written: number };
 
 export const followsSays =
@@ -50,7 +50,7 @@ export abstract class KeeperState {
   readonly unsaved = new Unsaved();
   /** Why what is kept does not outlive the page; undefined where it does. */
   error: StorageError | undefined = $state();
-  /** How the notebook on the desk stands with the shelf. */
+  /** How the open notebook stands with the store. */
   protected own: SaveStatus = $state.raw({ is: 'as it was' });
   readonly status: SaveStatus = $derived(this.error ? { is: 'not kept', error: this.error } : this.own);
 
@@ -71,7 +71,7 @@ export abstract class KeeperState {
   /** Writes now whatever is not kept yet. */
   abstract keep(): Promise<void>;
 
-  /** Makes a copy, which stays on the shelf. */
+  /** Makes a copy, which stays in the store. */
   async duplicate(id: string): Promise<string | undefined> {
     if (id === this.workspace.document.id) await this.keep();
     const refused = await duplicateOn(this.store, id, this.workspace.document.id);

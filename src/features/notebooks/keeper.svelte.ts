@@ -36,27 +36,27 @@ export { timeOf } from './time-of';
 /** Milliseconds in which what windows that follow are told is gathered. */
 const gathered = 60;
 
-/** Milliseconds for which a shelf that does not answer is waited for before its list is shown without the newest. */
+/** Milliseconds for which a store that does not answer is waited for before its list is shown without the newest. */
 const shownWithin = 4000;
 
 /**
- * Keeps what is on the desk: hands every edit to the pen, gives the turn to another window and takes it back, and says
- * how things stand. It follows the desk; the desk knows nothing of it.
+ * Saves the open notebook: hands every edit to the autosaver, gives the turn to another window and takes it back, and says
+ * how things stand. It follows the workspace; the workspace knows nothing of it.
  */
 export class Keeper extends KeeperState {
   #autosaver: Autosaver;
   #lock: WriteLock;
   #timer: ReturnType<typeof setTimeout> | undefined;
-  /** What is known of the notebook that is about to come on the desk. */
+  /** What is known of the notebook that is about to be opened. */
   #coming: Found | undefined;
-  /** What was replayed for the notebook on the desk, until this window may write it. */
+  /** What was replayed for the open notebook, until this window may write it. */
   #replayed: Replayed | undefined;
 
   /**
-   * Begins to keep what is on the desk, on the device or, where the browser keeps nothing, in memory. It begins at once,
+   * Begins to save the open notebook, on the device or, where the browser keeps nothing, in memory. It begins at once,
    * also where the database has not answered yet.
    *
-   * @param ahead the journal of what is on the desk, which was written before the keeper was there
+   * @param ahead the journal of the open notebook, which was written before the keeper was there
    */
   static of(workspace: Workspace, opening: Opening, ahead: Ahead): Keeper {
     let keeper: Keeper | undefined = undefined;
@@ -97,7 +97,7 @@ export class Keeper extends KeeperState {
     if (opening.late) this.#awaitLate(opening.late);
   }
 
-  /** The notebook on the desk, also while another is looked at. */
+  /** The open notebook, also while another is looked at. */
   get #notebook(): Notebook {
     return this.workspace.document.previewedFrom ?? this.workspace.notebook;
   }
@@ -125,7 +125,7 @@ export class Keeper extends KeeperState {
     addEventListener('hashchange', () => void linked().then((link) => link && this.#previewLink(link)));
   }
 
-  /** Whether leaving the page now would lose something: it is neither on the shelf nor in the journal. */
+  /** Whether leaving the page now would lose something: it is neither in the store nor in the journal. */
   get atRisk(): boolean {
     return this.#autosaver.atRisk || this.unsaved.all.some(({ autosaver }) => autosaver.atRisk);
   }
@@ -165,7 +165,7 @@ export class Keeper extends KeeperState {
     else this.found = { id: found.id, title: found.notebook.title };
   }
 
-  /** Something on the desk is another than before. */
+  /** The open notebook is another than before. */
   #notice(): void {
     if (this.workspace.document.id !== this.#autosaver.id) {
       this.#goOver();
@@ -182,7 +182,7 @@ export class Keeper extends KeeperState {
     }
   }
 
-  /** Another notebook is on the desk: what is left of the one before is written, and this one's turn asked for. */
+  /** Another notebook is open: what is left of the one before is written, and this one's turn asked for. */
   #goOver(): void {
     const { id, notebook } = this.workspace.document;
     const coming = this.#coming?.id === id ? this.#coming : undefined;
@@ -208,7 +208,7 @@ export class Keeper extends KeeperState {
     } else void this.#autosaver.begin().then(() => this.askToStay());
   }
 
-  /** A pen for a notebook as it was found; it waits for the turn. */
+  /** An autosaver for a notebook as it was found; it waits for the turn. */
   #autosaverFor(found: Found, journal: Journal = journalOf(found)): Autosaver {
     const { id, notebook, kept, stored, replayed } = found;
     let autosaver: Autosaver | undefined = undefined;
@@ -237,12 +237,12 @@ export class Keeper extends KeeperState {
     if (autosaver === this.#autosaver) this.own = status;
     else {
       this.unsaved.holds(autosaver, status);
-      // The one saved now was left; the page opens again with the one on the desk.
+      // The one saved now was left; the page opens again with the open one.
       if (status.is === 'kept') this.store.setLast(this.workspace.document.id).catch(() => {});
     }
   }
 
-  /** Another window has written what a pen was about to write: what was done here stands apart, unless it is in there. */
+  /** Another window has written what an autosaver was about to write: what was done here stands apart, unless it is in there. */
   async #passed(autosaver: Autosaver): Promise<void> {
     const found = await findOn(this.store, autosaver.id).catch(() => undefined);
     const here = autosaver === this.#autosaver && autosaver.id === this.workspace.document.id;
@@ -265,7 +265,7 @@ export class Keeper extends KeeperState {
     );
   }
 
-  /** Keeps a notebook that is not on the desk. */
+  /** Saves a notebook that is not open. */
   #adopt(notebook: Notebook): void {
     const autosaver = this.#autosaverFor({ id: crypto.randomUUID(), notebook });
     autosaver.goOn();
@@ -316,7 +316,7 @@ export class Keeper extends KeeperState {
     this.#writes();
   }
 
-  /** Goes on from what the shelf and the journal hold of the notebook on the desk. */
+  /** Goes on from what the store and the journal hold of the open notebook. */
   #acquireLock(found: Found): void {
     const notebook = shareStructure(this.#notebook, found.notebook);
     const stored = found.stored === found.notebook ? notebook : found.stored;
@@ -328,7 +328,7 @@ export class Keeper extends KeeperState {
     if (this.#lock.role === 'writing') this.#writes();
   }
 
-  /** This window writes the notebook on the desk. */
+  /** This window writes the open notebook. */
   #writes(): void {
     const replayed = this.#replayed;
     this.#replayed = undefined;
@@ -347,7 +347,7 @@ export class Keeper extends KeeperState {
     return this.#lock.acquire();
   }
 
-  /** Writes now whatever is not kept yet; a shelf that does not answer is not waited for without end. */
+  /** Writes now whatever is not kept yet; a store that does not answer is not waited for without end. */
   async keep(): Promise<void> {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const enough = new Promise<void>((resolve) => (timer = setTimeout(resolve, shownWithin)));
@@ -355,7 +355,7 @@ export class Keeper extends KeeperState {
     clearTimeout(timer);
   }
 
-  /** Puts a notebook from the shelf on the desk; gives back why not, where it cannot be. */
+  /** Opens a notebook of the store; gives back why not, where it cannot be. */
   async open(id: string): Promise<string | undefined> {
     if (id === this.workspace.document.id) {
       this.goBack();
@@ -379,7 +379,7 @@ export class Keeper extends KeeperState {
     this.workspace.document.begin(found.notebook, found.id, sure);
   }
 
-  /** Deletes a notebook so that it can be brought back. Where it is on the desk, another takes its place there. */
+  /** Deletes a notebook so that it can be brought back. Where it is open, another takes its place there. */
   async delete(id: string): Promise<string | undefined> {
     if (id !== this.workspace.document.id) {
       return alone(id, async () => {
@@ -400,7 +400,7 @@ export class Keeper extends KeeperState {
     return undefined;
   }
 
-  /** Shows a notebook to be looked at: one from a link, or an earlier state of the one on the desk. */
+  /** Shows a notebook to be looked at: one from a link, or an earlier state of the one that is open. */
   preview(notebook: Notebook, preview: Preview): void {
     void this.#autosaver.keep();
     this.previewing = preview;
@@ -409,7 +409,7 @@ export class Keeper extends KeeperState {
     );
   }
 
-  /** Back from what is looked at to the notebook on the desk. */
+  /** Back from what is looked at to the open notebook. */
   goBack(): void {
     this.workspace.document.exitPreview();
     this.previewing = null;

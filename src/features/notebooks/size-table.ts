@@ -3,7 +3,7 @@ import { type Workspace, linesOf, numberOf, showNumber, symbolFor } from '../../
 import { unitOf } from '../grid';
 
 /**
- * The notebook as a table for other programs: a line of the leaf to a row, a size to a column, numbers as they are shown.
+ * The notebook as a table for other programs: a line of the grid to a row, a size to a column, numbers as they are shown.
  * A place that has no value is empty.
  */
 export function sizeTable(workspace: Workspace): TableCell[][] {

@@ -1,6 +1,6 @@
 import type { Autosaver, SaveStatus, StorageError, WriteLock } from '../../storage';
 
-/** A notebook that is not on the desk and not saved yet. */
+/** A notebook that is neither open nor saved yet. */
 export interface NotSaved {
   readonly id: string;
   readonly title: string;
@@ -17,7 +17,7 @@ export class Unsaved {
   /** Those of which something went wrong. */
   readonly failing = $derived(this.all.filter(({ error }) => error !== null));
 
-  /** Takes a notebook over from the desk, with the turn to write it. */
+  /** Takes a notebook over from the workspace, with the turn to write it. */
   hold(autosaver: Autosaver, turn: WriteLock | null): void {
     if (autosaver.isSaved || autosaver.down) {
       autosaver.drop();
@@ -30,7 +30,7 @@ export class Unsaved {
     void autosaver.keep();
   }
 
-  /** Hands a notebook back to the desk; undefined where it is not here. */
+  /** Hands a notebook back to the workspace; undefined where it is not here. */
   remove(id: string): NotSaved | undefined {
     const found = this.of(id);
     this.all = this.all.filter((one) => one !== found);
@@ -41,7 +41,7 @@ export class Unsaved {
     return this.all.find((one) => one.id === id);
   }
 
-  /** A pen that is held here says how its notebook stands. */
+  /** An autosaver that is held here says how its notebook stands. */
   holds(autosaver: Autosaver, status: SaveStatus): void {
     const error = status.is === 'not kept' ? status.error : null;
     if (error === null && autosaver.isSaved) this.drop(autosaver);

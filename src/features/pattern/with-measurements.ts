@@ -19,7 +19,7 @@ export const drawnForPaper = (spec: SchematicSpec) =>
   schematicDrawn({ ...spec, theme: 'light', onWhite: true, width: paperWidth });
 
 /**
- * A pattern with what its schematic is read by, in place of the pieces' measurements without letters: under the drawing, what its capital letters stand for in every size, and
+ * A pattern with what its schematic is read by, instead of the pieces' measurements without letters: under the drawing, what its capital letters stand for in every size, and
  * what its small letters join. As tables, they are printed as large as all else, go over a page, and leave in every format.
  */
 export function withMeasurements(

@@ -3,7 +3,7 @@ import { type PlannedSize, type SchematicSpec, layoutOf } from '../../pictures/s
 import { type Workspace, surroundings, workedPiece } from '../../workspace';
 
 /**
- * The schematic of the notebook on the desk, in one size or all; a component that reads it follows its pieces.
+ * The schematic of the open notebook, in one size or all; a component that reads it follows its pieces.
  *
  * @param only the ids of the pieces wanted; all of them unless told
  */

@@ -30,7 +30,7 @@ export interface Moved extends Pick<Move, 'input' | 'values'> {
 /** So many results are shown where a person has not said which. */
 const mostUnasked = 2;
 
-/** An input moved through its range, anew whenever something else is asked. */
+/** An input moved through its range, again whenever something else is asked. */
 export class RangeSweep {
   moved: Moved | null = $state.raw(null);
   progress: { done: number; of: number } | null = $state.raw(null);

@@ -114,7 +114,7 @@ export class SolveForm {
     this.#workspace = workspace;
   }
 
-  /** Begins with what is in focus on the leaf. */
+  /** Begins with what is in focus in the grid. */
   begin(): void {
     const { position } = this.#workspace.selection;
     const begin =

@@ -28,7 +28,7 @@ export interface Found {
   readonly problem: string;
 }
 
-/** A search through the values of an input, made anew whenever something else is sought. */
+/** A search through the values of an input, made again whenever something else is sought. */
 export class SolveRun {
   found: Found | null = $state.raw(null);
   /** From 0 to 1 while it is being searched; null while it is not. */

@@ -60,7 +60,7 @@ function changeResults(
     workspace.announcement = message;
 }
 
-/** @returns whether it could be done; where not, the desk says why */
+/** @returns whether it could be done; where not, the workspace says why */
 export function setSheet(workspace: Workspace, sheet: ClassSheet): boolean {
   const empty = sheet.results.length === 0 && sheet.size === undefined;
   const refused = workspace.do({ do: 'set class sheet', sheet: empty ? null : sheet });

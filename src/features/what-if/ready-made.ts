@@ -32,7 +32,7 @@ const hookStep = 0.5;
  * hook, more ease or less. Only what was given is moved; what a formula works out is not.
  *
  * @example readyMade(cardigan, results).map(({ name }) => name)
- * // ['Body fabric, 15 sts to 10 cm in place of 14', …, 'Finished bust, 5 cm more ease', …]
+ * // ['Body fabric, 15 sts to 10 cm instead of 14', …, 'Finished bust, 5 cm more ease', …]
  */
 export function readyMade(notebook: Notebook, results: Pick<Results, 'number'>): ReadyMade[] {
   return notebook.sections.flatMap(({ cells }) => cells.flatMap((cell) => ofCell(notebook, results, cell)));

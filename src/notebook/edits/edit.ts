@@ -17,7 +17,7 @@ export type Edit =
   | { do: 'give'; cell: string; key: string; size: string | null; value: number | null }
   /** Puts a whole entry in an input: a formula, a place in a chart, a value for each size. */
   | { do: 'enter'; cell: string; key: string; entry: Entry }
-  /** Puts a formula in place of an output's own; `null` gives its own back. */
+  /** Puts a formula instead of an output's own; `null` gives its own back. */
   | { do: 'take over'; cell: string; key: string; formula: string | null }
   | { do: 'relabel'; cell: string; label: string }
   | { do: 'rename'; cell: string; name: string }
@@ -44,7 +44,7 @@ export type Edit =
   | { do: 'remove what-if'; whatIf: string }
   | { do: 'rename what-if'; whatIf: string; name: string }
   | { do: 'switch what-if'; whatIf: string; on: boolean }
-  /** Puts a change in a what-if, in place of what it had for the same value; `take out` takes one out. */
+  /** Puts a change in a what-if, instead of what it had for the same value; `take out` takes one out. */
   | { do: 'change what-if'; whatIf: string; change: Change }
   | { do: 'take out of what-if'; whatIf: string; change: Pick<Change, 'cell' | 'key' | 'size'> }
   /** Makes the changes of a what-if in the notebook; the what-if itself is then done with. */

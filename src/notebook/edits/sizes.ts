@@ -9,7 +9,7 @@ export function sizeAdded(notebook: Notebook, at: number, size: Size): Applied {
   return { notebook: { ...notebook, sizes: notebook.sizes.toSpliced(at, 0, size) } };
 }
 
-/** These sizes in place of those there are. What was given for a size that goes stays, under its id. */
+/** These sizes instead of those there are. What was given for a size that goes stays, under its id. */
 export function sizesTaken(notebook: Notebook, sizes: readonly Size[]): Applied {
   if (sizes.length === 0) return { refused: 'A notebook keeps at least one size.' };
   if (sizes.length > mostSizes) return { refused: `A notebook has at most ${mostSizes} sizes.` };

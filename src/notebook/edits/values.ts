@@ -62,7 +62,7 @@ export function entered(input: Input, entry: Entry): Entry | { refused: Message 
   return entry;
 }
 
-/** A cell with a formula in place of one of its own, or with its own given back. */
+/** A cell with a formula instead of one of its own, or with its own given back. */
 export function takenOver(cell: Cell, key: string, formula: string | null): Cell {
   const { taken: before, ...rest } = cell;
   const { [key]: _old, ...others } = before ?? {};

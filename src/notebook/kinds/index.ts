@@ -40,7 +40,7 @@ export function kindOf(cell: Cell): Kind {
 
 export const inputsOf = memoizePerCell<readonly Input[]>((cell) => kindOf(cell).inputs(cell));
 
-/** The outputs of a cell, with the formulas the person took over in place of the kind's own. */
+/** The outputs of a cell, with the formulas the person took over instead of the kind's own. */
 export const outputsOf = memoizePerCell<readonly Output[]>((cell) =>
   kindOf(cell)
     .outputs(cell)

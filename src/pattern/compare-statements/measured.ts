@@ -7,7 +7,7 @@ import { schematicMeant } from './schematic';
 import { asMadeCells, isMadeOf, madeOf } from './made';
 
 /**
- * What the tables of measurements have to say: what is wished, or in place of it what is made where the notebook has that,
+ * What the tables of measurements have to say: what is wished, or instead of it what is made where the notebook has that,
  * and what the rows of every piece come to: by the letters of the schematic, where it stands there.
  */
 export function measurementsMeant(garment: Garment, schematic: 'with its schematic' | 'alone'): Expected[] {

@@ -38,7 +38,7 @@ const longest = 1000;
 
 const cmOf = (value: number, unit: LengthUnit): number => (unit === 'in' ? value * 2.54 : value);
 
-/** The measurement a line states by size; undefined where it states none, doubts alone where it cannot be read. */
+/** The measurement a line states by size; undefined where it states none, diagnostics alone where it cannot be read. */
 export function measureIn(
   line: LogicalLine,
   context: MeasureContext,

@@ -41,7 +41,7 @@ export const mostCharactersOfAPattern = 200_000;
 /**
  * A printed pattern, read: gauge, sizes, measurements, yarn, and each piece as stretches, with every line marked as what
  * it was read as. What is not known is kept and marked so; nothing is taken for what it might be. Where the pattern
- * contradicts itself, a doubt says so at its place.
+ * contradicts itself, a diagnostic says so at its place.
  */
 export function readPattern(text: string, { decimal }: ReadAs): PatternReading {
   const diagnostics: ImportDiagnostic[] = [];
@@ -376,7 +376,7 @@ function multipleIn(line: LogicalLine): { multiple: number; plus: number; range:
   return { multiple: Number(found[1]), plus, range: line.range(found.index, found.index + found[0].length) };
 }
 
-/** The names of the sizes; where no line lists them, as many numbers as the lists have, and a doubt. */
+/** The names of the sizes; where no line lists them, as many numbers as the lists have, and a diagnostic. */
 function sizesOf(
   lines: readonly LogicalLine[],
   decimal: '.' | ',',

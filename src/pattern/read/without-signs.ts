@@ -7,7 +7,7 @@ const signed =
   /\b(?:(cast[- ]on|co|ch|chain|pick up(?: and knit)?)|bind off|cast off|bo|work|dec(?:rease)?|inc(?:rease)?)\s+[-−–](?=⟦(\d+)⟧)/iu;
 
 /**
- * The sentences of a line, where none counts less than nothing; where one does, a doubt says so. A piece that begins on
+ * The sentences of a line, where none counts less than nothing; where one does, a diagnostic says so. A piece that begins on
  * so many begins all the same, on a count that is not known; any other such line is kept as it stands.
  *
  * @param line its places are those of the sentences

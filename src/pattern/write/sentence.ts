@@ -18,7 +18,7 @@ export function slotsOf(template: string): string[] {
 }
 
 /**
- * Why a person's template cannot stand in place of the notebook's own; undefined where it can. Every number has to
+ * Why a person's template cannot stand instead of the notebook's own; undefined where it can. Every number has to
  * stay, and no slot may be named that there is none for.
  *
  * @example wrongTemplate('Work even.', ['rows']) // 'This wording leaves out {rows}: …'

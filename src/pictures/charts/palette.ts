@@ -13,7 +13,7 @@ export interface SizeStyle {
 
 /*
  * Our own choice, found by search: of the colours of moderate chroma with a contrast of 3.3 or more against paper
- * and leaf, twelve whose least distance (CIE 1976 L*a*b*) is as large as can be, to full colour vision and to
+ * and grid, twelve whose least distance (CIE 1976 L*a*b*) is as large as can be, to full colour vision and to
  * protanopia, deuteranopia and tritanopia alike. The search gave more distance to the first four, six and eight,
  * since few notebooks have more sizes than that.
  */

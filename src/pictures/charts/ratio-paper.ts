@@ -12,7 +12,7 @@ export interface Sheet {
   readonly fontSize: number;
 }
 
-/** The sheet for a canvas of a size: asked for anew each time, since spec and size change. */
+/** The sheet for a canvas of a size: asked for again each time, since spec and size change. */
 export type SheetFor = (canvas: { width: number; height: number }) => Sheet;
 
 /**

@@ -294,7 +294,7 @@ describe('against 8,000 draws of the V-neck in size M, counts held', () => {
   );
 });
 
-it('gives every number of the V-neck a doubt, in every size, at no more tries than twice its sources', async () => {
+it('gives every number of the V-neck an uncertainty, in every size, at no more tries than twice its sources', async () => {
   const notebook = vNeck();
   const sizes = notebook.sizes.map(({ id }) => id);
   const wanted = allCells(notebook).flatMap((cell) =>

@@ -145,7 +145,7 @@ describe('a formula being typed', () => {
   });
 });
 
-describe('pointing at the leaf', () => {
+describe('pointing at the grid', () => {
   it('puts the name of a value in the formula, and the focus stays', async () => {
     const { user, field, done } = await open();
     await user.click(cellNamed('bust, size M: 94.0 cm'));
@@ -178,7 +178,7 @@ describe('pointing at the leaf', () => {
     expect(field.value).toBe('= ');
   });
 
-  it('with a finger counts when the finger is lifted, so that the leaf can be scrolled', async () => {
+  it('with a finger counts when the finger is lifted, so that the grid can be scrolled', async () => {
     const { field } = await open();
     const bust = cellNamed('bust, size M: 94.0 cm');
     await fireEvent.pointerDown(bust, { pointerType: 'touch', button: 0 });

@@ -26,17 +26,17 @@ async function open(notebook: Notebook) {
   const { workspace, settled } = workspaceWith(notebook);
   render(NotebookGrid, { workspace, folded: false, addCell: () => {} });
   await settled();
-  // What the cell says is fetched beside the leaf.
+  // What the cell says is fetched beside the grid.
   await vi.dynamicImportSettled();
   await tick();
   return { workspace, settled };
 }
 
-/** What the leaf says of sizes that part from the wish. */
+/** What the grid says of sizes that part from the wish. */
 const parted = (): string[] =>
   screen.queryAllByText(/ is wanted\.$/u).map(({ textContent }) => textContent ?? '');
 
-describe('a measurement as made, on the leaf', () => {
+describe('a measurement as made, in the grid', () => {
   const halfStep = 'STS(8) / wool_sts';
 
   it('stands with the wish on a line of its own, size by size', async () => {

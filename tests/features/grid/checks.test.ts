@@ -140,7 +140,7 @@ describe('the line that sums up all checks', () => {
   });
 });
 
-describe('a check across sizes on the leaf', () => {
+describe('a check across sizes in the grid', () => {
   it('shows its value in each size, and says which sizes fail', async () => {
     const notebook = notebookOf(
       [

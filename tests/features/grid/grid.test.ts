@@ -45,7 +45,7 @@ const fit: Cell = {
   rule: 'nearest',
 };
 
-describe('going about the leaf', () => {
+describe('going about the grid', () => {
   it('up and down keep to the size, past a value for every size', async () => {
     const { user, at, focused } = await open();
     at(/^Bust, size M/);
@@ -224,7 +224,7 @@ describe('a block of values', () => {
     expect(entry('cuff')).toEqual({ each: { s: 22, m: 22, l: 22 } });
   });
 
-  it('is still marked where a line is drawn anew', async () => {
+  it('is still marked where a line is drawn again', async () => {
     const { user, at, chosen, workspace } = await open();
     at(/^Cuff, size S/);
     await user.keyboard('{Shift>}{ArrowDown}{ArrowDown}{/Shift}');

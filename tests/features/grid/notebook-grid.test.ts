@@ -121,7 +121,7 @@ describe('a formula', () => {
 });
 
 describe('a name', () => {
-  it('that is taken is refused; a free one changes the formulas on the leaf', async () => {
+  it('that is taken is refused; a free one changes the formulas in the grid', async () => {
     const { settled, user, retype, cellNamed } = await open();
     await user.click(cellNamed('Bust: all that is worked out, and how'));
     await retype(/^Bust is called bust/, 'neck_width');
@@ -183,7 +183,7 @@ it('every kind of cell has its lines', async () => {
   expect(screen.getByText('Try it <b>on</b>.')).toBeDefined();
 });
 
-it('no field stands on the leaf before something is edited: the browser would lay all of it out to fill it in', async () => {
+it('no field stands in the grid before something is edited: the browser would lay all of it out to fill it in', async () => {
   const { workspace } = await open();
   for (const cell of allCells(workspace.notebook)) workspace.view.toggle(cell.id);
   await vi.dynamicImportSettled();

@@ -195,7 +195,7 @@ describe('a what-if is made from a value', () => {
     expect(allCells(workspace.notebook)).toEqual(allCells(small()));
   });
 
-  it('in place of a result, as a formula of the right unit', async () => {
+  it('instead of a result, as a formula of the right unit', async () => {
     const { workspace, user, field } = await askWhatIf('value', 'half');
     expect(field.value).toBe('=cuff ÷ 2');
     await user.clear(field);

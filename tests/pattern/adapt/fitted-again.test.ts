@@ -313,7 +313,7 @@ describe('fitted again at another gauge, for another body', () => {
     expect(at.number('xs', 'arm-size')).toBe(1);
   });
 
-  test('a sleeve 6 cm shorter has its taper planned anew over fewer rows, to the same cuff', async () => {
+  test('a sleeve 6 cm shorter has its taper planned again over fewer rows, to the same cuff', async () => {
     await at.show(give('my-sleeve-length', 'value', 38));
     const sleeve = at.counts('mine', 'sleeves-again') as number[];
     // 44 cm are 131 rows as printed, at 30 to 10 cm; 6 cm less are 113.

@@ -18,7 +18,7 @@ function changed(from: string, to: string): PatternReading {
 describe('an invented pattern in nine sizes', () => {
   const { pattern, diagnostics, lines } = read(heronPullover);
 
-  test('is read without a doubt, and only what is told about finishing is kept as words', () => {
+  test('is read without a diagnostic, and only what is told about finishing is kept as words', () => {
     expect(diagnostics).toEqual([]);
     expect(
       lines.filter(({ text, as }) => text.trim() !== '' && as.length === 0).map(({ text }) => text),

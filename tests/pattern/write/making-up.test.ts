@@ -5,7 +5,7 @@ import { patternOf, sentencesOf } from '../../../src/pattern';
 import { sourceOf } from './source-of';
 import { vNeck } from '../../notebooks/v-neck';
 
-/** The lines under "Making up" of the V-neck with one check of its own in place of all others. */
+/** The lines under "Making up" of the V-neck with one check of its own instead of all others. */
 async function making(condition: string): Promise<string[]> {
   const { sections, ...rest } = vNeck();
   const notebook: Notebook = {

@@ -39,7 +39,7 @@ it('a bust that body and hem are both eased from is to fit once', async () => {
   ]);
 });
 
-it('what the pieces come to is printed in place of what is wanted, by cells between them too', async () => {
+it('what the pieces come to is printed instead of what is wanted, by cells between them too', async () => {
   const lines = await measured([
     ease('Finished bust', { formula: 'bust' }, 10),
     ease('Finished arm', { formula: 'CM(30)' }, 5),

@@ -15,7 +15,7 @@ describe.each(['light', 'dark'] as const)('the %s theme', (name) => {
     }
   });
 
-  test('the border of a control stands out from paper and leaf (WCAG 2.2, 1.4.11: 3)', () => {
+  test('the border of a control stands out from paper and grid (WCAG 2.2, 1.4.11: 3)', () => {
     expect(contrast(theme.edge, theme.paper)).toBeGreaterThanOrEqual(3);
     expect(contrast(theme.edge, theme.leaf)).toBeGreaterThanOrEqual(3);
   });

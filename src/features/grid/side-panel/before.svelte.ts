@@ -14,7 +14,7 @@ export class Before {
   #of: Notebook | null = null;
   readonly #workspace: Workspace;
 
-  /** Follows a desk for as long as the component lives in which it is made. */
+  /** Follows a workspace for as long as the component lives in which it is made. */
   constructor(workspace: Workspace) {
     this.#workspace = workspace;
     $effect(() => {
@@ -56,7 +56,7 @@ export class Before {
   }
 }
 
-/** Whether one notebook came from the other by an edit: another notebook on the desk shares no cell with it. */
+/** Whether one notebook came from the other by an edit: another notebook that is open shares no cell with it. */
 function shareCells(before: Notebook, after: Notebook): boolean {
   const cells = new Set(allCells(before));
   return allCells(after).some((cell) => cells.has(cell));

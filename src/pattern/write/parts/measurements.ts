@@ -45,7 +45,7 @@ export function measurementsPart(
     // A body measure that several eases go out from is one line.
     ...new Map(toFit.map((line) => [line.join('\t'), line])).values(),
     ...eases.flatMap((cell) => {
-      // What the pieces come to is printed wherever the notebook has it, in place of what is wanted.
+      // What the pieces come to is printed wherever the notebook has it, instead of what is wanted.
       if (asMade.some((made) => isWishOf(source, made, cell))) return [];
       return [row(shown(cell.label), (size) => wished(size, cell, 'finished'))];
     }),

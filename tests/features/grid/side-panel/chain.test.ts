@@ -110,7 +110,7 @@ describe('by keyboard', () => {
 });
 
 describe('only the chain', () => {
-  it('leaves on the leaf what feeds a cell, itself and what it feeds, and says so', async () => {
+  it('leaves in the grid what feeds a cell, itself and what it feeds, and says so', async () => {
     const { user, go } = await open();
     await go('neck');
     await user.click(screen.getByRole('button', { name: 'Only this chain' }));
