@@ -66,7 +66,11 @@ const stays = [
   // What the page calls it
   { names: ['giveOrTake', 'GiveOrTake', 'loadGiveOrTake', 'give-or-take'], why: 'what the page calls it' },
   // The tokens of the theme are the names of its custom properties in CSS
-  { names: ['leaf', 'trouble'], in: /(^|\/)(theme|contrast|icons|palette|chart-style|block|colours|schematic-block|silhouette-svg)[\w.]*\.ts$/, why: 'a colour of the theme' },
+  {
+    names: ['leaf', 'trouble'],
+    in: /(^|\/)(theme|contrast|icons|palette|chart-style|block|colours|schematic-block|silhouette-svg)[\w.]*\.ts$/,
+    why: 'a colour of the theme',
+  },
 ];
 
 const root = fileURLToPath(new URL('..', import.meta.url));

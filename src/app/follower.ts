@@ -13,8 +13,8 @@ export function followInWorker(workspace: Workspace): Follower {
   let shown: Notebook | undefined;
   let starting: Promise<SheetClient> | undefined;
   const start = async (): Promise<SheetClient> => {
-    const [sheet, { messagesOn }] = await Promise.all([loadSheetClient(), loadMessages()]);
-    workspace.allResults.messageFor = messagesOn(workspace);
+    const [sheet, { wordAnswers }] = await Promise.all([loadSheetClient(), loadMessages()]);
+    wordAnswers(workspace);
     client = new sheet.SheetClient(sheet.startThread, {
       answer: (answer) => workspace.calculation.applyAnswer(answer),
       quarantined: (_cells, sentence) => workspace.complaints.add(sentence),

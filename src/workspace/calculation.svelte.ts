@@ -4,7 +4,6 @@ import type { WhatIfEvents } from '../worker';
 import type { Announcements } from './announcements.svelte';
 import type { CellSignals } from './cell-signals.svelte';
 import type { GridPosition } from './selection.svelte';
-import { summaryOf } from './summary';
 import { UpdateScheduler } from './update-scheduler.svelte';
 
 /** The engine as the workspace needs it: it follows the notebook, and tries a formula without keeping it. */
@@ -103,9 +102,12 @@ export class Calculation {
     this.#watching ||= !this.#working;
   }
 
+  /** What an edit changed, in a sentence; set once the words are fetched, which is before the first results. */
+  summaryOf: (notebook: Notebook, changed: readonly { cell: string }[]) => string = () => '';
+
   /** Announces what an edit changed, once, even if it is worked out in parts. */
   #summarize(changed: readonly { cell: string }[]): void {
-    const sentence = summaryOf(this.#notebook, changed);
+    const sentence = this.summaryOf(this.#notebook, changed);
     if (sentence && sentence !== this.#summary) this.#announcements.announce((this.#summary = sentence));
   }
 

@@ -1,7 +1,14 @@
 import type { Message } from '../craft';
 import { formatMessage } from '../format';
 import { stretchLabel } from '../notebook';
+import { summaryOf } from './summary';
 import type { Workspace } from './workspace.svelte';
+
+/** Has a workspace word what its engine answers: it opens without the words. */
+export function wordAnswers(workspace: Workspace): void {
+  workspace.allResults.messageFor = messagesOn(workspace);
+  workspace.calculation.summaryOf = summaryOf;
+}
 
 /**
  * How the messages of a workspace's cells are worded: as its notebook is read, stretches with their labels. The cell is

@@ -51,7 +51,7 @@ export class Workspace {
     this.calculation = new Calculation(notebook, signals, announcements, follower(this));
     this.selection = new Selection(this.document, signals);
     this.view = new ViewState(this.document);
-    this.formulas = new FormulaEntry(this.document, this.calculation);
+    this.formulas = new FormulaEntry(this);
     this.calculation.show(notebook);
   }
 

@@ -1,5 +1,6 @@
 import { changesBetween, type Changes, type Notebook } from '../../src/notebook';
 import type { Remote } from 'comlink';
+import { wordAnswers } from '../../src/workspace/messages';
 import { Workspace } from '../../src/workspace/workspace.svelte';
 import { WorkedSheet } from '../../src/engine/sheet';
 import { Trials } from '../../src/engine/trials';
@@ -57,5 +58,6 @@ export function workspaceWith(notebook: Notebook): { workspace: Workspace; settl
   const settled = async (): Promise<void> => {
     for (let seen; seen !== turn;) await (seen = turn);
   };
+  wordAnswers(workspace);
   return { workspace, settled };
 }

@@ -75,6 +75,7 @@ test('nor in a notebook that is looked at, or in the one gone back to', async ()
 test('one whose notebook was changed elsewhere meanwhile is checked again, and entered', async () => {
   const { workspace, answer, waiting } = slowWorkspace(titled('Jacket'));
   const entering = workspace.formulas.enter('a', 'value', '= c + 1');
+  await until(() => expect(waiting).toHaveLength(1));
   workspace.do({ do: 'give', cell: 'c', key: 'value', size: null, value: 7 });
   await answer({ problem: sentence('Of the notebook as it was.') });
   await answer();
@@ -85,8 +86,9 @@ test('one whose notebook was changed elsewhere meanwhile is checked again, and e
 });
 
 test('one for a value that was changed meanwhile is not put over it', async () => {
-  const { workspace, answer } = slowWorkspace(titled('Jacket'));
+  const { workspace, answer, waiting } = slowWorkspace(titled('Jacket'));
   const entering = workspace.formulas.enter('a', 'value', '= c + 1');
+  await until(() => expect(waiting).toHaveLength(1));
   workspace.do({ do: 'give', cell: 'a', key: 'value', size: null, value: 7 });
   await answer();
   await answer();

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { changesBetween, type Notebook } from '../../src/notebook';
 import { Workspace } from '../../src/workspace/workspace.svelte';
+import { wordAnswers } from '../../src/workspace/messages';
 import { WorkedSheet } from '../../src/engine/sheet';
 import { small } from './small-notebook';
 
@@ -24,6 +25,7 @@ async function openedInParts(notebook: Notebook) {
     settled = last;
     workspace.calculation.applyAnswer(answer);
   };
+  wordAnswers(workspace);
   return { workspace, answered };
 }
 

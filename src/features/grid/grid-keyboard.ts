@@ -3,7 +3,9 @@ import { Choosing, cornerOf, isValueCell, type Step } from './choosing';
 import type { Block } from './block';
 import type { Workspace } from '../../workspace';
 import { fillAlong } from './filling';
+import { askToDelete } from './deleting';
 import { adjacentLine, nearestLine, valueCell, cellsIn, rowFrom } from './drawn-cells';
+import { dropCell, moveCell } from './move-cell';
 import { TabStop } from './tab-stop';
 import { tapping } from './tapping';
 
@@ -21,12 +23,18 @@ const steps: Readonly<Record<string, Step>> = {
   End: { lines: 0, sizes: Infinity },
 };
 
+export interface GridControls {
+  /** Puts a dragged cell before or after another. */
+  drop(cell: string, neighbour: string, after: boolean): void;
+  destroy(): void;
+}
+
 /**
  * Keyboard paths over the grid, after the WAI-ARIA pattern of a grid: arrows go between the places marked `data-place`,
  * row by row as they are drawn, so that the order on the screen is the order of the keys. One place at a time can be
  * tabbed to. With Shift, a block of values is chosen, to be copied, pasted on, emptied or filled along the sizes.
  */
-export function grid(node: HTMLElement, workspace: Workspace): { destroy(): void } {
+export function grid(node: HTMLElement, workspace: Workspace): GridControls {
   const choosing = new Choosing(node, workspace);
   const taps = tapping(node);
   const tabStop = new TabStop(node);
@@ -119,9 +127,24 @@ export function grid(node: HTMLElement, workspace: Workspace): { destroy(): void
     return move(at, key, far) || work(key, far);
   }
 
+  /** The keys of a cell's label: with Alt, the arrows move the cell; Delete deletes it. */
+  function handledOnLabel({ dataset }: HTMLElement, { altKey, key }: KeyboardEvent): boolean {
+    const { cell } = dataset;
+    if (cell === undefined || dataset['key'] !== '') return false;
+    if (altKey && key === 'ArrowUp') moveCell(workspace, cell, -1);
+    else if (altKey && key === 'ArrowDown') moveCell(workspace, cell, 1);
+    else if (key === 'Delete') askToDelete(workspace, cell);
+    else return false;
+    return true;
+  }
+
   function onKey(event: KeyboardEvent): void {
     const at = event.target as HTMLElement;
     if (!at.matches(valueCell)) return;
+    if (handledOnLabel(at, event)) {
+      event.preventDefault();
+      return;
+    }
     if (event.altKey || event.defaultPrevented) return;
     if (handled(at, event)) event.preventDefault();
   }
@@ -184,6 +207,9 @@ export function grid(node: HTMLElement, workspace: Workspace): { destroy(): void
   document.addEventListener('cut', onCopy);
   document.addEventListener('paste', onPaste);
   return {
+    drop(cell, neighbour, after) {
+      dropCell(workspace, cell, neighbour, after);
+    },
     destroy() {
       redrawn.disconnect();
       taps.destroy();

@@ -1,2 +1,0 @@
-/* Parts of the room that are fetched when they are first wanted. */
-export const loadCheckedFormula = () => import('./checked-formula');
