@@ -93,6 +93,15 @@ const directions = [
       rules: bars(barredIn(hall, folder)),
     })),
   ),
+  {
+    files: ['src/main.ts'],
+    rules: bars([
+      {
+        regex: `^\\./(?:${order.join('|')})/(?!(?:${foldersOf('features').join('|')}|[\\w-]+\\.css)$)`,
+        message: `Ask a room at its door: ${byTheMap}`,
+      },
+    ]),
+  },
   { files: explanations, rules: bars(barredIn('explain')) },
 ];
 

@@ -7,9 +7,8 @@ import '@fontsource/alegreya-sans/latin-ext-400.css';
 import '@fontsource/alegreya-sans/latin-ext-400-italic.css';
 import '@fontsource/alegreya-sans/latin-ext-700.css';
 import { mount } from 'svelte';
-import App from './app/App.svelte';
-import { opening } from './features/notebooks/opening';
-import { answerOrExample } from './features/notebooks/waiting';
+import { App } from './app';
+import { answerOrExample, opening } from './features/notebooks';
 import './ui/page.css';
 
 const target = document.getElementById('page')!;

@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { inspect } from 'node:util';
 import { describe, expect, test } from 'vitest';
 import * as craft from '../src/craft';
@@ -45,3 +46,28 @@ describe.each(['formulas', 'format', 'notebook', 'analysis', 'pattern', 'picture
     });
   },
 );
+
+test('every example that is for who reads calls what there is', () => {
+  const source = new URL('../src/', import.meta.url);
+  const files = readdirSync(source, { recursive: true, encoding: 'utf8' }).filter((file) =>
+    /\.(ts|svelte)$/.test(file),
+  );
+  const declared = new Set(
+    files.flatMap((file) =>
+      [
+        ...readFileSync(new URL(file, source), 'utf8').matchAll(
+          /(?:function|const|class) ([A-Za-z]\w*)|^ {2}(?:async |readonly )?([A-Za-z]\w*)[(=<]/gm,
+        ),
+      ].map(([, name, method]) => name ?? method),
+    ),
+  );
+  const rooms = readdirSync(source, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  const calls = rooms.flatMap(({ name }) =>
+    examplesIn(name).flatMap(({ file, code }) => {
+      const called = /^(?:(?:const|let) [^=]+ = )?(?:await )?(?:new )?([A-Za-z]\w*)\(/.exec(code)?.[1];
+      return called === undefined ? [] : [{ file, called }];
+    }),
+  );
+  expect(calls.length).toBeGreaterThan(150);
+  expect(calls.filter(({ called }) => !declared.has(called))).toEqual([]);
+});

@@ -47,8 +47,8 @@ export type Checked<Problem = Message> =
 
 /** A sheet works a notebook. The same interface in a worker, in tests and in the bench. */
 export interface Sheet {
-  /** Brings the sheet to another state of the notebook and tells what that changed. */
+  /** Brings the sheet to another state of the notebook and returns what that changed. */
   update(changes: Changes): Promise<Answer>;
-  /** Reads, but does not keep, a stored formula as if it stood at `place` (circles are told too). */
+  /** Reads, but does not keep, a stored formula as if it were at `ref`; finds cycles too. */
   check(formula: string, ref: CellRef): Promise<Checked>;
 }

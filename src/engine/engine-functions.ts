@@ -22,7 +22,7 @@ import type { Syntax } from './units/syntax';
 
 /*
  * HyperFormula keeps its functions in one register for the whole program. Here it is cleared of everything a
- * formula may not use, and given the trade's functions and three of the sheet's own, which no formula can name
+ * formula may not use, and given the trade's functions and four of the engine's own, which no formula can name
  * because the tokenizer does not know them.
  */
 

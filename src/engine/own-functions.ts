@@ -2,7 +2,7 @@
 export const own = {
   /** A cell that has no result; why is known to the sheet. */
   nothing: 'EW.NOTHING',
-  /** A formula whose result has to be whole, or more than something: (formula; whole 0 or 1; above; least); a limit that there is not is a text. */
+  /** Checks a constraint: (formula; whole 0 or 1; above; least); a text is no limit. */
   checked: 'EW.CHECKED',
   /** Hands over the syntax tree of its argument. */
   tree: 'EW.TREE',

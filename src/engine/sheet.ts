@@ -37,11 +37,11 @@ export interface Fixed extends CellRef {
   readonly value: number;
 }
 
-/** Rows that stand for nothing are put up with up to here, and then the sheet begins again. */
+/** With more unused rows than this the sheet is rebuilt. */
 const mostGone = 2000;
 
 /**
- * Works a notebook: every formula in every size, with units and troubles. Told what changed in the notebook, it
+ * Works a notebook: every formula in every size, with units and errors. Given what changed in the notebook, it
  * tells what changed in the results; what it has told adds up to what a fresh sheet of the same notebook would tell.
  */
 export class WorkedSheet implements Sheet {

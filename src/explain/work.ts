@@ -40,7 +40,7 @@ export class Work {
   /**
    * The text of a step with amounts in it.
    *
-   * @example work.tell`${body} − 2 × ${band}`
+   * @example work.words`${body} − 2 × ${band}`
    */
   words(
     texts: TemplateStringsArray,

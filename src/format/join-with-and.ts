@@ -1,8 +1,8 @@
 /**
  * Words one after another as they are said.
  *
- * @example listed(['a', 'b', 'c']) // 'a, b and c'
- * @example listed([])              // ''
+ * @example joinWithAnd(['a', 'b', 'c']) // 'a, b and c'
+ * @example joinWithAnd([])              // ''
  */
 export function joinWithAnd(words: readonly string[]): string {
   if (words.length < 2) return words[0] ?? '';

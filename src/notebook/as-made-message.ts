@@ -15,7 +15,7 @@ export function measureLabel(label: string): string {
  *
  * @param number the number of an input or output of the cell in a size, by its key; undefined where it has none
  * @example
- * asMadeSaid(cell, [{ id: 'm', label: 'M' }], settings, number)
+ * asMadeMessage(cell, [{ id: 'm', label: 'M' }], settings, number)
  * // ['M: Finished bust is 99.8 cm where 103.8 is wanted.']
  */
 export function asMadeMessage(

@@ -7,7 +7,7 @@ import { writeLength } from '../format';
  * @param beyond the cm by which they are wider in a size, less than 0 where they are narrower; undefined where it is not
  *   known
  * @example
- * frontsSaid([{ id: 'm', label: 'M' }, { id: 'l', label: 'L' }], settings, (size) => (size === 'l' ? 3.1 : 0))
+ * frontsMessage([{ id: 'm', label: 'M' }, { id: 'l', label: 'L' }], settings, (size) => (size === 'l' ? 3.1 : 0))
  * // ['In L the fronts, closed, are 3.1 cm wider than the back.']
  */
 export function frontsMessage(

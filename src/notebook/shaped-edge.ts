@@ -9,7 +9,7 @@ const otherSide = { left: 'right', right: 'left' } as const;
  * neck at the left edge and its armhole at the right; a left back the other way round.
  *
  * @returns undefined where they do not say; `RowEdges` of `craft` then finds it from the rows before
- * @example edgeTold({ label: 'Right front', … }, { label: 'Neck to shoulder', … }) // 'right'
+ * @example shapedEdge({ label: 'Right front', … }, { label: 'Neck to shoulder', … }) // 'right'
  *
  * Source: common practice.
  */

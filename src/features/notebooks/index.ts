@@ -1,5 +1,6 @@
 export { default as LeaveUnsaved } from './LeaveUnsaved.svelte';
 export { Ahead } from './ahead';
 export { Keeper } from './keeper.svelte';
-export type { Opening } from './opening';
+export { opening, type Opening } from './opening';
 export type { Started } from './start';
+export { answerOrExample } from './waiting';

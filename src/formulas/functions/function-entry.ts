@@ -15,7 +15,7 @@ export type Family = (typeof families)[number];
 
 /**
  * A function that a formula may use: what stands in its brackets and what it gives, as the tokenizer and the completion
- * read it. What each computes is in `engine/`; what a person is told of it is in `told/`, under the same name.
+ * read it. It is computed in `x.evaluate.ts` and described in `x.docs.ts`.
  */
 export interface FunctionEntry {
   readonly name: string;
@@ -23,7 +23,7 @@ export interface FunctionEntry {
   readonly arguments: readonly Argument[];
   /** The last argument may be repeated; where arguments go in pairs, the last two. */
   readonly repeats?: true;
-  /** What is said where all stands in the brackets but what may be repeated: a cell may have made the formula. */
+  /** The message where only the repeated arguments are missing: a cell may have made the formula. */
   readonly lacks?: string;
   readonly gives: Unit | 'any';
   readonly of: 'the trade' | 'the standard';

@@ -17,8 +17,8 @@ export interface Meant {
 }
 
 /**
- * What a text says of a piece beside its counts, and that is otherwise as the piece is meant: a reader who follows it
- * would have the right number of stitches and another piece.
+ * Differences in shaping that leave the counts right: a reader who follows the text would have the right number of
+ * stitches and another piece.
  */
 export function compareShaping(
   says: readonly SideStatement[],

@@ -43,7 +43,7 @@ export function pieceSays(
       ...all(says, 'stitches').flatMap((message) =>
         inOwnWords(message.line) ? [] : stitchesWrong(message, meant),
       ),
-      ...all(says, 'place').flatMap((message) =>
+      ...all(says, 'position').flatMap((message) =>
         inOwnWords(message.line) ? [] : positionWrong(message, meant),
       ),
       ...firstRoundsWrong(says, meant, inOwnWords, ownWords),
@@ -207,7 +207,7 @@ function positionOf(perRow: number, round: boolean, label: string): { each: numb
   return perRow % 2 === 0 ? { each: perRow / 2, where: 'at each end' } : { each: perRow, where: 'evenly' };
 }
 
-function positionWrong(message: Of<'place'>, { rows, plan, stretches }: PieceMeant): Mismatch[] {
+function positionWrong(message: Of<'position'>, { rows, plan, stretches }: PieceMeant): Mismatch[] {
   const at = rows[message.row - 1]?.stretch;
   const stretch = at === undefined ? undefined : plan.stretches[at];
   if (at === undefined || stretch?.kind !== 'taper') return [];

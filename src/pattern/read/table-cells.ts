@@ -18,7 +18,7 @@ export const isRule = (cells: readonly string[]): boolean => /^[-:\s]*$/u.test(c
 /**
  * Numbers by size as a line of print, their unit after them.
  *
- * @example listed('Bust (cm)', ['90', '98', '106']) // 'Bust (cm): 90 (98, 106)'
+ * @example listText('Bust (cm)', ['90', '98', '106']) // 'Bust (cm): 90 (98, 106)'
  */
 export function listText(label: string, values: readonly string[]): string {
   const unit = values.map((value) => unitOf.exec(value)?.[1]).find(Boolean);

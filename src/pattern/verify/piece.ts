@@ -55,7 +55,7 @@ type SideStatementOf<S> = S extends SideStatement ? Omit<S, 'line' | 'row'> : ne
 const withoutEnd = (text: string): string => text.replace(/[.\s]+$/u, '');
 
 /** Follows the lines of one piece, stitch by stitch, with nothing but the lines. */
-class Follower {
+class LineReader {
   readonly tally = new Tally();
   readonly says: SideStatement[] = [];
   ended = false;
@@ -63,9 +63,10 @@ class Follower {
   #chains: number | undefined;
   #waiting: Waiting | undefined;
   #answered = false;
-  /** Whether the sentence before told how a row begins, of which this one is to tell the rest; and whether this one does. */
+  /** Whether the last sentence began a row that this one finishes. */
   #begun = false;
   #firstSideStated = false;
+  /** Whether this sentence begins a row that the next one finishes. */
   #begins = false;
   #edge: Edge | undefined;
   #taper: Taper | undefined;
@@ -197,7 +198,7 @@ class Follower {
   #sayWhere(text: string, row: number): void {
     this.#sayEdge(text, row);
     const spacing = positionOf(text);
-    if (spacing) this.#say({ kind: 'place', ...spacing }, row);
+    if (spacing) this.#say({ kind: 'position', ...spacing }, row);
   }
 
   #castOn(count: number): void {
@@ -466,16 +467,16 @@ class Follower {
  * @param lines as they are printed, of one piece, in either craft's words, US or UK; with headings and paragraphs, what
  * they say is among what is said
  * @example
- * recountPiece(['Cast on 20 (24) sts.', 'Work 2 rows even.', 'Next row (RS): k2tog, k to end [19 (23) sts].'],
- *   { sizes: ['S', 'M'], place: 1 })
+ * verifyPiece(['Cast on 20 (24) sts.', 'Work 2 rows even.', 'Next row (RS): k2tog, k to end [19 (23) sts].'],
+ *   { sizes: ['S', 'M'], sizeIndex: 1 })
  * // { counts: [24, 24, 23], problems: [], ended: false, says: [{ line: 0, row: 1, kind: 'begun', how: 'cast on' },
  * //   { line: 1, row: 1, kind: 'unit', unit: 'row' }, { line: 2, row: 3, kind: 'unit', unit: 'row' },
  * //   { line: 2, row: 3, kind: 'side', side: 'RS' }, { line: 2, row: 3, kind: 'stitches', names: ['k'] }] }
  */
 export function verifyPiece(lines: readonly (string | PrintedText)[], following: Following): VerifiedPiece {
-  const follower = new Follower(following);
-  follower.follow(lines);
-  const { says, ended } = follower;
-  const { counts, problems } = follower.tally;
+  const reader = new LineReader(following);
+  reader.follow(lines);
+  const { says, ended } = reader;
+  const { counts, problems } = reader.tally;
   return { counts, problems, says, ended };
 }

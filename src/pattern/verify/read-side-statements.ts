@@ -33,9 +33,9 @@ const forms: readonly (readonly [RegExp, string])[] = [
 /**
  * Where on its rows a taper is said to shape, and how many stitches there.
  *
- * @example placeOf('dec 1 st at each end of every 6th row 8 times') // { each: 1, where: 'at each end' }
- * @example placeOf('inc 1 st at the neck edge on row 4')            // { each: 1, where: 'at the neck edge' }
- * @example placeOf('dec 2 sts on every row twice')                  // { each: 2, where: '' }
+ * @example positionOf('dec 1 st at each end of every 6th row 8 times') // { each: 1, where: 'at each end' }
+ * @example positionOf('inc 1 st at the neck edge on row 4')            // { each: 1, where: 'at the neck edge' }
+ * @example positionOf('dec 2 sts on every row twice')                  // { each: 2, where: '' }
  */
 export function positionOf(text: string): { readonly each: number; readonly where: string } | undefined {
   const many = /^(?:dec|inc)(?:rease)?\s+(\d+)\b/iu.exec(text);

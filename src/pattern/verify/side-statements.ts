@@ -14,7 +14,7 @@ export type SideStatement = { readonly line: number; readonly row: number } & (
   /** What is done with the stitches that are left or added at an end of the row. */
   | { readonly kind: 'way of ends'; readonly at: 'start' | 'end'; readonly by: WayOfEnds }
   /** Where on its rows a taper shapes, and how many stitches in each place. */
-  | { readonly kind: 'place'; readonly each: number; readonly where: string }
+  | { readonly kind: 'position'; readonly each: number; readonly where: string }
   /** A taper told in one line for all sizes, and how its first round is worked; the row is the first that is shaped. */
   | { readonly kind: 'taper' }
   | { readonly kind: 'first round' }

@@ -1,0 +1,1 @@
+export { default as App } from './App.svelte';
