@@ -86,7 +86,7 @@ const inWords = (chosen: Readonly<Record<string, string>>, key: string): string 
 export const readyChecks: readonly ReadyCheck[] = [
   {
     id: 'differ',
-    label: 'Neighbouring sizes differ',
+    label: 'Neighboring sizes differ',
     about:
       'A wide repeat can bring two sizes to the same count, so that one of them is graded in name only. Fails in a size with the count of the size before it.',
     needs: [{ key: 'count', label: 'Which count', from: 'counts' }],
@@ -230,7 +230,7 @@ export const readyChecks: readonly ReadyCheck[] = [
   },
   {
     id: 'cuff',
-    label: 'The hand passes the cuff',
+    label: 'The hand fits through the cuff',
     about:
       'A cuff that fits the wrist has to stretch over the hand, by as much as its rib gives. Fails where it does not stretch far enough.',
     needs: [
@@ -249,7 +249,7 @@ export const readyChecks: readonly ReadyCheck[] = [
   },
   {
     id: 'neck',
-    label: 'The head passes the neck',
+    label: 'The head fits through the neck',
     about:
       'A neck without an opening has to stretch over the head. Fails where it does not stretch far enough.',
     needs: [
@@ -268,7 +268,7 @@ export const readyChecks: readonly ReadyCheck[] = [
   },
   {
     id: 'join',
-    label: 'Two edges that are joined match',
+    label: 'Joined edges match',
     about:
       'Edges that are sewn or worked together have the same count: shoulder and shoulder, sleeve and pick-up, rib and the row before it. Fails where they do not.',
     needs: [
@@ -333,7 +333,7 @@ export const readyChecks: readonly ReadyCheck[] = [
   },
   {
     id: 'child',
-    label: 'No notions on a child’s garment',
+    label: 'No notions on children’s garments',
     about:
       'Cords, ties and buttons can strangle or choke a baby or a child. Fails in every size that follows a child’s or a baby’s chart and has any.',
     needs: [

@@ -152,14 +152,14 @@ export class OpenDocument {
     const what = this.undoes;
     if (!what || this.readOnly !== null) return;
     this.#setHistory(undo(this.#history));
-    this.#announcements.announce(`Undid ${what}.`);
+    this.#announcements.announce(`Undone: ${what}.`);
   }
 
   redo(): void {
     const what = this.redoes;
     if (!what || this.readOnly !== null) return;
     this.#setHistory(redo(this.#history));
-    this.#announcements.announce(`Redid ${what}.`);
+    this.#announcements.announce(`Redone: ${what}.`);
   }
 
   /**
@@ -177,7 +177,7 @@ export class OpenDocument {
     this.id = id;
     this.#events.opened(notebook);
     this.#setHistory(begin(notebook));
-    this.#announcements.announce(`${notebook.title} is on the desk.`);
+    this.#announcements.announce(`Opened ${notebook.title}.`);
     return true;
   }
 

@@ -93,7 +93,7 @@ const states: readonly (readonly [string, () => Promise<unknown>])[] = [
     'with the drawing of every size',
     async () => {
       await page.getByLabel('All sizes').check();
-      await page.locator('[data-drawing]').getByText('The same in numbers').click();
+      await page.locator('[data-drawing]').getByText('As a table').click();
       await page.getByRole('table').first().waitFor();
     },
   ],
@@ -136,7 +136,7 @@ const states: readonly (readonly [string, () => Promise<unknown>])[] = [
     async () => {
       await show('Pictures');
       await page.getByText('Choose measurements').click();
-      await page.getByLabel('Compare the three orders').check();
+      await page.getByLabel('Compare shaping orders').check();
       await page.locator('[data-picture="silhouettes"] svg').first().waitFor();
       await unfold();
     },

@@ -137,7 +137,7 @@ async function onePerSize(): Promise<void> {
   await until('ArrowRight', 'Bust: what stands here');
   await page.keyboard.press('Enter');
   await page.getByRole('menu').waitFor();
-  await until('ArrowDown', /^A value for each size/);
+  await until('ArrowDown', /^Different in each size/);
   await page.keyboard.press('Enter');
   await page.locator('[data-place][aria-label^="Bust, size S"]').waitFor();
   await until('ArrowLeft', /^Bust: change the label/);
@@ -250,8 +250,8 @@ it('joins and border: a second piece, a check that both edges match, and stitche
   await until('Tab', 'Add a check', 120);
   await page.keyboard.press('Enter');
   await page.getByRole('dialog').waitFor();
-  expect.soft(await announced()).toMatch(/^radio "Neighbouring sizes differ/);
-  await hearing(/^radio "Two edges that are joined match/, 'ArrowDown');
+  expect.soft(await announced()).toMatch(/^radio "Neighboring sizes differ/);
+  await hearing(/^radio "Joined edges match/, 'ArrowDown');
   await page.keyboard.press('Tab');
   expect.soft(await announced()).toMatch(/^combobox "One edge"/);
   await choose('Back: rows');
@@ -334,7 +334,7 @@ it('yarn, a check of one’s own, a what-if, the pattern, and a result put on th
     .soft(await page.evaluate(() => document.activeElement?.closest('[role=grid]') !== null), 'on the leaf')
     .toBe(true);
   await page.keyboard.press('ControlOrMeta+z');
-  await hears(/^Undid /);
+  await hears(/^Undone: /);
 
   // What if: asked at the value itself; what comes of it stands beside the notebook.
   await toCell('Wool');

@@ -272,7 +272,7 @@ describe('the class sheet of the lessons', () => {
   it('prints as a sheet with blanks, and as its key with every answer', async () => {
     const page = await opened('Class sheet');
     await page.locator('[data-answer]').first().waitFor();
-    await page.getByRole('button', { name: 'Uncover all' }).click();
+    await page.getByRole('button', { name: 'Show all' }).click();
     await page.emulateMedia({ media: 'print' });
     const text = () => page.locator('.class-sheet').innerText();
 

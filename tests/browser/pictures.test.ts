@@ -102,7 +102,7 @@ describe('the plots', () => {
     await toPictures();
     await drawn();
     await page.getByLabel('Piece').selectOption('sleeve');
-    await page.getByLabel('Compare the three orders').check();
+    await page.getByLabel('Compare shaping orders').check();
     const { lines } = await plot();
     const own = lines.find(({ kind }) => kind === 'worked')!;
     const rows = (await rowsOf(blouseSleeve()))
@@ -218,7 +218,7 @@ describe('before and after', () => {
     );
     const drawing = page.locator('[data-drawing]');
     await drawing.getByText('Child 4, before the change: from 52 sts').waitFor();
-    await drawing.getByText('The same in numbers').click();
+    await drawing.getByText('As a table').click();
     await drawing.getByRole('columnheader', { name: 'Child 4, before the change' }).waitFor();
     await drawing.locator('[role=application]').focus();
     await page.keyboard.press('Escape');
@@ -280,7 +280,7 @@ describe('on paper', () => {
     for (const picture of ['[data-picture=grading]', '[data-drawing]']) {
       const [download] = await Promise.all([
         page.waitForEvent('download'),
-        page.locator(picture).getByRole('button', { name: 'Save as PNG' }).click(),
+        page.locator(picture).getByRole('button', { name: 'Save image' }).click(),
       ]);
       expect(download.suggestedFilename()).toMatch(/^[a-z0-9_]+\.png$/);
       const png = await readFile(await download.path());

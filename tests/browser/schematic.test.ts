@@ -133,7 +133,7 @@ describe('the schematic', () => {
       ]);
       return [await readFile((await download.path())!), download];
     };
-    const [svg, download] = await bytesOf(/as SVG/);
+    const [svg, download] = await bytesOf(/SVG/);
     expect(download.suggestedFilename()).toMatch(/^skerry_vest.*\.svg$/);
     const size = await page.evaluate((text) => {
       const read = new DOMParser().parseFromString(text, 'image/svg+xml');
@@ -148,7 +148,7 @@ describe('the schematic', () => {
     expect(size?.[0]).toBe('svg');
     const [, width, height] = size!;
 
-    const [png] = await bytesOf(/as PNG/);
+    const [png] = await bytesOf(/PNG/);
     expect(png.subarray(1, 4).toString('latin1')).toBe('PNG');
     expect(png.readUInt32BE(16)).toBe(Math.round((width * 300) / 96));
     expect(png.readUInt32BE(20)).toBe(Math.round((height * 300) / 96));
@@ -190,7 +190,7 @@ describe('the silhouettes', () => {
   it('have their rows in numbers, every one as it is worked', async () => {
     await toPictures();
     await choose('m');
-    await page.locator('[data-picture="silhouettes"]').getByText('The same in numbers').click();
+    await page.locator('[data-picture="silhouettes"]').getByText('As a table').click();
     const tables = page.locator('[data-picture="silhouettes"] table');
     await tables.nth(pieces.length - 1).waitFor();
     for (const [at, piece] of pieces.entries()) {

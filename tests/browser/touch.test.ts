@@ -66,7 +66,7 @@ async function point(called: string, from: string, then?: { sign: string; at: st
     await tap(then.sign);
     await cellNamed(then.at).tap();
   }
-  await tap('Take it');
+  await tap('Enter');
   await page.locator('main [role=combobox]').waitFor({ state: 'detached' });
   await settled(page);
 }
@@ -99,7 +99,7 @@ const hindrances = (): Promise<string[]> =>
 
 it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, formula, repeat fit, a taper, a check and the pattern', async () => {
   expect(await hindrances()).toEqual([]);
-  await tap('Begin a notebook of your own');
+  await tap('Start my own');
   await page.getByRole('dialog').waitFor();
   expect(await hindrances()).toEqual([]);
   await page
@@ -149,7 +149,7 @@ it('from a blank notebook, by touch alone on a phone: swatch, measure, ease, for
   await page.locator('main [role=combobox]:focus').waitFor();
   await cellNamed('Sleeve, length').tap();
   await write('>=CM(30)');
-  await tap('Take it');
+  await tap('Enter');
   await page.getByText('The check holds.').waitFor();
   await tap('Pattern');
   await page.getByText('Recounted in').waitFor();
@@ -189,7 +189,7 @@ it('every dialog of the tools fits the phone and can be closed by touch', async 
       true,
     );
     await dialog
-      .getByRole('button', { name: /^(Done|Leave it|Stay|Back|Close)/ })
+      .getByRole('button', { name: /^(Done|Cancel|Stay|Back|Close)/ })
       .last()
       .tap();
     await dialog.waitFor({ state: 'detached' }).catch(() => dialog.waitFor({ state: 'hidden' }));
@@ -198,7 +198,7 @@ it('every dialog of the tools fits the phone and can be closed by touch', async 
 
 it('a sleeve to one’s own measure, by touch alone: own swatch and arm, the pattern taken along in one size', async () => {
   page = await visit({ ...phone, acceptDownloads: true });
-  await tap('Begin a notebook of your own');
+  await tap('Start my own');
   await page
     .getByRole('dialog')
     .getByRole('button', { name: /^One sleeve/ })
@@ -261,7 +261,7 @@ it('no hint, and no name that is read out, speaks of keys where there are none',
 
 it('a hat to one’s own head, by touch alone: two swatches and a head, the pattern for it alone', async () => {
   page = await visit(phone);
-  await tap('Begin a notebook of your own');
+  await tap('Start my own');
   await page.getByRole('dialog').getByRole('button', { name: /^Hat/ }).tap();
   await cellNamed('Hat fabric, stitches counted').waitFor();
   await settled(page);

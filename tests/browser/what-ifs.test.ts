@@ -192,6 +192,6 @@ it('nothing is wrong with either view, whatever it is seen in', async () => {
   expect(await wrong(page)).toEqual([]);
   await view('Range');
   await page.getByText('Whole repeats: Back stitches').waitFor();
-  await page.getByText('The same in numbers').first().click();
+  await page.getByText('As a table').first().click();
   expect(await wrong(page)).toEqual([]);
 });

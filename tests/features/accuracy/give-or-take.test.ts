@@ -70,7 +70,7 @@ describe('give or take', () => {
     await settled();
     expect((cellById(workspace.notebook, 'bust') as Measure).chosen).toBe(true);
     await waitFor(async () => expect(await row('half')).toEqual(['47.0']));
-    expect(await looked()).toContain('Nothing that was measured leads to it');
+    expect(await looked()).toContain('You chose this, so it is exact.');
   });
 
   it('shows the results a person chooses, and says so where none is', async () => {

@@ -192,7 +192,7 @@ describe('pointing at the grid', () => {
 
 it('the functions are listed when they are asked for, each with an example', async () => {
   const { user } = await open();
-  await user.click(cellNamed('All functions'));
+  await user.click(cellNamed('Function list'));
   await user.type(await screen.findByRole('searchbox'), 'foundation');
   expect(await screen.findByText('FOUNDATIONCHAIN(back_sts; STS(3); "counts")')).toBeDefined();
   await user.click(cellNamed('Put FOUNDATIONCHAIN in the formula'));

@@ -32,13 +32,13 @@ it('every ready-made check is offered, with a line on what it is for', async () 
   const { dialog } = await open(vNeck());
   expect(dialog.getAllByRole('radio')).toHaveLength(readyChecks.length);
   expect(
-    dialog.getByRole('radio', { name: /The hand passes the cuff.*stretch over the hand/ }),
+    dialog.getByRole('radio', { name: /The hand fits through the cuff.*stretch over the hand/ }),
   ).toBeDefined();
 });
 
 it('a hand through a cuff is asked for its cuff, its rib and the hand, and added after the cell in focus', async () => {
   const { workspace, enterCheck, dialog, added } = await open(blouseSleeve(), 'cuff-sts');
-  await enterCheck(/The hand passes the cuff/);
+  await enterCheck(/The hand fits through the cuff/);
   expect(dialog.getByRole('combobox', { name: 'Stitches of the cuff' })).toHaveProperty('value', 'cuff_sts');
   expect(dialog.getByRole('combobox', { name: 'Hand, round the knuckles' })).toHaveProperty('value', 'hand');
   const cell = await added();
@@ -57,7 +57,7 @@ it('a hand through a cuff is asked for its cuff, its rib and the hand, and added
 
 it('a survey’s hand can be taken instead of the notebook’s, and is named as such', async () => {
   const { enterCheck, choose, added } = await open(blouseSleeve());
-  await enterCheck(/The hand passes the cuff/);
+  await enterCheck(/The hand fits through the cuff/);
   await choose('Hand, round the knuckles', '23.0 cm: 95 of 100 men of a survey');
   const cell = await added();
   expect(cell.condition).toBe('PASSES(cuff_sts; rib_sts; rib_stretch; CM(23))');
@@ -66,7 +66,7 @@ it('a survey’s hand can be taken instead of the notebook’s, and is named as 
 
 it('with no cell in focus the check comes at the end of the last section', async () => {
   const { workspace, enterCheck, choose, added } = await open(vNeck());
-  await enterCheck(/Neighbouring sizes differ/);
+  await enterCheck(/Neighboring sizes differ/);
   await choose('Which count', 'Front stitches');
   const cell = await added();
   expect(cell).toMatchObject({ across: 'differ', condition: 'front_sts' });
@@ -75,7 +75,7 @@ it('with no cell in focus the check comes at the end of the last section', async
 
 it('the other edge of a join offers only what is counted as the first', async () => {
   const { enterCheck, choose, dialog, added } = await open(vNeck());
-  await enterCheck(/Two edges that are joined match/);
+  await enterCheck(/Joined edges match/);
   await choose('One edge', 'Rows to the underarm');
   const other = dialog.getByRole('combobox', { name: 'The other edge' });
   const names = within(other)
@@ -91,17 +91,17 @@ it('what a check needs and the notebook lacks is said, and nothing can be added'
   const { enterCheck, dialog } = await open(
     notebookOf([measure('cuff', 'stitches', 40), swatch('rib', 18, 24)]),
   );
-  await enterCheck(/The hand passes the cuff/);
+  await enterCheck(/The hand fits through the cuff/);
   expect(dialog.getByText(/No swatch says how far it stretches/)).toBeDefined();
   expect(dialog.getByRole('button', { name: 'Add this check' })).toHaveProperty('disabled', true);
-  await enterCheck(/No notions on a child’s garment/);
+  await enterCheck(/No notions on children’s garments/);
   expect(dialog.getByText(/has no notions/)).toBeDefined();
 });
 
 it('leaving it changes nothing', async () => {
   const { workspace, user, dialog } = await open(vNeck());
   const before = workspace.notebook;
-  await user.click(dialog.getByRole('button', { name: 'Leave it' }));
+  await user.click(dialog.getByRole('button', { name: 'Cancel' }));
   expect(workspace.notebook).toBe(before);
   expect(screen.queryByRole('dialog')).toBeNull();
 });

@@ -28,20 +28,20 @@ describe('what can stand on a value line', () => {
     const { start, items } = await open('cuff', 'm');
     await start();
     expect(items()).toEqual([
-      'One value for every size that of M',
-      'Fill along the sizes from here after M',
-      'Follow a chart…',
+      'Same in all sizes that of M',
+      'Copy to larger sizes after M',
+      'From a body chart…',
       'What if … W',
-      'A formula instead',
+      'Use a formula',
     ]);
-    expect(document.activeElement?.textContent).toMatch(/^One value/);
+    expect(document.activeElement?.textContent).toMatch(/^Same in all sizes/);
   });
 
   it('does not offer a chart for stitches, nor filling from the last size', async () => {
     const notebook = small(measured('sts', { each: { s: 40, m: 44, l: 48 } }, 'stitches'));
     const { start, items } = await open('sts', 'l', notebook);
     await start();
-    expect(items()).toEqual(['One value for every size that of L', 'What if … W', 'A formula instead']);
+    expect(items()).toEqual(['Same in all sizes that of L', 'What if … W', 'Use a formula']);
   });
 
   it('is nothing on a result', async () => {
@@ -77,7 +77,7 @@ describe('choosing', () => {
       small(measured('quarter', { formula: 'cuff / 4' })),
     );
     await start();
-    await user.click(screen.getByRole('menuitem', { name: 'A value for each size' }));
+    await user.click(screen.getByRole('menuitem', { name: 'Different in each size' }));
     expect(entry()).toEqual({ each: { s: 5.5, m: 6, l: 6.5 } });
   });
 
@@ -91,7 +91,7 @@ describe('choosing', () => {
   it('a chart is a measure of it, then a point of its range', async () => {
     const { user, start, entry } = await open('cuff', 'm');
     await start();
-    await user.click(screen.getByRole('menuitem', { name: 'Follow a chart…' }));
+    await user.click(screen.getByRole('menuitem', { name: 'From a body chart…' }));
     await user.click(screen.getByRole('menuitemradio', { name: 'Upper arm' }));
     expect(entry()).toEqual({ chart: 'upperArm', point: 'middle' });
   });
@@ -99,7 +99,7 @@ describe('choosing', () => {
   it('the upper end of the range keeps following the same measure', async () => {
     const { user, start, entry } = await open('bust', 'm');
     await start();
-    await user.click(screen.getByRole('menuitem', { name: 'Follow a chart…' }));
+    await user.click(screen.getByRole('menuitem', { name: 'From a body chart…' }));
     const now = screen.getByRole('menuitemradio', { name: 'Bust or chest' });
     expect(now.getAttribute('aria-checked')).toBe('true');
     expect(document.activeElement).toBe(now);

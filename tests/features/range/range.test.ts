@@ -66,7 +66,7 @@ describe('a range of a value', () => {
     await type(/^End/, '3');
     await type(/^Step/, '1');
     await screen.findByText(/^Whole repeats: Cuff stitches/);
-    await user.click(screen.getByText('The same in numbers'));
+    await user.click(screen.getByText('As a table'));
     await until(() => expect(screen.getAllByRole('row')).toHaveLength(4));
     const cells = screen
       .getAllByRole('row')

@@ -35,7 +35,7 @@ describe('the class sheet', () => {
   it('tells the neighbours of a count with its answer and not before', async () => {
     const { user } = await open(lessons());
     expect(screen.queryByText(/58 is below, 59 above/)).toBeNull();
-    await user.click(screen.getByRole('button', { name: 'Uncover all' }));
+    await user.click(screen.getByRole('button', { name: 'Show all' }));
     expect(covered()).toEqual([]);
     expect(screen.getByText(/58 is below, 59 above/)).toBeDefined();
     await user.click(screen.getByRole('button', { name: 'Cover all' }));
@@ -97,7 +97,7 @@ describe('the class sheet', () => {
     for (const label of labels) expect(message.getByText(label)).toBeDefined();
     expect(item.textContent).toContain('Sleeve, armhole to wrist, over');
     expect(item.textContent).not.toContain('41 rows');
-    await user.click(screen.getByRole('button', { name: 'Uncover all' }));
+    await user.click(screen.getByRole('button', { name: 'Show all' }));
     expect(item.textContent).toContain('41 rows ÷ 8');
   });
 
@@ -108,7 +108,7 @@ describe('the class sheet', () => {
 
   it('follows the swatch that the class puts its own counts in', async () => {
     const { workspace, settled, user } = await open(lessons());
-    await user.click(screen.getByRole('button', { name: 'Uncover all' }));
+    await user.click(screen.getByRole('button', { name: 'Show all' }));
     workspace.do({ do: 'give', cell: 'swatch', key: 'sts.0.count', size: null, value: 20 });
     await settled();
     expect(

@@ -118,7 +118,7 @@ describe('what-ifs side by side', () => {
   it('one on which nothing depends says that nothing is different', async () => {
     const notebook = withWhatIfs({ ...wider, changes: [] });
     await shown(notebook);
-    expect(await screen.findByText(/Nothing is different/)).toBeTruthy();
+    expect(await screen.findByText(/No result changes/)).toBeTruthy();
   });
 
   it('an empty list teaches how to make one', async () => {
