@@ -124,9 +124,7 @@ describe('what cannot be', () => {
     const { type } = await open(plainBack(), { cell: 'back', key: 'value' });
     await sum();
     await type('the amount', '900');
-    await waitFor(async () =>
-      expect(await sum()).toMatch(/^No value in this range does it\./),
-    );
+    await waitFor(async () => expect(await sum()).toMatch(/^No value in this range does it\./));
   });
 
   it('an input the result does not depend on is told, and the others stand first in the list', async () => {
