@@ -12,7 +12,7 @@ const mostToFollow = 60;
  *
  * @param rows where to look
  * @param uses the rows that a row uses, in the order of its formula
- * @example cycles([0, 1, 2], (row) => [[1], [0], [0]][row]).get(0).way // [0, 1, 0]; 2 uses a circle and is in none
+ * @example cycles([0, 1, 2], (row) => [[1], [0], [0]][row]).get(0).path // [0, 1, 0]; 2 uses a circle and is in none
  */
 export function cycles(rows: Iterable<number>, uses: (row: number) => readonly number[]): Map<number, Cycle> {
   const found = new Map<number, Cycle>();

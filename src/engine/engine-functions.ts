@@ -103,7 +103,7 @@ function tradeMethod(name: string) {
       return work(...values);
     } catch (error) {
       if (error instanceof CraftError) return errorOf(error);
-      const why = error instanceof Error ? error.message : `${name} cannot be worked on these values.`;
+      const why = error instanceof Error ? error.message : `${name} does not work with these values.`;
       return errorOf(sentence(why));
     }
   };

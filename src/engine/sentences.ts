@@ -28,40 +28,33 @@ export function emptyValue(label: string): Message {
 }
 
 export function waitsFor(label: string): Message {
-  return message('waits', 'Waits for {label}.', { label });
+  return message('waits', 'Needs {label}.', { label });
 }
 
-/** "These cells go in a circle: a → b → a." */
+/** "These use each other: a → b → a." */
 export function circular({ path: way, size }: Cycle, nameOf: (row: number) => string): Message {
   if (!way) {
-    return message(
-      'circular',
-      'This cell is part of a tangle of {size} cells that all wait for each other.',
-      {
-        size,
-      },
-    );
+    return message('circular', 'This cell is one of {size} that all use each other.', {
+      size,
+    });
   }
   if (way.length === 2) {
-    return message('circular', '{name} cannot be worked from itself.', { name: nameOf(way[0]!) });
+    return message('circular', '{name} uses itself.', { name: nameOf(way[0]!) });
   }
-  return message('circular', 'These cells go in a circle: {way}.', { way: way.map(nameOf).join(' → ') });
+  return message('circular', 'These use each other: {way}.', { way: way.map(nameOf).join(' → ') });
 }
 
 /** A result that may not stand where it does, in the words for a typed value. */
 export function notAllowed(wrong: Message | undefined, value: number, unit: Unit | 'any'): Message {
   const isLength = unit !== 'any' && isDimension(unit) && sameUnit(unit, length);
-  return message('not-allowed', '{wrong} What is put in comes to {value}.', {
+  return message('not-allowed', '{wrong} This is {value}.', {
     wrong: wrong ?? '',
     value: isLength ? lengthParam(value) : numberParam(value),
   });
 }
 
 /** A formula that the engine does not take. */
-export const notTaken = message(
-  'not-taken',
-  'This formula cannot be worked as it stands; write it another way.',
-);
+export const notTaken = message('not-taken', 'This formula does not work yet: write it another way.');
 
 /** The engine's own errors, by type. */
 export function engineError(type: string): Message {

@@ -20,14 +20,14 @@ export function proofWords(proof: Proof, written: Written): string {
       pieces.length === 0
         ? ''
         : sizes.length === 0
-          ? ': there is no size in which every piece can be worked'
-          : `: ${some(pieces)} cannot be worked`;
+          ? ': no size has all its pieces'
+          : `: ${some(pieces)} could not be calculated`;
     return `No piece is written here, so nothing was counted${why}.`;
   }
   const missing =
     pieces.length === 0
       ? ''
-      : ` This is not the whole garment: ${some(pieces)} cannot be worked and ${pieces.length > 1 ? 'are' : 'is'} neither written nor counted.`;
+      : ` This is not the whole garment: ${some(pieces)} could not be calculated and ${pieces.length > 1 ? 'are' : 'is'} neither written nor counted.`;
   if (!proof.proven) {
     const wrong = [...new Set(proof.where.map(({ piece }) => piece))];
     return `Recount failed: this text does not match the notebook in ${some(wrong)}.${missing}`;

@@ -2,7 +2,6 @@ import { packed, unpacked } from './packing';
 
 /** What stands after the # of a link before the notebook, and the form it is in. */
 const beginning = '#notebook=1.';
-const anyForm = /^#notebook=/;
 const newerForm = /^#notebook=(?:[2-9]|\d{2,})\./;
 
 /** Characters of a link that programs still pass on whole, as common practice; longer ones are cut by some. */
@@ -10,11 +9,6 @@ export const longestLink = 32_000;
 
 /** Bytes that a link may unpack to. */
 export const mostUnpacked = 2_000_000;
-
-/** Whether what stands after the # of an address is, or was meant to be, a notebook. */
-export function isLink(hash: string): boolean {
-  return anyForm.test(hash);
-}
 
 /**
  * A link that carries a notebook: its text, packed, after the #, which browsers send to no one.

@@ -1,7 +1,6 @@
 import type { CellRef, Checked } from '../engine';
 import type { Edit } from '../notebook';
 import { fetched } from './fetching';
-import { loadTypedFormula } from './lazy';
 import type { FormulaContext } from './typed-formula';
 
 const notFetched = {
@@ -50,4 +49,4 @@ export class FormulaEntry {
 }
 
 /** What reads formulas is fetched with the first one that is typed; undefined where it does not come. */
-const fetchedPart = () => fetched(loadTypedFormula).catch(() => undefined);
+const fetchedPart = () => fetched(() => import('./typed-formula')).catch(() => undefined);

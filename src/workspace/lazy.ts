@@ -1,4 +1,2 @@
 /* Parts of the room that are fetched when they are first wanted. */
 export const loadMessages = () => import('./messages');
-export const loadPickedFile = () => import('./picked-file');
-export const loadTypedFormula = () => import('./typed-formula');

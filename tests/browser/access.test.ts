@@ -69,7 +69,7 @@ const states: readonly (readonly [string, () => Promise<unknown>])[] = [
     'with the menu of a value',
     async () => {
       await page.locator('[data-cell-rows="wrist"] .more').click();
-      await page.locator('[aria-label="Wrist: what stands here"]').click();
+      await page.locator('[aria-label="Wrist: this value"]').click();
       await page.getByRole('menu').waitFor();
     },
   ],

@@ -193,8 +193,8 @@ describe('what cannot be', () => {
     ['finished_bust + body_sts', 'cannot be added'],
     ['finished_bust +', 'missing after +'],
     ['finished_bost', 'no cell called finished_bost'],
-    ['body_length', 'cannot be worked from itself'],
-    ['back_length', 'go in a circle'],
+    ['body_length', 'uses itself'],
+    ['back_length', 'use each other'],
   ])('the formula %s is refused with a sentence', async (formula, sentence) => {
     await type(page, 'body-length', 'value', `=${formula}`);
     await page.getByRole('alert').filter({ hasText: sentence }).waitFor();

@@ -70,7 +70,7 @@ it('from an empty notebook, by keyboard alone: swatch, measure, ease, formula, r
     await page.getByRole('checkbox', { name: size, exact: true }).focus();
     await page.keyboard.press('Space');
   }
-  await until('Tab', /^Take these in place/);
+  await until('Tab', /^Replace my sizes with these/);
   await page.keyboard.press('Enter');
   await page.keyboard.press('Escape');
 
@@ -133,8 +133,8 @@ it('from an empty notebook, by keyboard alone: swatch, measure, ease, formula, r
 async function onePerSize(): Promise<void> {
   await until('ArrowLeft', /^Bust: all that is worked out/);
   await page.keyboard.press('Enter');
-  await page.locator('[aria-label="Bust: what stands here"]').waitFor();
-  await until('ArrowRight', 'Bust: what stands here');
+  await page.locator('[aria-label="Bust: this value"]').waitFor();
+  await until('ArrowRight', 'Bust: this value');
   await page.keyboard.press('Enter');
   await page.getByRole('menu').waitFor();
   await until('ArrowDown', /^Different in each size/);

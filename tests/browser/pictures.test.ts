@@ -328,7 +328,7 @@ describe('what cannot be drawn, or is very long', () => {
     await page.locator('[data-place][data-cell="front"]').first().focus();
     await page.getByRole('button', { name: 'Width by row' }).click();
     expect(worked(await plotted(page)).map(({ id }) => id)).toHaveLength(8);
-    await page.locator('[data-drawing]').getByText('XS is not drawn: Waits for Shoulder stitches').waitFor();
+    await page.locator('[data-drawing]').getByText('XS is not drawn: Needs Shoulder stitches').waitFor();
   });
 
   it('nine sizes of 10 000 rows are drawn in few corners and answer the keys', async () => {

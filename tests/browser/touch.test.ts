@@ -349,7 +349,7 @@ it('Share hands the notebook to the device’s own ways: a link, the file where 
 
   expect((await send({ takesFiles: false })).files).toEqual([]);
   await send({ refuses: 'NotAllowedError' });
-  await dialog.getByText('This device did not take it.').waitFor();
+  await dialog.getByText('This device could not send it.').waitFor();
   await send({ refuses: '' });
   expect(await dialog.getByRole('status').innerText()).toBe('');
 });

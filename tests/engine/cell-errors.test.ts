@@ -27,8 +27,8 @@ describe('a trouble is told on the cell that causes it, and points there from wh
       message: 'Bust is empty: type a value, or = and a formula.',
     });
     const from = { cell: 'bust', key: 'value' };
-    expect(results.error('m', 'finished', 'finished')).toEqual({ message: 'Waits for Bust.', from });
-    expect(results.error('m', 'back', 'count')).toEqual({ message: 'Waits for Bust.', from });
+    expect(results.error('m', 'finished', 'finished')).toEqual({ message: 'Needs Bust.', from });
+    expect(results.error('m', 'back', 'count')).toEqual({ message: 'Needs Bust.', from });
   });
 
   test('a gauge counted as zero', async () => {
@@ -38,11 +38,11 @@ describe('a trouble is told on the cell that causes it, and points there from wh
     });
     const from = { cell: 'body', key: 'sts.0.count' };
     expect(results.error('m', 'body', 'sts')).toEqual({
-      message: 'Waits for body: stitches counted.',
+      message: 'Needs body: stitches counted.',
       from,
     });
     expect(results.error('m', 'back', 'count')).toEqual({
-      message: 'Waits for body: stitches counted.',
+      message: 'Needs body: stitches counted.',
       from,
     });
     expect(results.number('m', 'body', 'rows')).toBe(1.6);
@@ -54,7 +54,7 @@ describe('a trouble is told on the cell that causes it, and points there from wh
       message: 'There is no cell called bst; did you mean bust?',
     });
     expect(results.error('m', 'quarter', 'value')).toEqual({
-      message: 'Waits for half.',
+      message: 'Needs half.',
       from: { cell: 'half', key: 'value' },
     });
   });
@@ -71,7 +71,7 @@ describe('a trouble is told on the cell that causes it, and points there from wh
     const { results } = await new Worked().show(notebook);
     expect(results.error('s', 'part', 'value')?.message).toContain('divided by 0');
     expect(results.error('s', 'double', 'value')).toEqual({
-      message: 'Waits for part.',
+      message: 'Needs part.',
       from: { cell: 'part', key: 'value' },
     });
     expect(results.number('m', 'double', 'value')).toBe(10);
@@ -88,7 +88,7 @@ describe('a trouble is told on the cell that causes it, and points there from wh
         message:
           'The result is beyond anything that can be worked: look for a number or a power that is too large.',
       });
-      const waits = { message: 'Waits for big.', from: { cell: 'big', key: 'value' } };
+      const waits = { message: 'Needs big.', from: { cell: 'big', key: 'value' } };
       expect(results.error('m', 'more', 'value')).toEqual(waits);
       expect(results.error('m', 'most', 'value')).toEqual(waits);
     }
@@ -122,7 +122,7 @@ describe('a trouble is told on the cell that causes it, and points there from wh
     const { results } = await worked(swatch('body', 14, 16), piece);
     expect(results.error('m', 'sleeve', 'piece')?.message).toMatch(/^Stretch 1: /);
     expect(results.error('m', 'sleeve', 'length')).toEqual({
-      message: 'Waits for Sleeve.',
+      message: 'Needs Sleeve.',
       from: { cell: 'sleeve', key: 'piece' },
     });
   });
@@ -131,7 +131,7 @@ describe('a trouble is told on the cell that causes it, and points there from wh
     const { results } = await worked(bust, formula('wide', 'bust + 10'), formula('wider', 'wide + CM(1)'));
     expect(results.error('m', 'wide', 'value')).toEqual({ message: '10 of what? Write CM(10) or IN(10).' });
     expect(results.error('m', 'wider', 'value')).toEqual({
-      message: 'Waits for wide.',
+      message: 'Needs wide.',
       from: { cell: 'wide', key: 'value' },
     });
     expect(results.unit('wide', 'value')).toBeUndefined();
@@ -168,20 +168,20 @@ describe('circles', () => {
       formula('c', 'a'),
       formula('d', 'a + 1'),
     );
-    expect(sheet.errorIn('a')).toBe('These cells go in a circle: a → b → c → a.');
-    expect(sheet.errorIn('c')).toBe('These cells go in a circle: c → a → b → c.');
-    expect(sheet.errorIn('d')).toBe('Waits for a.');
+    expect(sheet.errorIn('a')).toBe('These use each other: a → b → c → a.');
+    expect(sheet.errorIn('c')).toBe('These use each other: c → a → b → c.');
+    expect(sheet.errorIn('d')).toBe('Needs a.');
   });
 
   test('a cell of a circle that is renamed is named again by all the others', async () => {
     const [a, b, c] = [formula('a', 'b * 2'), formula('b', 'c + 1'), formula('c', 'a')];
     const sheet = await worked(a, b, c);
     await sheet.show(notebookOf([{ ...a, formula: 'q * 2' }, { ...b, name: 'q' }, c]));
-    expect(sheet.errorIn('c')).toBe('These cells go in a circle: c → a → q → c.');
+    expect(sheet.errorIn('c')).toBe('These use each other: c → a → q → c.');
   });
 
-  test('a cell cannot be worked from itself', async () => {
-    expect((await worked(formula('a', 'a + 1'))).errorIn('a')).toBe('a cannot be worked from itself.');
+  test('a cell uses itself', async () => {
+    expect((await worked(formula('a', 'a + 1'))).errorIn('a')).toBe('a uses itself.');
   });
 
   test('opened in one place a circle is gone everywhere', async () => {
@@ -225,22 +225,18 @@ describe('what an input takes', () => {
   test('a typed value that is not whole is told', async () => {
     const sheet = await worked(...withMultiple({ value: 2.5 }));
     expect(sheet.errorIn('back', 'multiple')).toBe('Multiple of must be a whole number.');
-    expect(sheet.errorIn('back', 'count')).toBe('Waits for Back stitches: multiple of.');
+    expect(sheet.errorIn('back', 'count')).toBe('Needs Back stitches: multiple of.');
   });
 
   test('a formula’s result that is not whole is told with what it is', async () => {
     const sheet = await worked(...withMultiple({ formula: '5 / 2' }));
-    expect(sheet.errorIn('back', 'multiple')).toBe(
-      'Multiple of must be a whole number. What is put in comes to 2.5.',
-    );
-    expect(sheet.errorIn('back', 'count')).toBe('Waits for Back stitches: multiple of.');
+    expect(sheet.errorIn('back', 'multiple')).toBe('Multiple of must be a whole number. This is 2.5.');
+    expect(sheet.errorIn('back', 'count')).toBe('Needs Back stitches: multiple of.');
   });
 
   test('a formula’s result that is too small is told with what it is', async () => {
     const sheet = await worked(...withMultiple({ formula: '4 - 4' }));
-    expect(sheet.errorIn('back', 'multiple')).toBe(
-      'Multiple of must be at least 1. What is put in comes to 0.',
-    );
+    expect(sheet.errorIn('back', 'multiple')).toBe('Multiple of must be at least 1. This is 0.');
   });
 
   test('the dust of floating point is taken for the whole number it is', async () => {
@@ -315,7 +311,7 @@ describe('names', () => {
     const sheet = await worked(empty, formula('half', 'bust / 2'));
     await sheet.show(notebookOf([{ ...empty, label: 'Chest' }, formula('half', 'bust / 2')]));
     expect(sheet.errorIn('bust')).toBe('Chest is empty: type a value, or = and a formula.');
-    expect(sheet.errorIn('half')).toBe('Waits for Chest.');
+    expect(sheet.errorIn('half')).toBe('Needs Chest.');
   });
 });
 
@@ -324,7 +320,7 @@ describe('a cell set aside', () => {
     const cells = [formula('a', '1 + 1'), formula('b', 'a * 2')];
     const sheet = await new Worked().show(notebookOf(cells), ['a']);
     expect(sheet.errorIn('a')).toContain('This takes too long');
-    expect(sheet.errorIn('b')).toBe('Waits for a.');
+    expect(sheet.errorIn('b')).toBe('Needs a.');
     await sheet.show(notebookOf([formula('a', '1 + 2'), cells[1]!]));
     expect(sheet.number('b')).toBe(6);
   });
@@ -334,6 +330,6 @@ describe('a cell set aside', () => {
       'a',
     ]);
     expect(sheet.errorIn('a')).toContain('With this value');
-    expect(sheet.errorIn('b')).toBe('Waits for a.');
+    expect(sheet.errorIn('b')).toBe('Needs a.');
   });
 });

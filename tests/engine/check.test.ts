@@ -47,15 +47,15 @@ test('what cannot be read is told with its place in the text', async () => {
 
 test('a circle the formula would make is told before it is made', async () => {
   expect(await checked('half * 2', refTo('bust'))).toEqual({
-    problem: 'These cells go in a circle: bust → half → bust.',
+    problem: 'These use each other: bust → half → bust.',
   });
   expect(await checked('half * 2', refTo('half'))).toEqual({
-    problem: 'half cannot be worked from itself.',
+    problem: 'half uses itself.',
   });
 });
 
 test('a formula that uses a cell without a unit waits for it', async () => {
-  expect(await checked('wrong * 2', refTo('half'))).toEqual({ problem: 'Waits for wrong.' });
+  expect(await checked('wrong * 2', refTo('half'))).toEqual({ problem: 'Needs wrong.' });
 });
 
 test('a formula for a place that is not there yet is checked for itself', async () => {

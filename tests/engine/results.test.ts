@@ -20,7 +20,7 @@ const first: Answer = {
       1,
       1,
       {
-        message: packedMessage(message('waits', 'Waits for {label}.', { label: 'a' })),
+        message: packedMessage(message('waits', 'Needs {label}.', { label: 'a' })),
         from: { cell: 'a', key: 'value' },
       },
     ],
@@ -45,7 +45,7 @@ test('a place has in each size a number, a text, a truth or a trouble', () => {
   expect(results.number('s', 'a', 'value')).toBe(90);
   expect(results.number('m', 'a', 'value')).toBe(96);
   expect(results.number('m', 'b', 'value')).toBeUndefined();
-  expect(results.error('m', 'b', 'value')?.message).toBe('Waits for a.');
+  expect(results.error('m', 'b', 'value')?.message).toBe('Needs a.');
   expect(results.unit('a', 'value')).toEqual({ length: 1 });
   expect(results.isNumber('a', 'value')).toBe(true);
   expect(results.unit('b', 'value')).toBeUndefined();

@@ -86,5 +86,5 @@ test('a sheet that has seen thousands of inputs come and go begins again and tel
   const fresh = new Results();
   fresh.apply(await new WorkedSheet().update(changesBetween(null, before!), ['half']));
   expect(allChanges(results, before!)).toEqual(allChanges(fresh, before!));
-  expect(results.error('s', 'sts', 'value')?.message).toBe('Waits for half.');
+  expect(results.error('s', 'sts', 'value')?.message).toBe('Needs half.');
 });

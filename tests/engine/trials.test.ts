@@ -235,7 +235,7 @@ test('what keeps a trial from being made is a sentence in each of its results, a
   const shown = [0, 1, 2, 3].map((trial) => trialInWords(results, trial, 0, 0));
   expect(shown[0]).toMatchObject({ message: expect.stringContaining('no longer in the notebook') });
   expect(shown[1]).toEqual({ message: 'Multiple of must be a whole number.' });
-  expect(shown[2]).toMatchObject({ message: expect.stringContaining('Waits for'), from: { cell: 'body' } });
+  expect(shown[2]).toMatchObject({ message: expect.stringContaining('Needs'), from: { cell: 'body' } });
   expect(shown[3]).toBeCloseTo(67 / 1.4, 10);
   expect(trialInWords(results, 3, 0, 1)).toMatchObject({
     message: expect.stringContaining('choose another'),

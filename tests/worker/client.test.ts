@@ -264,7 +264,7 @@ describe('a thread that is silent', () => {
     const { client: sheet, results, calls } = client(hangsOn('a * 666'));
     sheet.show(notebook);
     await until(() => expect(number(results, 'd')).toBe(7));
-    await until(() => expect(results.error('m', 'e', 'value')?.message).toBe('Waits for c.'));
+    await until(() => expect(results.error('m', 'e', 'value')?.message).toBe('Needs c.'));
     expect(results.error('m', 'c', 'value')?.message).toContain('This takes too long');
     expect(calls.comingBack).toEqual(['Still calculating…']);
     expect(calls.requests[1]).toMatchObject({ hold: ['b', 'c', 'd', 'e'], later: ['b', 'c', 'd', 'e'] });
@@ -503,7 +503,7 @@ describe('a thread of its own', () => {
       ]),
     );
     await until(() => expect(number(results, 'c')).toBe(26));
-    await until(() => expect(results.error('m', 'd', 'value')?.message).toBe('Waits for b.'));
+    await until(() => expect(results.error('m', 'd', 'value')?.message).toBe('Needs b.'));
     expect(held).toEqual([['b']]);
   });
 });

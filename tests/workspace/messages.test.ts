@@ -31,7 +31,7 @@ it('the errors of a notebook with decimal commas have them, whatever its cells a
   workspace.allResults.messageFor = messagesOn(workspace);
   await settled();
   expect(workspace.allResults.error('m', 'rows', 'value')?.message).toBe(
-    'Rows at 4.5 mm must be a whole number. What is put in comes to 2,5.',
+    'Rows at 4.5 mm must be a whole number. This is 2,5.',
   );
   expect(await workspace.formulas.evaluate('wide + 10,5', { cell: 'wider', key: 'value' })).toEqual({
     problem: expect.stringContaining('10,5 of what? Write CM(10,5)'),

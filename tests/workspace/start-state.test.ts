@@ -3,7 +3,7 @@ import { sentence } from '../../src/craft';
 import { allCells, cellById, type Change, type Notebook } from '../../src/notebook';
 import type { Checked } from '../../src/engine';
 import { Workspace } from '../../src/workspace/workspace.svelte';
-import { openFile } from '../../src/app/open-file';
+import { openFile } from '../../src/features/notebooks/open-file';
 import { paste } from '../../src/features/grid/clipboard';
 import { formula, measure, notebookOf } from '../engine/notebook-of';
 import { until } from '../until';

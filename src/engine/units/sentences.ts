@@ -44,7 +44,7 @@ const numberOr = (value: number | undefined, alternative: string): Param =>
 export function numberOfWhat(value: number | undefined, wanted: Unit): Message {
   const number = numberOr(value, 'A number');
   if (!isDimension(wanted)) {
-    return message('not-a-number', '{number} stands here where {unit} is needed.', {
+    return message('not-a-number', '{number} is here where {unit} is needed.', {
       number,
       unit: unitInWords(wanted),
     });

@@ -67,7 +67,7 @@ export function halvingInWords(
   const now = halving.count / halving.times;
   const more = Math.ceil(halving.count - now);
   const over = `${showNumber(halving.over, length, settings)} ${settings.length}`;
-  return `To halve it, count ${more} more ${counted}: ${total} over ${over} in place of ${trim(now)} for ${lower(gauge)}.`;
+  return `To halve it, count ${more} more ${counted}: ${total} over ${over} instead of ${trim(now)} for ${lower(gauge)}.`;
 }
 
 function trim(count: number): string {

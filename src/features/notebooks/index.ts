@@ -4,3 +4,4 @@ export { Keeper } from './keeper.svelte';
 export { opening, type Opening } from './opening';
 export type { Started } from './start';
 export { answerOrExample } from './waiting';
+export { openFile } from './open-file';

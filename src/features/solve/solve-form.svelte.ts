@@ -100,7 +100,7 @@ export class SolveForm {
       )[0];
       if (error)
         return {
-          problem: `${result.label} cannot be worked as it stands: ${error} Set that right on the leaf, or type what is wished and see whether another value helps.`,
+          problem: `${result.label} has no result: ${error} Mend that first, or type the result you want.`,
         };
     }
     if ('problem' in value) return { problem: `What is wished of ${result.label}: ${value.problem}` };

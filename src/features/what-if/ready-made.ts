@@ -57,7 +57,7 @@ function ofStitches(
     const over = results.number(first, cell.id, 'sts.0.over');
     const message =
       changes.length === 1 && over !== undefined
-        ? `${count(only!.value!, settings)} sts to ${length(over, settings)} in place of ${count(only!.value! - by, settings)}`
+        ? `${count(only!.value!, settings)} sts to ${length(over, settings)} instead of ${count(only!.value! - by, settings)}`
         : `1 stitch ${by > 0 ? 'more' : 'fewer'} in each count`;
     return [{ name: `${cell.label}, ${message}`, changes }];
   });
@@ -96,7 +96,7 @@ function ofHook({ settings, sizes }: Notebook, results: Pick<Results, 'number'>,
     const which =
       hook === undefined
         ? `${settings.craft === 'crochet' ? 'a ' : ''}${by > 0 ? 'thinner' : 'thicker'} ${pageWord(settings, 'hook or needles')} or yarn`
-        : `${count(to, settings)} mm in place of ${count(from, settings)} mm`;
+        : `${count(to, settings)} mm instead of ${count(from, settings)} mm`;
     return [{ name: `${cell.label}, ${which}: ${both}, a guess to be swatched`, changes, guess: true }];
   });
 }

@@ -54,9 +54,7 @@ export function fabricsOf(adapting: Adapting, own?: OwnSwatch): Fabrics {
         : { weighed: { width: { value: null }, length: { value: null }, grams: { value: null } } }),
       worked: own && at === 0 ? own.worked : '',
       note:
-        own && at === 0
-          ? 'Your own swatch.'
-          : 'Your own swatch: type over the pattern’s, which stands here until you do.',
+        own && at === 0 ? 'Your own swatch.' : 'Your own swatch: type over the pattern’s, used until you do.',
     } as Cell);
     return { printed: printed.name, mine: mine.name };
   });

@@ -114,7 +114,7 @@ export function wishesOf(adapting: Adapting, parts: Parts, columns: readonly Siz
       note:
         body === null || body === undefined
           ? 'Your own bust, and the room you want. The pattern names no body it is to fit, so 10 cm of ease stand here: type yours.'
-          : `Your own bust, and the room you want. The pattern’s ease in size ${pattern.sizes[middle]!} stands here until you type yours.`,
+          : `Your own bust, and the room you want. The pattern’s ease in size ${pattern.sizes[middle]!} is used until you type yours.`,
     };
   });
   const statedArm = garment('upper arm');

@@ -45,7 +45,7 @@ describe('give or take', () => {
     expect(text).toContain('width: 104.3 ± 4.3 cm (about 19 times in 20)');
     expect(text).toContain('98 % body, stitch gauge');
     expect(text).toContain('2 % The tape, on the finished piece');
-    expect(text).toMatch(/To halve it, count 1\d more stitches: \d\d over \d\d\.\d cm in place of 14/);
+    expect(text).toMatch(/To halve it, count 1\d more stitches: \d\d over \d\d\.\d cm instead of 14/);
   });
 
   it('a tape that is read more closely leaves less in doubt, and one that cannot be is refused', async () => {

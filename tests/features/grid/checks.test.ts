@@ -101,7 +101,7 @@ describe('the line that sums up all checks', () => {
     const { settled, doing } = await open(notebookOf(cells, sizes));
     await settled();
     await tick();
-    expect(textOf()).toBe('1 of 2 checks holds. 1 cell cannot be worked: cuff; 2 others wait for it.');
+    expect(textOf()).toBe('1 of 2 checks holds. 1 cell without a result: cuff; 2 others need it.');
     await doing({ do: 'give', cell: 'cuff', key: 'value', size: 'm', value: 44 });
     expect(textOf()).toBe('Both checks hold in every size.');
   });

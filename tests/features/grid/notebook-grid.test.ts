@@ -87,7 +87,7 @@ describe('a value', () => {
     await user.keyboard('{Enter}');
     await settled();
     const shoulder = document.querySelector<HTMLElement>('[data-cell-rows="shoulder-sts"]')!;
-    expect(await within(shoulder).findByText(/Waits for Width of the neck/)).toBeDefined();
+    expect(await within(shoulder).findByText(/Needs Width of the neck/)).toBeDefined();
   });
 });
 

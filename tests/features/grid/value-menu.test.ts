@@ -17,7 +17,7 @@ async function open(id: string, size: string | null, notebook: Notebook = small(
   const entry = (): unknown => (cellById(workspace.notebook, id) as { entry: unknown }).entry;
   const items = (): string[] => screen.getAllByRole('menuitem').map((item) => item.textContent!.trim());
   const start = async (): Promise<void> => {
-    screen.getByRole('button', { name: /what stands here/ }).focus();
+    screen.getByRole('button', { name: /: this value/ }).focus();
     await user.keyboard('{Enter}');
   };
   return { workspace, user, entry, items, start };

@@ -66,7 +66,7 @@ describe('the sizes', () => {
 describe('a chart', () => {
   it('taken whole keeps the sizes that follow it, with their values', async () => {
     const { press, labels, entry } = await open();
-    await press(/^Take the whole chart/);
+    await press(/^Replace my sizes with the whole chart/);
     expect(labels()).toEqual(['XS', 'S', 'M', 'L', 'XL', '2X', '3X', '4X', '5X']);
     expect(entry('cuff')).toMatchObject({ each: { s: 22, m: 24, l: 26 } });
   });
@@ -76,7 +76,7 @@ describe('a chart', () => {
     for (const size of ['XS', 'L', 'XL', '2X', '3X', '4X', '5X']) {
       await user.click(screen.getByRole('checkbox', { name: size }));
     }
-    await press(/^Take these in place/);
+    await press(/^Replace my sizes with these/);
     expect(labels()).toEqual(['S', 'M']);
     expect(inWords()).toBe(
       'L is removed, and with it its own value: Cuff (26.0 cm). Undo brings back what was there.',
@@ -86,8 +86,8 @@ describe('a chart', () => {
   it('added twice adds its sizes once', async () => {
     const { user, press, labels, inWords } = await open();
     await user.click(screen.getByRole('radio', { name: 'Men' }));
-    await press(/^Add them to the sizes/);
-    await press(/^Add them to the sizes/);
+    await press(/^Add these sizes/);
+    await press(/^Add these sizes/);
     expect(labels()).toEqual(['S', 'M', 'L', 'S', 'M', 'L', 'XL', '2XL']);
     expect(inWords()).toBe('These sizes are in the notebook already.');
   });

@@ -141,7 +141,7 @@ describe('what cannot be', () => {
   it('a result in trouble says what the trouble is', async () => {
     const notebook = notebookOf([measure('a', 'length', 4), formula('b', 'SQRT(0 - a / CM(1) - 1)')], sizes);
     const { type } = await open(notebook, { cell: 'b', key: 'value' });
-    expect(textOf()).toMatch(/^b cannot be worked as it stands: .+ Set that right on the leaf, or type/);
+    expect(textOf()).toMatch(/^b has no result: .+ Mend that first, or type/);
     await type('the amount', '3');
     await type('give or take', '0.1');
     expect(await sum()).toMatch(/^Nothing can be worked between these bounds: .+ Try other bounds/);

@@ -15,10 +15,10 @@ async function of(notebook = vNeck()) {
 describe('what-ifs that are ready to be asked', () => {
   it('move the stitches of each swatch by one, and each ease by 5 cm, up and down', async () => {
     expect((await of()).filter(({ guess }) => !guess).map(({ name }) => name)).toEqual([
-      'Body fabric, 15 sts to 10 cm in place of 14',
-      'Body fabric, 13 sts to 10 cm in place of 14',
-      'Rib, 18 sts to 10 cm in place of 17',
-      'Rib, 16 sts to 10 cm in place of 17',
+      'Body fabric, 15 sts to 10 cm instead of 14',
+      'Body fabric, 13 sts to 10 cm instead of 14',
+      'Rib, 18 sts to 10 cm instead of 17',
+      'Rib, 16 sts to 10 cm instead of 17',
       'Finished bust, 5 cm more ease',
       'Finished bust, 5 cm less ease',
     ]);
@@ -28,8 +28,8 @@ describe('what-ifs that are ready to be asked', () => {
     const guesses = (await of()).filter(({ guess }) => guess);
     expect(guesses.map(({ name }) => name).slice(0, 2)).toEqual([
       // 14 × 6.5 ÷ 6 = 15.17 and 12 × 6.5 ÷ 6 = 13; 14 × 6.5 ÷ 7 = 13 and 12 × 6.5 ÷ 7 = 11.14.
-      'Body fabric, 6 mm in place of 6.5 mm: about 15.2 sts and 13 rows to 10 cm, a guess to be swatched',
-      'Body fabric, 7 mm in place of 6.5 mm: about 13 sts and 11.1 rows to 10 cm, a guess to be swatched',
+      'Body fabric, 6 mm instead of 6.5 mm: about 15.2 sts and 13 rows to 10 cm, a guess to be swatched',
+      'Body fabric, 7 mm instead of 6.5 mm: about 13 sts and 11.1 rows to 10 cm, a guess to be swatched',
     ]);
     expect(guesses[0]!.changes).toEqual([
       { cell: 'body', key: 'sts.0.count', size: null, value: 15.2 },
@@ -97,8 +97,8 @@ describe('what-ifs that are ready to be asked', () => {
     }));
     const names = (await of({ ...notebook, sections })).map(({ name }) => name);
     expect(names.filter((name) => name.startsWith('Rib'))).toEqual([]);
-    expect(names.filter((name) => /^Body.*in place of 1$/.test(name))).toEqual([
-      'Body fabric, 2 sts to 10 cm in place of 1',
+    expect(names.filter((name) => /^Body.*instead of 1$/.test(name))).toEqual([
+      'Body fabric, 2 sts to 10 cm instead of 1',
     ]);
   });
 

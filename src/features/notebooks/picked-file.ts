@@ -1,7 +1,5 @@
-import { largestFile } from '../notebook';
-import { loadNotebookFile } from '../notebook/lazy';
-import type { OpenNotebook } from './start-state';
-import type { Workspace } from './workspace.svelte';
+import { largestFile, readFile } from '../../notebook';
+import type { OpenNotebook, Workspace } from '../../workspace';
 
 let newest: File | undefined;
 
@@ -20,7 +18,6 @@ export async function openPicked(workspace: Workspace, file: File, start: OpenNo
     return;
   }
   newest = file;
-  const { readFile } = await loadNotebookFile();
   const text = await file.text();
   // Of several files the one picked last is wanted.
   if (file !== newest) return;
