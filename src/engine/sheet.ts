@@ -1,35 +1,18 @@
 import { sentence, type Message } from '../craft';
 import type { Changes, Cell, Size } from '../notebook';
-import { sameName, plain, sameUnit, type FormulaProblem, type Unit } from '../formulas';
+import type { FormulaProblem } from '../formulas';
 import { AnswerBuilder } from './answer-being-made';
 import type { Answer, Checked, CellRef, Sheet } from './answers';
-import { cycles, shortestCycle, type Cycle } from './cycles';
 import { contentOf, problemOf } from './content';
 import type { Content } from './engine';
-import { linked, reading } from './resolve-names';
-import { Names } from './names';
 import { circular, engineError, waitsFor } from './sentences';
 import { packedMessage } from './pack-message';
 import type { PackedMessage } from './packed-message';
 import { SizeResults } from './size-results';
-import { isProblem, namesIn, plansOf, usesOf, type Slot, type SlotPlan } from './slot';
-import { derive, misfit, type Derivation } from './units/derive';
-import { affected } from './units/spread';
+import { isProblem, plansOf, usesOf, type Slot } from './slot';
+import { SlotGraph, type Update } from './slot-graph';
+import { misfit } from './units/derive';
 import { TreeReader } from './units/tree-reader';
-
-/** What an update has found out so far. */
-interface Update {
-  /** Slots to put into the engines again. */
-  readonly stale: Set<Slot>;
-  /** Slots whose formula has to be linked again. */
-  readonly relink: Set<Slot>;
-  /** Slots whose unit has to be derived again. */
-  readonly rederive: Set<Slot>;
-  /** Rows whose cells are called something else now. */
-  readonly renamed: Set<number>;
-  readonly changedNames: Set<string>;
-  readonly gone: number[];
-}
 
 /** A number in a place, in one size or (`size: null`) in all, whatever its formula would give. */
 export interface Fixed extends CellRef {
@@ -46,12 +29,7 @@ const mostGone = 2000;
  */
 export class WorkedSheet implements Sheet {
   #cells = new Map<string, { readonly cell: Cell; readonly slots: Map<string, Slot> }>();
-  #slots: (Slot | undefined)[] = [];
-  /** How many rows stand for nothing any more. Counted, since every update asks. */
-  #gone = 0;
-  #names = new Names();
-  #mentions = new Map<string, Set<Slot>>();
-  #cycles = new Map<number, Cycle>();
+  #graph: SlotGraph;
   #sizes: readonly Size[] = [];
   #results = new Map<string, SizeResults>();
   #updates = 0;
@@ -68,6 +46,7 @@ export class WorkedSheet implements Sheet {
    */
   constructor(progress: () => void = () => {}, wanted: readonly CellRef[] | null = null) {
     this.#progress = progress;
+    this.#graph = new SlotGraph(this.#reader, progress);
     this.#wanted = wanted;
   }
 
@@ -100,7 +79,7 @@ export class WorkedSheet implements Sheet {
   ): Generator<void, Answer> {
     this.#updates++;
     const holds = holdsOf(hold, later);
-    if (this.#gone > Math.max(mostGone, this.#slots.length - this.#gone)) {
+    if (this.#graph.gone > Math.max(mostGone, this.#graph.slots.length - this.#graph.gone)) {
       return yield* this.#update(...this.#fromTheBeginning(changes, holds), fixed);
     }
     return yield* this.#update(changes, holds, fixed);
@@ -134,18 +113,15 @@ export class WorkedSheet implements Sheet {
   }
 
   async check(formula: string, ref: CellRef): Promise<Checked> {
-    const read = reading(formula);
-    if (isProblem(read)) return asChecked(read);
-    const link = linked(read, this.#names);
+    const link = this.#graph.linked(formula);
     if (isProblem(link)) return asChecked(link);
     const slot = this.#cells.get(ref.cell)?.slots.get(ref.key);
     if (slot) {
-      const way = shortestCycle(slot.row, (row) =>
-        row === slot.row ? link.uses : usesOf(this.#slots[row]!),
-      );
-      if (way) return { problem: circular({ path: way, size: way.length - 1 }, this.#nameOf) };
+      const way = this.#graph.cycleThrough(slot, link.uses);
+      if (way)
+        return { problem: circular({ path: way, size: way.length - 1 }, (row) => this.#graph.nameOf(row)) };
     }
-    const found = this.#derived(link.text);
+    const found = this.#graph.derived(link.text);
     if (found === 'unknown') return { problem: this.#waiting(link.uses) };
     if (isProblem(found)) return found;
     const wanted = slot?.plan.unit ?? 'any';
@@ -155,7 +131,7 @@ export class WorkedSheet implements Sheet {
   }
 
   *#update(changes: Changes, hold: Holds, fixed: readonly Fixed[]): Generator<void, Answer> {
-    const firstSlot = this.#slots.length;
+    const firstSlot = this.#graph.slots.length;
     const update: Update = {
       stale: new Set(),
       relink: new Set(),
@@ -168,10 +144,10 @@ export class WorkedSheet implements Sheet {
     for (const cell of changes.put) this.#put(cell, update);
     this.#hold(changes.put, hold, update);
     this.#fix(fixed, changes.sizes ?? this.#sizes, update);
-    this.#link(update);
-    const units = this.#deriveUnits(update);
+    this.#graph.link(update);
+    const units = this.#graph.deriveUnits(update);
     if (update.rederive.size + update.gone.length > 0) this.#findNeeded(update);
-    const answer = new AnswerBuilder(firstSlot, this.#slots, update.gone, units);
+    const answer = new AnswerBuilder(firstSlot, this.#graph.slots, update.gone, units);
     yield* this.#work(changes.sizes, update, answer);
     return answer.made(this.#sizes.map((size) => size.id));
   }
@@ -182,16 +158,8 @@ export class WorkedSheet implements Sheet {
   }
 
   #dropSlot(slot: Slot, update: Update): void {
-    this.#forgetMentions(slot);
-    this.#removeName(slot, update);
-    this.#slots[slot.row] = undefined;
-    this.#gone++;
+    this.#graph.drop(slot, update);
     this.#fixed.delete(slot);
-    this.#cycles.delete(slot.row);
-    update.stale.delete(slot);
-    update.relink.delete(slot);
-    update.rederive.delete(slot);
-    update.gone.push(slot.row);
   }
 
   #put(cell: Cell, update: Update): void {
@@ -201,78 +169,14 @@ export class WorkedSheet implements Sheet {
     for (const plan of plansOf(cell)) {
       const key = plan.ref.key;
       const known = before?.slots.get(key);
-      const slot = known ?? this.#newSlot(plan, update);
-      if (known) this.#replan(known, plan, update);
+      const slot = known ?? this.#graph.add(plan, update);
+      if (known) this.#graph.replan(known, plan, update);
       slots.set(key, slot);
       before?.slots.delete(key);
     }
     for (const slot of before?.slots.values() ?? []) this.#dropSlot(slot, update);
     this.#cells.set(cell.id, { cell, slots });
     if (slots.size > 0) this.#progress();
-  }
-
-  #newSlot(plan: SlotPlan, update: Update): Slot {
-    const row = this.#slots.length;
-    const slot: Slot = { row, plan, quarantined: false, unit: plan.unit === 'any' ? null : plan.unit };
-    this.#slots.push(slot);
-    this.#addName(slot, update);
-    this.#read(slot, update);
-    update.stale.add(slot);
-    update.rederive.add(slot);
-    return slot;
-  }
-
-  #replan(slot: Slot, plan: SlotPlan, update: Update): void {
-    const before = slot.plan;
-    const renamed = before.name !== plan.name;
-    if (renamed) this.#removeName(slot, update);
-    slot.plan = plan;
-    if (renamed) this.#addName(slot, update);
-    if (renamed || before.label !== plan.label || before.calledElsewhere !== plan.calledElsewhere) {
-      update.renamed.add(slot.row);
-    }
-    if (formulaOf(before) !== formulaOf(plan)) {
-      this.#forgetMentions(slot);
-      this.#read(slot, update);
-    }
-    if (before.unit !== plan.unit) update.rederive.add(slot);
-    update.stale.add(slot);
-  }
-
-  #read(slot: Slot, update: Update): void {
-    const formula = formulaOf(slot.plan);
-    update.rederive.add(slot);
-    if (formula === undefined) {
-      delete slot.formula;
-      return;
-    }
-    const read = reading(formula, slot.plan.generated);
-    const link = isProblem(read) ? read : { text: '', uses: [] };
-    slot.formula = { read, link, derivation: 'unknown' };
-    for (const name of namesIn(slot)) {
-      const mentions = this.#mentions.get(name);
-      if (mentions) mentions.add(slot);
-      else this.#mentions.set(name, new Set([slot]));
-    }
-    update.relink.add(slot);
-  }
-
-  #forgetMentions(slot: Slot): void {
-    for (const name of namesIn(slot)) {
-      const mentions = this.#mentions.get(name);
-      mentions?.delete(slot);
-      if (mentions?.size === 0) this.#mentions.delete(name);
-    }
-  }
-
-  #addName(slot: Slot, update: Update): void {
-    this.#names.add(slot.plan.name, slot.row);
-    update.changedNames.add(sameName(slot.plan.name));
-  }
-
-  #removeName(slot: Slot, update: Update): void {
-    this.#names.remove(slot.plan.name, slot.row);
-    update.changedNames.add(sameName(slot.plan.name));
   }
 
   /**
@@ -314,82 +218,6 @@ export class WorkedSheet implements Sheet {
     this.#fixed = new Set(now.keys());
   }
 
-  #link({ relink, rederive, stale, changedNames }: Update): void {
-    for (const name of changedNames) for (const slot of this.#mentions.get(name) ?? []) relink.add(slot);
-    if (changedNames.size > 0) {
-      // What was meant by an unknown name depends on all the names there are.
-      for (const slot of this.#slots) {
-        if (slot?.formula && !isProblem(slot.formula.read) && isProblem(slot.formula.link)) relink.add(slot);
-      }
-    }
-    for (const slot of relink) {
-      this.#progress();
-      const formula = slot.formula!;
-      stale.add(slot);
-      rederive.add(slot);
-      if (isProblem(formula.read)) continue;
-      const before = isProblem(formula.link) ? undefined : formula.link.text;
-      formula.link = linked(formula.read, this.#names);
-      if (isProblem(formula.link) || formula.link.text !== before) formula.tree = undefined;
-    }
-    if (relink.size > 0) this.#findCycles(rederive);
-  }
-
-  #findCycles(rederive: Set<Slot>): void {
-    const before = this.#cycles;
-    const formulas = this.#slots.flatMap((slot) => (slot?.formula ? [slot.row] : []));
-    this.#cycles = cycles(formulas, (row) => usesOf(this.#slots[row]!));
-    for (const row of new Set([...before.keys(), ...this.#cycles.keys()])) {
-      const slot = this.#slots[row];
-      if (!slot?.formula) continue;
-      slot.formula.cycle = this.#cycles.get(row);
-      // Also where it was in that circle before: its sentence names the others, which may have been renamed.
-      rederive.add(slot);
-    }
-  }
-
-  /** Derives units where they may have changed; gives the rows whose unit is another now. */
-  #deriveUnits({ rederive, stale }: Update): Set<Slot> {
-    const changed = new Set<Slot>();
-    const rows = affected(
-      [...rederive].map((slot) => slot.row),
-      (row) => this.#usersOf(row),
-      (row) => this.#slots[row]!.plan.unit === 'any' || rederive.has(this.#slots[row]!),
-    );
-    for (const row of rows) {
-      const slot = this.#slots[row]!;
-      const due = rederive.has(slot) || usesOf(slot).some((used) => changed.has(this.#slots[used]!));
-      if (!due) continue;
-      this.#progress();
-      const unit = this.#derive(slot);
-      stale.add(slot);
-      if (unit === null ? slot.unit === null : slot.unit !== null && sameUnit(unit, slot.unit)) continue;
-      slot.unit = unit;
-      changed.add(slot);
-    }
-    return changed;
-  }
-
-  #derive({ plan, formula, quarantined: held }: Slot): Unit | null {
-    if (!formula) return plan.unit === 'any' ? plain : plan.unit;
-    if (held || formula.cycle || isProblem(formula.link)) formula.derivation = 'unknown';
-    else formula.derivation = this.#derived(formula.link.text, formula);
-    if (plan.unit !== 'any') return plan.unit;
-    return formula.derivation === 'unknown' || isProblem(formula.derivation) ? null : formula.derivation.unit;
-  }
-
-  #derived(text: string, keep: Pick<NonNullable<Slot['formula']>, 'tree'> = {}): Derivation {
-    const tree = (keep.tree ??= this.#reader.tree(text));
-    if (!tree) return { problem: engineError('') };
-    return derive(tree, (row) => this.#slots[row]?.unit ?? null);
-  }
-
-  #usersOf(row: number): number[] {
-    const slot = this.#slots[row]!;
-    const users = [...(this.#mentions.get(sameName(slot.plan.name)) ?? [])];
-    return users.filter((user) => usesOf(user).includes(row)).map((user) => user.row);
-  }
-
   /** Where only some places are wanted: what they depend on, and with it what is to be put in or left out now. */
   #findNeeded({ stale }: Update): void {
     if (!this.#wanted) return;
@@ -399,10 +227,11 @@ export class WorkedSheet implements Sheet {
     for (let row = open.pop(); row !== undefined; row = open.pop()) {
       if (this.#needed.has(row)) continue;
       this.#needed.add(row);
-      open.push(...usesOf(this.#slots[row]!));
+      open.push(...usesOf(this.#graph.slots[row]!));
     }
-    for (const row of before) if (!this.#needed.has(row) && this.#slots[row]) stale.add(this.#slots[row]);
-    for (const row of this.#needed) if (!before.has(row)) stale.add(this.#slots[row]!);
+    for (const row of before)
+      if (!this.#needed.has(row) && this.#graph.slots[row]) stale.add(this.#graph.slots[row]);
+    for (const row of this.#needed) if (!before.has(row)) stale.add(this.#graph.slots[row]!);
   }
 
   #isNeeded(slot: Slot): boolean {
@@ -423,7 +252,7 @@ export class WorkedSheet implements Sheet {
       for (const { slot, problem: error } of again) {
         contents.set(slot.row, this.#isNeeded(slot) ? contentOf(slot, size, error) : null);
       }
-      const worked = known ?? new SizeResults(this.#slots);
+      const worked = known ?? new SizeResults(this.#graph.slots);
       worked.put(contents, update.renamed, answer.ofSize(number));
       results.set(size.id, worked);
       this.#progress();
@@ -432,11 +261,11 @@ export class WorkedSheet implements Sheet {
   }
 
   #everything(): { slot: Slot; problem: PackedMessage | undefined }[] {
-    return this.#slots.flatMap((slot) => (slot ? [{ slot, problem: this.#problemOf(slot) }] : []));
+    return this.#graph.slots.flatMap((slot) => (slot ? [{ slot, problem: this.#problemOf(slot) }] : []));
   }
 
   #problemOf(slot: Slot): PackedMessage | undefined {
-    const problem = problemOf(slot, this.#slots);
+    const problem = problemOf(slot, this.#graph.slots);
     return problem && packedMessage(problem);
   }
 
@@ -456,11 +285,7 @@ export class WorkedSheet implements Sheet {
     }
     const sizes = changes.sizes ?? this.#sizes;
     this.#cells = new Map();
-    this.#slots = [];
-    this.#gone = 0;
-    this.#names = new Names();
-    this.#mentions = new Map();
-    this.#cycles = new Map();
+    this.#graph = new SlotGraph(this.#reader, this.#progress);
     this.#sizes = [];
     this.#results = new Map();
     this.#fixed = new Set();
@@ -469,11 +294,11 @@ export class WorkedSheet implements Sheet {
   }
 
   #waiting(uses: readonly number[]): Message {
-    const unknown = uses.find((row) => this.#slots[row]!.unit === null);
-    return unknown === undefined ? engineError('') : waitsFor(this.#slots[unknown]!.plan.calledElsewhere);
+    const unknown = uses.find((row) => this.#graph.slots[row]!.unit === null);
+    return unknown === undefined
+      ? engineError('')
+      : waitsFor(this.#graph.slots[unknown]!.plan.calledElsewhere);
   }
-
-  readonly #nameOf = (row: number): string => this.#slots[row]!.plan.name;
 }
 
 /** What cannot be read or found in a formula, as a check tells it. */
@@ -487,8 +312,4 @@ type Holds = ReadonlyMap<string, Exclude<Slot['quarantined'], false>>;
 function holdsOf(hold: readonly string[], later: readonly string[]): Holds {
   const waits = new Set(later);
   return new Map(hold.map((id) => [id, waits.has(id) ? 'later' : 'too long'] as const));
-}
-
-function formulaOf({ entry }: SlotPlan): string | undefined {
-  return 'formula' in entry ? entry.formula : undefined;
 }
