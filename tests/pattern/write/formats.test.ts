@@ -98,7 +98,7 @@ describe('a pattern leaves as text', () => {
       html(document, { proof }),
     ]) {
       expect(text).toContain(
-        'Recounted from this text, row by row, in all sizes; its names, fabrics, materials, gauge, measurements, terms and seams match the notebook. Not proven: the fit, the schematic and the designer’s own words. This is not the whole garment: Sleeve cannot be worked and is neither written nor counted.',
+        'Recounted from this text, row by row, in all sizes; its names, fabrics, materials, gauge, measurements, terms and seams match the notebook. Not proven: the fit, the schematic and the designer’s own words. This is not the whole garment: Sleeve could not be calculated and is neither written nor counted.',
       );
     }
   });
